@@ -1,0 +1,23 @@
+using Gatewright.Core.Geometry;
+using Gatewright.Core.Measuring;
+
+namespace Gatewright.Core.Judging;
+
+/// <summary>One ground for a verdict that is not good.</summary>
+/// <param name="Verdict">The verdict this ground gives by itself.</param>
+/// <param name="Kind">Which part of the standard.</param>
+/// <param name="Station">The station; for a drop, the finish.</param>
+/// <param name="Value">What is judged, with its standard uncertainty: a pitch, a drop, or a difference of two gates.</param>
+/// <param name="Limit">The limit or floor of the standard.</param>
+/// <param name="Probability">That the true value lies on the wrong side of it.</param>
+/// <param name="Read">Whether the value was read there, or is what other readings let one expect.</param>
+/// <param name="Other">For a range, the gate at the other end of it.</param>
+public sealed record Reason(
+    Verdict Verdict,
+    ReasonKind Kind,
+    Station Station,
+    Estimate Value,
+    Angle Limit,
+    double Probability,
+    bool Read,
+    GatePlace? Other = null);

@@ -1,0 +1,20 @@
+namespace Gatewright.Core.Judging;
+
+/// <summary>Which part of a standard a gate does not meet.</summary>
+public enum ReasonKind
+{
+    /// <summary>Below a station's lowest pitch.</summary>
+    BelowLimit,
+
+    /// <summary>Above a station's highest pitch.</summary>
+    AboveLimit,
+
+    /// <summary>Below a station's floor, or not shown to be above it.</summary>
+    Floor,
+
+    /// <summary>Loses too much from catch to finish.</summary>
+    Drop,
+
+    /// <summary>Too far from another gate of the boat at one station.</summary>
+    Range,
+}

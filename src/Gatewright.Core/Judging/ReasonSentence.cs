@@ -1,0 +1,70 @@
+using System.Globalization;
+using Gatewright.Core.Measuring;
+
+namespace Gatewright.Core.Judging;
+
+/// <summary>Reasons in plain English, with their numbers and without a sign convention.</summary>
+public static class ReasonSentence
+{
+    /// <summary>The sentence for one reason of a gate.</summary>
+    /// <example>Seat 3 port reads 2.4° ± 0.3 at the catch, below the 3° that club asks for (chance that it is outside: 96 %).</example>
+    public static string Of(GatePlace gate, Reason reason, Standard standard)
+    {
+        ArgumentNullException.ThrowIfNull(reason);
+        ArgumentNullException.ThrowIfNull(standard);
+        return reason.Kind switch
+        {
+            ReasonKind.BelowLimit => Limit(gate, reason, standard, "below"),
+            ReasonKind.AboveLimit => Limit(gate, reason, standard, "above"),
+            ReasonKind.Floor => Floor(gate, reason),
+            ReasonKind.Drop => Drop(gate, reason, standard),
+            _ => Range(gate, reason, standard),
+        };
+    }
+
+    private static string Limit(GatePlace gate, Reason reason, Standard standard, string side) =>
+        $"{Capital(gate)} reads {Number(reason.Value)} {reason.Station.Phrase()}, {side} the {Degrees(reason)} that "
+        + $"{standard.Name} allows (chance that it is outside: {Percent(reason.Probability)}).{Doubt(reason)}";
+
+    private static string Floor(GatePlace gate, Reason reason)
+    {
+        string subject = reason.Read
+            ? $"{Capital(gate)} reads {Number(reason.Value)} {reason.Station.Phrase()}"
+            : $"{Capital(gate)} was not read {reason.Station.Phrase()} and is expected at {Number(reason.Value)} there";
+        return reason.Verdict == Verdict.Stop
+            ? $"{subject}, under the floor of {Degrees(reason)} (chance that it is below: {Percent(reason.Probability)}): "
+                + "the blade may dive. Not out on the water until mended and read again."
+            : $"{subject}, which does not show that it lies above the floor of {Degrees(reason)} "
+                + $"(chance that it is below: {Percent(reason.Probability)}). Treat as stop until read again.";
+    }
+
+    private static string Drop(GatePlace gate, Reason reason, Standard standard) =>
+        $"{Capital(gate)} loses {Number(reason.Value)} from catch to finish; {standard.Name} allows {Degrees(reason)} "
+        + $"(chance that it loses more: {Percent(reason.Probability)}).{Doubt(reason)}";
+
+    private static string Range(GatePlace gate, Reason reason, Standard standard) =>
+        $"{Capital(gate)} and {reason.Other} are {Number(reason.Value)} apart {reason.Station.Phrase()}; "
+        + $"{standard.Name} allows {Degrees(reason)} across the boat "
+        + $"(chance that they are further apart: {Percent(reason.Probability)}).{Doubt(reason)}";
+
+    private static string Doubt(Reason reason) =>
+        reason.Verdict == Verdict.Unsure ? " One reading cannot tell: read again." : string.Empty;
+
+    private static string Capital(GatePlace gate)
+    {
+        string words = gate.ToString();
+        return char.ToUpperInvariant(words[0]) + words[1..];
+    }
+
+    private static string Number(Estimate estimate) =>
+        string.Create(CultureInfo.InvariantCulture, $"{estimate.Value.Degrees:0.0}° ± {estimate.U.Degrees:0.0}");
+
+    private static string Degrees(Reason reason) =>
+        reason.Limit.Degrees.ToString("0.##", CultureInfo.InvariantCulture) + "°";
+
+    /// <summary>Never 0 or 100: a probability from a model is not a certainty.</summary>
+    private static string Percent(double probability) =>
+        probability > 0.99 ? "over 99 %"
+        : probability < 0.01 ? "under 1 %"
+        : (100 * probability).ToString("0", CultureInfo.InvariantCulture) + " %";
+}

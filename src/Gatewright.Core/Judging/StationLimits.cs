@@ -1,0 +1,14 @@
+using Gatewright.Core.Geometry;
+
+namespace Gatewright.Core.Judging;
+
+/// <summary>What a standard asks of the pitch at one station.</summary>
+/// <param name="Lowest">The lowest pitch of good quality; on it is inside.</param>
+/// <param name="Highest">The highest pitch of good quality; on it is inside.</param>
+/// <param name="Floor">The pitch below which the blade may dive, at most <paramref name="Lowest"/>.</param>
+public sealed record StationLimits(Pitch Lowest, Pitch Highest, Pitch Floor)
+{
+    /// <summary>Limits in degrees.</summary>
+    public static StationLimits FromDegrees(double lowest, double highest, double floor) =>
+        new(Pitch.FromDegrees(lowest), Pitch.FromDegrees(highest), Pitch.FromDegrees(floor));
+}

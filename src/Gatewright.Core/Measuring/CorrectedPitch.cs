@@ -1,0 +1,20 @@
+using Gatewright.Core.Geometry;
+
+namespace Gatewright.Core.Measuring;
+
+/// <summary>
+/// What a gate is at a point where it was read: the reading with the hull's level and the gauge's zero taken out.
+/// No belief about gates touches it.
+/// </summary>
+/// <param name="Gate">The gate.</param>
+/// <param name="At">Where in the stroke.</param>
+/// <param name="Pitch">The pitch on a level hull.</param>
+/// <param name="Budget">Where its uncertainty comes from.</param>
+/// <param name="Repeats">How many readings it is pooled from.</param>
+/// <param name="RepeatsDisagree">Whether two of them differ by more than their uncertainty allows.</param>
+public sealed record CorrectedPitch(
+    GatePlace Gate, StrokePoint At, Pitch Pitch, UncertaintyBudget Budget, int Repeats, bool RepeatsDisagree)
+{
+    /// <summary>The pitch with its standard uncertainty.</summary>
+    public Estimate Estimate => new(Pitch.Angle, Angle.FromDegrees(Budget.CombinedDegrees));
+}
