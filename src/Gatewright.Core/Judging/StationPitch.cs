@@ -1,3 +1,5 @@
+using Gatewright.Core.Measuring;
+
 namespace Gatewright.Core.Judging;
 
 /// <summary>A gate's pitch at one point of the stroke, as judged.</summary>
