@@ -2,7 +2,10 @@ using Gatewright.Core.Geometry;
 
 namespace Gatewright.Core.Diagnosing;
 
-/// <summary>What is known of a boat beside its readings: what its gates are meant to be.</summary>
+/// <summary>
+/// What is known of a boat beside its readings: what its gates are meant to be, what was told of it,
+/// and how it stood when it was last found good.
+/// </summary>
 public sealed record BoatContext
 {
     /// <summary>Nothing is known.</summary>
@@ -10,6 +13,12 @@ public sealed record BoatContext
 
     /// <summary>What a gate is meant to be, where that differs from the common target: an insert's stamp, a set lean.</summary>
     public IReadOnlyDictionary<GatePlace, GateState> Targets { get; init; } = new Dictionary<GatePlace, GateState>();
+
+    /// <summary>What was told of the boat since its last mending.</summary>
+    public IReadOnlyList<Report> Reports { get; init; } = [];
+
+    /// <summary>How a gate's pin leaned when it was last found good, before anything was done to it.</summary>
+    public IReadOnlyDictionary<GatePlace, PinLean> LastGood { get; init; } = new Dictionary<GatePlace, PinLean>();
 
     /// <summary>What a gate is meant to be, if that is known.</summary>
     public GateState? Target(GatePlace gate) => Targets.TryGetValue(gate, out GateState target) ? target : null;

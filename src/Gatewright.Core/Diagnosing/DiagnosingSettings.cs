@@ -14,6 +14,9 @@ public sealed record DiagnosingSettings
     /// <summary>How far gates scatter.</summary>
     public Spreads Spreads { get; init; } = Spreads.Default;
 
+    /// <summary>What people's reports say of causes.</summary>
+    public ReportLikelihoods Reports { get; init; } = ReportLikelihoods.Default;
+
     /// <summary>How often causes are met.</summary>
     public PriorChances Chances { get; init; } = PriorChances.Default;
 }

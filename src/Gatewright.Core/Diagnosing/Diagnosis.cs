@@ -42,6 +42,10 @@ public sealed class Diagnosis : IPitchForecast
     public IReadOnlyList<LevelDiagnosis> Levels => field ??= [.. Layout.Shared.Lies.Select((lie, i) =>
         new LevelDiagnosis(lie, Unknown(Layout.Lie(i)), Unknown(Layout.Lie(i) + 1)))];
 
+    /// <summary>Likely causes that these readings cannot tell apart, most alike first.</summary>
+    public IReadOnlyList<Twins> Twins => field ??=
+        TwinSearch.Of(_weights.Kernel, _weights.Openings, part => Probability(p => p == part));
+
     /// <summary>ln p(readings), summed over all stories weighed by their prior odds; for comparing models.</summary>
     public double LogEvidence => _weights.LogTotal;
 
@@ -62,7 +66,8 @@ public sealed class Diagnosis : IPitchForecast
         }
 
         var model = new LinearModel(boat, context, settings);
-        return new(new StoryWeights(new EvidenceKernel(model), Openings.Of(model)));
+        var reports = new ReportEvidence(context.Reports, model.Layout, settings);
+        return new(new StoryWeights(new EvidenceKernel(model), Openings.Of(model), reports));
     }
 
     /// <summary>The probability of a cause, at a gate or boat-wide, over all stories that have it.</summary>

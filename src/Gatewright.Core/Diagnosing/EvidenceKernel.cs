@@ -8,11 +8,15 @@ namespace Gatewright.Core.Diagnosing;
 /// </summary>
 /// <remarks>
 /// With S = H P Hᵀ + R the covariance of the readings when nothing is wrong, M = Hᵀ S⁻¹ H and b = Hᵀ S⁻¹ r. A story
-/// that adds variances D to unknowns F has, by the matrix determinant lemma and the Woodbury identity,
-/// ln N(r) = ln N₀(r) − ½ ln |I + D M_FF| + ½ b_Fᵀ (D⁻¹ + M_FF)⁻¹ b_F: no factorisation larger than F is repeated.
+/// that adds variances D to unknowns F and moves their means by s has, with b′ = b − M s, by the matrix determinant lemma and the Woodbury identity,
+/// ln N(r) = ln N₀(r) + ½ sᵀ(b + b′) − ½ ln |I + D M_FF| + ½ b′_Fᵀ (D⁻¹ + M_FF)⁻¹ b′_F: no factorisation larger
+/// than F is repeated.
 /// </remarks>
 internal sealed class EvidenceKernel
 {
+    /// <summary>A story opens four unknowns at most, but for a boat read in many lyings: those go to the heap.</summary>
+    internal const int MostOnStack = 16;
+
     private readonly int _size;
 
     public EvidenceKernel(LinearModel model)
@@ -59,27 +63,47 @@ internal sealed class EvidenceKernel
     public double[] Score { get; }
 
     /// <summary>What a story's evidence has over that of nothing being wrong, as a logarithm.</summary>
-    public double LogGain(ReadOnlySpan<int> unknowns, ReadOnlySpan<double> variances)
+    public double LogGain(in Opened opened)
     {
-        int count = unknowns.Length;
-        Span<double> inner = stackalloc double[count * count];
-        Span<double> score = stackalloc double[count];
-        Inner(unknowns, variances, inner);
+        int count = opened.Count;
+        Span<double> inner = count <= MostOnStack ? stackalloc double[count * count] : new double[count * count];
+        Span<double> score = count <= MostOnStack ? stackalloc double[count] : new double[count];
+        Inner(opened, inner);
         double logDeterminant = Cholesky.LogDeterminant(inner, count);
+        double moved = 0;
         for (int i = 0; i < count; i++)
         {
-            score[i] = Score[unknowns[i]];
-            logDeterminant += Math.Log(variances[i]);
+            score[i] = ScoreAfter(opened, opened.Unknowns[i]);
+            logDeterminant += Math.Log(opened.Variances[i]);
+
+            // ln N₀(r − H s) − ln N₀(r) = sᵀb − ½ sᵀM s = ½ sᵀ(b + b′).
+            moved += 0.5 * opened.Shifts[i] * (Score[opened.Unknowns[i]] + score[i]);
         }
 
         Cholesky.SolveLower(inner, count, score);
-        return 0.5 * (Cholesky.Dot(score, score) - logDeterminant);
+        return moved + (0.5 * (Cholesky.Dot(score, score) - logDeterminant));
+    }
+
+    /// <summary>b′ = b − M s: the score of one unknown once the story has moved the means by s.</summary>
+    public double ScoreAfter(in Opened opened, int unknown)
+    {
+        double score = Score[unknown];
+        if (opened.IsMoved)
+        {
+            for (int i = 0; i < opened.Count; i++)
+            {
+                score -= Information[(unknown * _size) + opened.Unknowns[i]] * opened.Shifts[i];
+            }
+        }
+
+        return score;
     }
 
     /// <summary>The Cholesky factor of D⁻¹ + M_FF.</summary>
-    public void Inner(ReadOnlySpan<int> unknowns, ReadOnlySpan<double> variances, Span<double> inner)
+    public void Inner(in Opened opened, Span<double> inner)
     {
-        int count = unknowns.Length;
+        int count = opened.Count;
+        ReadOnlySpan<int> unknowns = opened.Unknowns;
         for (int i = 0; i < count; i++)
         {
             ReadOnlySpan<double> line = Information.AsSpan(unknowns[i] * _size, _size);
@@ -88,7 +112,7 @@ internal sealed class EvidenceKernel
                 inner[(i * count) + j] = line[unknowns[j]];
             }
 
-            inner[(i * count) + i] += 1 / variances[i];
+            inner[(i * count) + i] += 1 / opened.Variances[i];
         }
 
         // M is positive semidefinite and 1/D is positive, so this cannot fail but for rounding beyond use.

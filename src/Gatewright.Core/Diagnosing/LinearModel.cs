@@ -12,7 +12,8 @@ internal sealed class LinearModel
     {
         Settings = settings;
         var shared = new SharedErrors(boat.Readings, settings.Measuring);
-        Layout = new(boat.Readings, shared);
+        Layout = new(boat, context, shared);
+        Context = context;
         (Means, Variances) = Prior(context);
         Rows = boat.Readings.Count;
         Design = new double[Rows * Layout.Size];
@@ -29,6 +30,8 @@ internal sealed class LinearModel
     }
 
     public DiagnosingSettings Settings { get; }
+
+    public BoatContext Context { get; }
 
     public StateLayout Layout { get; }
 
@@ -60,7 +63,7 @@ internal sealed class LinearModel
 
         if (reading.Item == ReadItem.Sleeve)
         {
-            line[Layout.Sleeve(reading.Gate)] = 1;
+            line[Layout.Sleeve(reading.Gate)!.Value] = 1;
             return;
         }
 
@@ -89,7 +92,7 @@ internal sealed class LinearModel
         double[] variances = new double[Layout.Size];
         foreach (GatePlace gate in Layout.Gates)
         {
-            GateState target = context.Target(gate) ?? Settings.Spreads.Target;
+            GateState target = Target(gate, context);
             int at = Layout.Gate(gate);
             (means[at], variances[at]) = (target.GatePitch.Degrees, Square(Settings.Spreads.HealthyGatePitch));
             (means[at + 1], variances[at + 1]) = (target.Pin.Aft.Degrees, Square(Settings.Spreads.HealthyLean));
@@ -111,10 +114,22 @@ internal sealed class LinearModel
 
         foreach (GatePlace oar in Layout.Oars)
         {
-            variances[Layout.Sleeve(oar)] = Square(Settings.Spreads.HealthySleeve);
+            variances[Layout.Sleeve(oar)!.Value] = Square(Settings.Spreads.HealthySleeve);
         }
 
         return (means, variances);
+    }
+
+    /// <summary>A stamp or a set lean comes first; then how the pin stood when it was last good; then what is usual.</summary>
+    private GateState Target(GatePlace gate, BoatContext context)
+    {
+        if (context.Target(gate) is { } known)
+        {
+            return known;
+        }
+
+        GateState usual = Settings.Spreads.Target;
+        return context.LastGood.TryGetValue(gate, out PinLean lean) ? usual with { Pin = lean } : usual;
     }
 
     private static double Square(Angle angle) => angle.Degrees * angle.Degrees;

@@ -7,40 +7,40 @@ internal static class Openings
 {
     public static List<Opening> Of(LinearModel model)
     {
-        var result = new List<Opening>();
         StateLayout layout = model.Layout;
+        Spreads spreads = model.Settings.Spreads;
+        var result = new List<Opening>();
         foreach (GatePlace gate in layout.Gates)
         {
             int at = layout.Gate(gate);
-            result.Add(Gate(model, Cause.GatePitch, gate, [at], model.Settings.Spreads.GatePitch));
-            result.Add(Gate(model, Cause.PinAft, gate, [at + 1], model.Settings.Spreads.Lean));
-            result.Add(Gate(model, Cause.PinOut, gate, [at + 2], model.Settings.Spreads.Lean));
-            result.Add(Gate(model, Cause.Rigger, gate, [at + 1, at + 2], model.Settings.Spreads.Lean));
+            result.Add(Wide(model, new(Cause.GatePitch, gate), [at], spreads.GatePitch));
+            result.Add(Wide(model, new(Cause.PinAft, gate), [at + 1], spreads.Lean));
+            result.Add(Wide(model, new(Cause.PinOut, gate), [at + 2], spreads.Lean));
+            result.Add(Wide(model, new(Cause.Rigger, gate), [at + 1, at + 2], spreads.Lean));
         }
 
         foreach (GatePlace oar in layout.Oars)
         {
-            result.Add(Gate(model, Cause.Sleeve, oar, [layout.Sleeve(oar)], model.Settings.Spreads.Sleeve));
+            result.Add(Wide(model, new(Cause.Sleeve, oar), [layout.Sleeve(oar)!.Value], spreads.Sleeve));
         }
 
         int[] levels = [.. Enumerable.Range(layout.FirstShared, 2 * layout.Shared.Lies.Count)];
-        result.Add(Make(model, new(Cause.HullLevel), levels, model.Settings.Spreads.Level));
+        result.Add(Wide(model, new(Cause.HullLevel), levels, spreads.Level));
         for (int gauge = 0; gauge < layout.Shared.Gauges.Count; gauge++)
         {
             var part = new CausePart(Cause.GaugeZero, Gauge: layout.Shared.Gauges[gauge].Name);
-            result.Add(Make(model, part, [layout.Gauge(gauge)], model.Settings.Spreads.GaugeZero));
+            result.Add(Wide(model, part, [layout.Gauge(gauge)], spreads.GaugeZero));
         }
 
+        result.AddRange(WrongSeats.Of(model));
         return result;
     }
 
-    private static Opening Gate(LinearModel model, Cause cause, GatePlace gate, int[] unknowns, Angle spread) =>
-        Make(model, new(cause, gate), unknowns, spread);
-
-    private static Opening Make(LinearModel model, CausePart part, int[] unknowns, Angle spread)
+    /// <summary>A cause that throws each of its unknowns by one spread, in no direction it could name.</summary>
+    public static Opening Wide(LinearModel model, CausePart part, int[] unknowns, Angle spread)
     {
         double[] variances = new double[unknowns.Length];
         Array.Fill(variances, spread.Degrees * spread.Degrees);
-        return new(part, unknowns, variances, model.Settings.Chances.LogOdds(part.Cause));
+        return new(part, unknowns, variances, [], model.Settings.Chances.LogOdds(part.Cause));
     }
 }

@@ -6,8 +6,9 @@ namespace Gatewright.Core.Diagnosing;
 /// The state of a boat if one story is true: normal, with mean and covariance in closed form.
 /// </summary>
 /// <remarks>
-/// With the story's prior variances P = P₀ + D on the diagonal: mean = μ + P g and covariance = P − P N P, where
-/// g = b − M_F K b_F, N = M − M_F K M_Fᵀ and K = (D⁻¹ + M_FF)⁻¹.
+/// With the story's prior variances P = P₀ + D on the diagonal: mean = μ + s + P g and covariance = P − P N P, where
+/// g = b′ − M_F K b′_F, N = M − M_F K M_Fᵀ K = (D⁻¹ + M_FF)⁻¹,
+/// b′ = b − M s.
 /// </remarks>
 internal sealed class StoryState
 {
@@ -18,20 +19,20 @@ internal sealed class StoryState
     private readonly double[] _means;
     private readonly int _size;
 
-    public StoryState(EvidenceKernel kernel, ReadOnlySpan<int> unknowns, ReadOnlySpan<double> added)
+    public StoryState(EvidenceKernel kernel, in Opened opened)
     {
         _kernel = kernel;
         _size = kernel.Model.Layout.Size;
-        _unknowns = unknowns.ToArray();
-        _inner = new double[unknowns.Length * unknowns.Length];
-        kernel.Inner(unknowns, added, _inner);
+        _unknowns = opened.Unknowns.ToArray();
+        _inner = new double[opened.Count * opened.Count];
+        kernel.Inner(opened, _inner);
         _variances = [.. kernel.Model.Variances];
-        for (int i = 0; i < unknowns.Length; i++)
+        for (int i = 0; i < opened.Count; i++)
         {
-            _variances[unknowns[i]] += added[i];
+            _variances[_unknowns[i]] += opened.Variances[i];
         }
 
-        _means = Means();
+        _means = Means(opened);
     }
 
     /// <summary>The mean of a sum of unknowns, each times its weight.</summary>
@@ -68,8 +69,8 @@ internal sealed class StoryState
         }
 
         int count = _unknowns.Length;
-        Span<double> left = stackalloc double[count];
-        Span<double> right = stackalloc double[count];
+        Span<double> left = count <= EvidenceKernel.MostOnStack ? stackalloc double[count] : new double[count];
+        Span<double> right = count <= EvidenceKernel.MostOnStack ? stackalloc double[count] : new double[count];
         Opened(at, weights, left);
         Opened(otherAt, otherWeights, right);
         return own - explained + Cholesky.Dot(left, right);
@@ -92,13 +93,13 @@ internal sealed class StoryState
         Cholesky.SolveLower(_inner, _unknowns.Length, result);
     }
 
-    private double[] Means()
+    private double[] Means(in Opened opened)
     {
-        int count = _unknowns.Length;
-        Span<double> pull = stackalloc double[count];
+        int count = opened.Count;
+        Span<double> pull = count <= EvidenceKernel.MostOnStack ? stackalloc double[count] : new double[count];
         for (int i = 0; i < count; i++)
         {
-            pull[i] = _kernel.Score[_unknowns[i]];
+            pull[i] = _kernel.ScoreAfter(opened, _unknowns[i]);
         }
 
         Cholesky.SolveLower(_inner, count, pull);
@@ -106,13 +107,18 @@ internal sealed class StoryState
         double[] means = new double[_size];
         for (int k = 0; k < _size; k++)
         {
-            double score = _kernel.Score[k];
+            double score = _kernel.ScoreAfter(opened, k);
             for (int f = 0; f < count; f++)
             {
                 score -= _kernel.Information[(_unknowns[f] * _size) + k] * pull[f];
             }
 
             means[k] = _kernel.Model.Means[k] + (_variances[k] * score);
+        }
+
+        for (int i = 0; i < count; i++)
+        {
+            means[_unknowns[i]] += opened.Shifts[i];
         }
 
         return means;

@@ -6,12 +6,14 @@ namespace Gatewright.Core.Diagnosing;
 /// </summary>
 internal sealed class StoryWeights
 {
-    private const int MostUnknowns = 64;
     private readonly List<(int First, int Second)> _stories = [];
     private readonly double[] _probabilities;
+    private readonly ReportEvidence _reports;
+    private readonly OpenedBuffer _buffer = new();
 
-    public StoryWeights(EvidenceKernel kernel, List<Opening> openings)
+    public StoryWeights(EvidenceKernel kernel, List<Opening> openings, ReportEvidence reports)
     {
+        _reports = reports;
         Kernel = kernel;
         Openings = openings;
         Enumerate();
@@ -19,7 +21,7 @@ internal sealed class StoryWeights
         double most = double.NegativeInfinity;
         for (int i = 0; i < _stories.Count; i++)
         {
-            _probabilities[i] = LogWeight(_stories[i]);
+            _probabilities[i] = LogWeight(i);
             most = Math.Max(most, _probabilities[i]);
         }
 
@@ -66,10 +68,9 @@ internal sealed class StoryWeights
     /// <summary>The boat's state if the story is true.</summary>
     public StoryState State(int story)
     {
-        Span<int> unknowns = stackalloc int[MostUnknowns];
-        Span<double> variances = stackalloc double[MostUnknowns];
-        int count = Gather(_stories[story], unknowns, variances);
-        return new(Kernel, unknowns[..count], variances[..count]);
+        (int first, int second) = _stories[story];
+        return new(Kernel, _buffer.Gather(
+            first >= 0 ? Openings[first] : null, second >= 0 ? Openings[second] : null));
     }
 
     private void Enumerate()
@@ -92,37 +93,14 @@ internal sealed class StoryWeights
         one.Gate is { } gate ? !other.Touches(gate) && !(one.Other is { } second && other.Touches(second))
         : other.Gate is not null || one.Cause != other.Cause;
 
-    private double LogWeight((int First, int Second) story)
+    private double LogWeight(int story)
     {
-        Span<int> unknowns = stackalloc int[MostUnknowns];
-        Span<double> variances = stackalloc double[MostUnknowns];
-        int count = Gather(story, unknowns, variances);
-        double weight = Kernel.LogGain(unknowns[..count], variances[..count]);
-        weight += story.First >= 0 ? Openings[story.First].LogOdds : 0;
-        return weight + (story.Second >= 0 ? Openings[story.Second].LogOdds : 0);
-    }
-
-    private int Gather((int First, int Second) story, Span<int> unknowns, Span<double> variances)
-    {
-        int count = 0;
-        foreach (int part in (ReadOnlySpan<int>)[story.First, story.Second])
-        {
-            if (part < 0)
-            {
-                continue;
-            }
-
-            Opening opening = Openings[part];
-            if (count + opening.Unknowns.Length > MostUnknowns)
-            {
-                throw new InvalidOperationException($"A boat read in more than {(MostUnknowns / 2) - 2} lyings cannot be diagnosed at once.");
-            }
-
-            opening.Unknowns.CopyTo(unknowns[count..]);
-            opening.Variances.CopyTo(variances[count..]);
-            count += opening.Unknowns.Length;
-        }
-
-        return count;
+        (int first, int second) = _stories[story];
+        double odds = (first >= 0 ? Openings[first].LogOdds : 0) + (second >= 0 ? Openings[second].LogOdds : 0);
+        double evidence = Kernel.LogGain(_buffer.Gather(
+            first >= 0 ? Openings[first] : null, second >= 0 ? Openings[second] : null));
+        return _reports.IsEmpty
+            ? odds + evidence
+            : odds + evidence + _reports.Log([.. Parts(story).Select(o => o.Part)], () => State(story));
     }
 }
