@@ -51,6 +51,9 @@ internal sealed class SharedErrors
 
     public LevelEstimate Level(BoatLie lie) => LevelEstimate.Of(lie.Level, _settings);
 
+    /// <summary>Where a lying stands in <see cref="Lies"/>.</summary>
+    public int IndexOf(BoatLie lie) => _lies.IndexOf(lie);
+
     /// <summary>How a reading follows each shared error, in degrees a degree.</summary>
     public double[] Slopes(Reading reading)
     {

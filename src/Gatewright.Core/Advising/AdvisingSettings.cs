@@ -1,0 +1,26 @@
+namespace Gatewright.Core.Advising;
+
+/// <summary>When a further reading is worth taking. Ours, from judgement.</summary>
+public sealed record AdvisingSettings
+{
+    /// <summary>The defaults.</summary>
+    public static AdvisingSettings Default { get; } = new();
+
+    /// <summary>How long readings take.</summary>
+    public ReadingTimes Times { get; init; } = ReadingTimes.Default;
+
+    /// <summary>A cause this probable is taken as found: 0.9.</summary>
+    public double CauseFound { get; init; } = 0.9;
+
+    /// <summary>A verdict this probable is taken as settled: 0.9.</summary>
+    public double VerdictSettled { get; init; } = 0.9;
+
+    /// <summary>A reading expected to tell less than this is not worth taking: 0.05 bit.</summary>
+    public double LeastGainBits { get; init; } = 0.05;
+
+    /// <summary>Only this many of the most doubtful gates are considered for a reading: 4.</summary>
+    public int MostGates { get; init; } = 4;
+
+    /// <summary>Only this many of the likeliest stories are weighed against each other: 24.</summary>
+    public int MostStories { get; init; } = 24;
+}
