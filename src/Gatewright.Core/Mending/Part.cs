@@ -1,0 +1,22 @@
+using System.Globalization;
+
+namespace Gatewright.Core.Mending;
+
+/// <summary>A part by kind and size.</summary>
+/// <param name="Kind">What it is.</param>
+/// <param name="Size">Degrees for an insert, millimetres for a shim or washer, 0 for a pin.</param>
+public readonly record struct Part(PartKind Kind, double Size)
+{
+    /// <summary>"insert 4°", "shim 0.5 mm", "pin".</summary>
+    public override string ToString()
+    {
+        string size = Size.ToString("0.##", CultureInfo.InvariantCulture);
+        return Kind switch
+        {
+            PartKind.Insert => $"insert {size}°",
+            PartKind.Shim => $"shim {size} mm",
+            PartKind.Washer => $"washer {size} mm",
+            _ => "pin",
+        };
+    }
+}
