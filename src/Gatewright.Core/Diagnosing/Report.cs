@@ -4,4 +4,5 @@ namespace Gatewright.Core.Diagnosing;
 /// <param name="Kind">What.</param>
 /// <param name="Gate">At which gate; null for a boat that sits down to one side.</param>
 /// <param name="Side">The side the boat sits down to; null otherwise.</param>
-public sealed record Report(ReportKind Kind, GatePlace? Gate, Side? Side = null);
+/// <param name="Date">The day it happened, if known.</param>
+public sealed record Report(ReportKind Kind, GatePlace? Gate, Side? Side = null, DateOnly? Date = null);

@@ -42,4 +42,7 @@ public static class ReportKinds
     /// <summary>Whether it tells of how a blade went through the water, to which gate and oar's sleeve both add.</summary>
     public static bool IsOfTheBlade(this ReportKind kind) =>
         kind is ReportKind.CrabEarly or ReportKind.CrabAtFinish or ReportKind.WashesOut;
+
+    /// <summary>Whether it may have changed the gate: readings from before it say how the gate was, not how it is.</summary>
+    public static bool ChangesTheGate(this ReportKind kind) => kind is ReportKind.Knock or ReportKind.Refitted;
 }
