@@ -34,9 +34,9 @@ public static class ReportKinds
         ReportKind.Knock => "knock",
         ReportKind.Refitted => "refitted",
         ReportKind.CrabEarly => "crab-early",
-        ReportKind.CrabAtFinish => "crab-finish",
+        ReportKind.CrabAtFinish => "crab-at-finish",
         ReportKind.WashesOut => "washes-out",
-        _ => "down",
+        _ => "down-to-one-side",
     };
 
     /// <summary>Whether it tells of how a blade went through the water, to which gate and oar's sleeve both add.</summary>
