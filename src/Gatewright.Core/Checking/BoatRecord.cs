@@ -6,54 +6,60 @@ using Gatewright.Core.Measuring;
 namespace Gatewright.Core.Checking;
 
 /// <summary>
-/// Everything on record of one boat over time: readings of many days, what was told, what was mended.
+/// What is on record of one boat over time, with what was read before a gate was last changed kept apart.
 /// </summary>
-/// <param name="Readings">All readings.</param>
-/// <param name="Reports">All that was told.</param>
-/// <param name="Mendings">All that was mended.</param>
-public sealed record BoatRecord(
-    BoatReadings Readings, IReadOnlyList<Report> Reports, IReadOnlyList<Mended> Mendings)
+/// <param name="Current">The readings that speak of the boat as it is.</param>
+/// <param name="Old">The readings that speak of gates as they were before something was done to them.</param>
+/// <param name="Reports">What was told since the gates concerned were mended.</param>
+public sealed record BoatRecord(BoatReadings Current, IReadOnlyList<Reading> Old, IReadOnlyList<Report> Reports)
 {
-    /// <summary>A boat of which only readings are on record.</summary>
+    /// <summary>A boat of which only readings are on record, none of them old.</summary>
     public static BoatRecord Of(BoatReadings readings) => new(readings, [], []);
 
+    /// <summary>
+    /// Sorts a boat's record by its dates: of each gate the readings from the day of its last change on are current.
+    /// Readings of different days are combined only while nothing was done to the gate in between; what has no date
+    /// is taken as new.
+    /// </summary>
+    /// <param name="all">All readings.</param>
+    /// <param name="reports">All that was told.</param>
+    /// <param name="mendings">All that was mended.</param>
+    public static BoatRecord ByDate(BoatReadings all, IReadOnlyList<Report> reports, IReadOnlyList<Mended> mendings)
+    {
+        ArgumentNullException.ThrowIfNull(all);
+        ArgumentNullException.ThrowIfNull(reports);
+        ArgumentNullException.ThrowIfNull(mendings);
+        Dictionary<GatePlace, DateOnly?> changed = Changes(reports, mendings)
+            .GroupBy(c => c.Gate)
+            .ToDictionary(g => g.Key, g => g.Max(c => c.Date));
+        ILookup<bool, Reading> byAge = all.Readings.ToLookup(r =>
+            r.Item != ReadItem.Sleeve && r.Lie.Date < changed.GetValueOrDefault(r.Gate));
+        return new(
+            all with { Readings = [.. byAge[false]] },
+            [.. byAge[true]],
+            [.. reports.Where(r => !mendings.Any(m => Settles(m, r)))]);
+    }
+
     /// <summary>Checks the boat as it is now.</summary>
-    /// <exception cref="ArgumentException">Nothing was read, or nothing since the last change.</exception>
+    /// <exception cref="ArgumentException">Nothing was read since the last change.</exception>
     public BoatCheck Check(CheckSettings settings)
     {
         ArgumentNullException.ThrowIfNull(settings);
-        return BoatCheck.Of(Current(), Context(settings), settings);
+        return BoatCheck.Of(Current, new() { Reports = Reports, LastGood = LastGood(settings) }, settings);
     }
 
-    /// <summary>
-    /// The readings that speak of the boat as it is: of each gate those from the day of its last change on. Readings
-    /// of different days are combined only while nothing was done to the gate in between; one without a date is
-    /// taken as new.
-    /// </summary>
-    public BoatReadings Current() => Readings with { Readings = [.. Readings.Readings.Where(r => !IsOld(r))] };
-
-    private BoatContext Context(CheckSettings settings) => new()
-    {
-        Reports = [.. Reports.Where(r => !IsMendedSince(r))],
-        LastGood = LastGood(settings),
-    };
+    private static IEnumerable<(GatePlace Gate, DateOnly? Date)> Changes(
+        IReadOnlyList<Report> reports, IReadOnlyList<Mended> mendings) =>
+        reports
+            .Where(r => r.Gate is not null && r.Kind.ChangesTheGate())
+            .Select(r => (r.Gate!.Value, r.Date))
+            .Concat(mendings.Select(m => (m.Gate, m.Date)));
 
     /// <summary>A report counts until the gate it tells of is mended; one of the whole boat until any gate is.</summary>
-    private bool IsMendedSince(Report report) => Mendings.Any(m =>
-        (report.Gate is null || report.Gate == m.Gate) && m.Date is { } day && (report.Date is null || report.Date <= day));
-
-    private bool IsOld(Reading reading) =>
-        reading.Item != ReadItem.Sleeve
-        && reading.Lie.Date is { } date
-        && Changed(reading.Gate) is { } changed
-        && date < changed;
-
-    /// <summary>The last day something was done to a gate, or may have been.</summary>
-    private DateOnly? Changed(GatePlace gate) => Reports
-        .Where(r => r.Gate == gate && r.Kind.ChangesTheGate())
-        .Select(r => r.Date)
-        .Concat(Mendings.Where(m => m.Gate == gate).Select(m => m.Date))
-        .Max();
+    private static bool Settles(Mended mended, Report report) =>
+        (report.Gate is null || report.Gate == mended.Gate)
+        && mended.Date is { } day
+        && (report.Date is null || report.Date <= day);
 
     /// <summary>How the pins of refitted riggers leaned before, where the gate was then found good.</summary>
     private Dictionary<GatePlace, PinLean> LastGood(CheckSettings settings)
@@ -62,13 +68,12 @@ public sealed record BoatRecord(
             .Where(r => r.Kind == ReportKind.Refitted)
             .Select(r => r.Gate)
             .OfType<GatePlace>()];
-        List<Reading> old = [.. Readings.Readings.Where(IsOld)];
-        if (old.Count == 0 || refitted.Count == 0)
+        if (Old.Count == 0 || refitted.Count == 0)
         {
             return [];
         }
 
-        BoatCheck then = BoatCheck.Of(Readings with { Readings = old }, BoatContext.None, settings);
+        BoatCheck then = BoatCheck.Of(Current with { Readings = Old }, BoatContext.None, settings);
         return then.Verdict.Gates
             .Where(g => g.Verdict == Verdict.Good && refitted.Contains(g.Gate))
             .ToDictionary(g => g.Gate, g => Lean(then.Diagnosis, g.Gate));
