@@ -5,7 +5,7 @@ namespace Gatewright.Core.Geometry;
 /// Rodrigues' formula: v′ = v cos φ + k × v + k (k·v) / (1 + cos φ), with k the axis times sin φ. Kept as k and
 /// cos φ − 1, because the smallest rotation between two directions is then a vector and a scalar product, without any
 /// angle being taken, and because the default is then no rotation. Not for half turns (φ = 180°), where k vanishes
-/// and the axis is lost. Lengths are kept to 1e-14 up to a turn of 170°.
+/// and the axis is lost. Lengths are kept to a part in 1e13 up to a turn of 170°; beyond, 1 + cos φ loses digits.
 /// </remarks>
 public readonly struct Rotation
 {
