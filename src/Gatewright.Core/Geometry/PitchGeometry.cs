@@ -33,7 +33,8 @@ public static class PitchGeometry
     /// <remarks>
     /// Exact for a face that stands square to the drive, as on an upright pin: with the face at pitch P,
     /// sin y = A sin P − B cos P where A = |u_z| and B = ±d·u, whence P. The pin's leans are not known here and need
-    /// not be: at 3° of lean and 1° of tilt the difference they make is under 0.01°.
+    /// not be: at 3° of lean and 1° of tilt the difference they make is under 0.01° for gate pitches within 5°, and under
+    /// 0.014° within 7°.
     /// </remarks>
     /// <returns>The pitch with the hull's attitude taken out; <paramref name="shown"/> itself when the hull is level.</returns>
     public static Pitch OnLevelHull(Pitch shown, OarAngle at, Side side, HullAttitude hull, Lie lie)

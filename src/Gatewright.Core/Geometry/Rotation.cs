@@ -3,15 +3,17 @@ namespace Gatewright.Core.Geometry;
 /// <summary>A rotation about an axis through the origin, in Rodrigues' form.</summary>
 /// <remarks>
 /// Rodrigues' formula: v′ = v cos φ + k × v + k (k·v) / (1 + cos φ), with k the axis times sin φ. Kept as k and
-/// cos φ, because the smallest rotation between two directions is then a vector and a scalar product, without any
-/// angle being taken. Not for half turns (φ = 180°), where k vanishes and the axis is lost.
+/// cos φ − 1, because the smallest rotation between two directions is then a vector and a scalar product, without any
+/// angle being taken, and because the default is then no rotation. Not for half turns (φ = 180°), where k vanishes
+/// and the axis is lost. Lengths are kept to a part in 1e13 up to a turn of 170°; beyond, 1 + cos φ loses digits.
 /// </remarks>
 public readonly struct Rotation
 {
     private readonly Vector3 _axisTimesSine;
-    private readonly double _cosine;
+    private readonly double _cosineLessOne;
 
-    private Rotation(Vector3 axisTimesSine, double cosine) => (_axisTimesSine, _cosine) = (axisTimesSine, cosine);
+    private Rotation(Vector3 axisTimesSine, double cosine) =>
+        (_axisTimesSine, _cosineLessOne) = (axisTimesSine, cosine - 1);
 
     /// <summary>The rotation about a vector's direction by its length in radians, right-handed.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The turn is not less than half a turn.</exception>
@@ -38,7 +40,7 @@ public readonly struct Rotation
 
     /// <summary>The vector turned.</summary>
     public Vector3 Apply(Vector3 vector) =>
-        (_cosine * vector)
+        ((1 + _cosineLessOne) * vector)
         + _axisTimesSine.Cross(vector)
-        + (_axisTimesSine.Dot(vector) / (1 + _cosine) * _axisTimesSine);
+        + (_axisTimesSine.Dot(vector) / (2 + _cosineLessOne) * _axisTimesSine);
 }

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Gatewright.Core.Geometry;
 
 /// <summary>
@@ -26,6 +28,9 @@ public readonly record struct Vector3(double X, double Y, double Z)
 
     /// <summary>The vector of length 1 in the same direction; of the zero vector, NaN in every part.</summary>
     public Vector3 Direction => 1 / Length * this;
+
+    /// <summary>"(1, -0.5, 0)" in the invariant culture. The one a record writes for itself would ask for the direction's direction for ever.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"({X}, {Y}, {Z})");
 
     /// <summary>The sum.</summary>
     public static Vector3 operator +(Vector3 left, Vector3 right) =>

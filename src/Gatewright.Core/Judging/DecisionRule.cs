@@ -1,4 +1,5 @@
 using Gatewright.Core.Geometry;
+using Gatewright.Core.Measuring;
 using Gatewright.Core.Numerics;
 
 namespace Gatewright.Core.Judging;
@@ -14,6 +15,18 @@ namespace Gatewright.Core.Judging;
 /// <param name="BelowFloorToStop">From this probability of lying below the floor on it is `stop`.</param>
 public sealed record DecisionRule(double OutsideToAdjust, double AboveFloorForGood, double BelowFloorToStop)
 {
+    /// <summary>From this probability of being outside a limit on it is `adjust`, below it `unsure`.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not from 0 to 1.</exception>
+    public double OutsideToAdjust { get; init => field = Probability(value); } = Probability(OutsideToAdjust);
+
+    /// <summary>From this probability of lying above the floor on it is `good`.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not from 0 to 1.</exception>
+    public double AboveFloorForGood { get; init => field = Probability(value); } = Probability(AboveFloorForGood);
+
+    /// <summary>From this probability of lying below the floor on it is `stop`.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not from 0 to 1.</exception>
+    public double BelowFloorToStop { get; init => field = Probability(value); } = Probability(BelowFloorToStop);
+
     /// <summary>A value typed as the limit itself counts as on it, though correcting it may have cost the last digit.</summary>
     private const double OnTheLimit = 1e-9;
 
@@ -22,6 +35,7 @@ public sealed record DecisionRule(double OutsideToAdjust, double AboveFloorForGo
 
     /// <summary>Judges a value against a lower and an upper limit of quality.</summary>
     /// <returns>The verdict, and the probability that the true value lies outside the two.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The uncertainty is below 0 or NaN.</exception>
     public (Verdict Verdict, double Outside) Limits(double value, double u, double lowest, double highest)
     {
         double outside = Normal.Cdf(Scale(lowest - value, u)) + Normal.Above(Scale(highest - value, u));
@@ -33,19 +47,36 @@ public sealed record DecisionRule(double OutsideToAdjust, double AboveFloorForGo
         return (outside >= OutsideToAdjust ? Verdict.Adjust : Verdict.Unsure, outside);
     }
 
+    /// <summary>Judges a quantity that has an upper limit of quality alone.</summary>
+    /// <returns>The verdict, and the probability that the true value lies above.</returns>
+    public (Verdict Verdict, double Outside) AtMost(Estimate value, Angle largest) =>
+        Limits(value.Value.Degrees, value.U.Degrees, double.NegativeInfinity, largest.Degrees);
+
     /// <summary>Judges a probability of lying below a floor of safety.</summary>
     public Verdict Floor(double below) =>
         below >= BelowFloorToStop ? Verdict.Stop
         : 1 - below >= AboveFloorForGood ? Verdict.Good
         : Verdict.Unsure;
 
-    /// <summary>The probability that a value known with a standard uncertainty lies below a floor.</summary>
+    /// <summary>The probability that a value known with a standard uncertainty lies below a floor; on the floor, a half.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The uncertainty is below 0 or NaN.</exception>
     public static double Below(Pitch floor, double value, double u) => Normal.Cdf(Scale(floor.Degrees - value, u));
 
-    /// <summary>A value known exactly lies where it lies; one exactly on the limit is on either side alike.</summary>
-    private static double Scale(double off, double u) =>
-        u > 0 ? off / u
-        : Math.Abs(off) <= OnTheLimit ? 0
-        : off > 0 ? double.PositiveInfinity
-        : double.NegativeInfinity;
+    private static double Probability(double value) => value is >= 0 and <= 1
+        ? value
+        : throw new ArgumentOutOfRangeException(nameof(value), value, "A probability must be from 0 to 1.");
+
+    /// <summary>
+    /// A value on the limit is on either side alike, however well it is known; any other that is known exactly lies
+    /// where it lies.
+    /// </summary>
+    private static double Scale(double off, double u)
+    {
+        if (!(u >= 0))
+        {
+            throw new ArgumentOutOfRangeException(nameof(u), u, "A standard uncertainty must be 0 or more.");
+        }
+
+        return Math.Abs(off) <= OnTheLimit ? 0 : off / u;
+    }
 }

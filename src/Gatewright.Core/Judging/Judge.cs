@@ -10,7 +10,10 @@ namespace Gatewright.Core.Judging;
 /// <param name="settings">Where the stations are.</param>
 public sealed class Judge(Standard standard, DecisionRule rule, MeasuringSettings settings)
 {
-    /// <summary>Judges every gate of which something was read; the worst makes the boat's verdict.</summary>
+    /// <summary>
+    /// Judges every gate of which something was read; the worst makes the boat's verdict. A boat of which no gate was
+    /// read is `unsure`: nothing speaks against it, and nothing for it.
+    /// </summary>
     /// <param name="boat">What was read.</param>
     /// <param name="corrected">Its gate readings, corrected.</param>
     /// <param name="forecast">What to expect where a gate was not read; asked for only there.</param>
@@ -19,27 +22,45 @@ public sealed class Judge(Standard standard, DecisionRule rule, MeasuringSetting
         ArgumentNullException.ThrowIfNull(boat);
         ArgumentNullException.ThrowIfNull(corrected);
         ArgumentNullException.ThrowIfNull(forecast);
-        List<GatePlace> places = [.. boat.Readings
-            .Where(r => r.Item != ReadItem.Sleeve)
-            .Select(r => r.Gate)
-            .Distinct()
-            .Order()];
-        ILookup<GatePlace, Reason> ranges = Ranges(corrected);
+        List<GatePlace> places = Places(boat.Readings);
+        List<(GatePlace Gate, Reason Reason)> ranges = RangeReasons.Of(corrected, standard, rule);
+        Verdict worst = places.Count == 0 ? Verdict.Unsure : Verdict.Good;
         var gates = new List<GateVerdict>(places.Count);
         foreach (GatePlace place in places)
         {
-            gates.Add(Gate(place, boat.Class, corrected, forecast, ranges[place]));
+            GateVerdict gate = Gate(place, boat.Class, corrected, forecast, ranges);
+            worst = Verdicts.Worse(worst, gate.Verdict);
+            gates.Add(gate);
         }
 
-        Verdict worst = gates.Aggregate(Verdict.Good, (sum, gate) => Verdicts.Worse(sum, gate.Verdict));
         return new(boat.Boat, boat.Class, standard, worst, gates, MissingGate.Of(boat.Class, places));
     }
 
+    /// <summary>The gates of which something was read, from the bow. A sleeve is the oar's, and says nothing of its gate.</summary>
+    private static List<GatePlace> Places(IReadOnlyList<Reading> readings)
+    {
+        var places = new List<GatePlace>();
+        for (int i = 0; i < readings.Count; i++)
+        {
+            int at = readings[i].Item == ReadItem.Sleeve ? 0 : places.BinarySearch(readings[i].Gate);
+            if (at < 0)
+            {
+                places.Insert(~at, readings[i].Gate);
+            }
+        }
+
+        return places;
+    }
+
     private GateVerdict Gate(
-        GatePlace place, BoatClass boatClass, CorrectedReadings corrected, IPitchForecast forecast, IEnumerable<Reason> ranges)
+        GatePlace place,
+        BoatClass boatClass,
+        CorrectedReadings corrected,
+        IPitchForecast forecast,
+        List<(GatePlace Gate, Reason Reason)> ranges)
     {
         var reasons = new List<Reason>();
-        var pitches = new List<StationPitch>();
+        var pitches = new List<StationPitch>(Stations.All.Count);
         StationAngles angles = settings.Angles(boatClass.Rowing);
         foreach (Station station in Stations.All)
         {
@@ -49,11 +70,22 @@ public sealed class Judge(Standard standard, DecisionRule rule, MeasuringSetting
                 : Expected(forecast.At(place, angles.At(station)), angles.Point(station), station, reasons));
         }
 
-        pitches.AddRange(corrected.Pitches
-            .Where(p => p.Gate == place && p.At.Station is null)
-            .Select(p => AsRead(p)));
+        foreach (CorrectedPitch pitch in corrected.Pitches)
+        {
+            if (pitch.At.Station is null && pitch.Gate == place)
+            {
+                pitches.Add(AsRead(pitch));
+            }
+        }
+
         AddDrop(place, corrected, reasons);
-        reasons.AddRange(ranges);
+        foreach ((GatePlace gate, Reason reason) in ranges)
+        {
+            if (gate == place)
+            {
+                reasons.Add(reason);
+            }
+        }
 
         List<Reason> worstFirst = [.. reasons.OrderByDescending(r => r.Verdict)];
         return new(place, worstFirst.Count == 0 ? Verdict.Good : worstFirst[0].Verdict, worstFirst, pitches);
@@ -112,65 +144,10 @@ public sealed class Judge(Standard standard, DecisionRule rule, MeasuringSetting
         }
 
         Estimate drop = corrected.Difference(atCatch, atFinish);
-        (Verdict verdict, double outside) = AtMost(drop, standard.LargestDrop);
+        (Verdict verdict, double outside) = rule.AtMost(drop, standard.LargestDrop);
         if (verdict != Verdict.Good)
         {
             reasons.Add(new(verdict, ReasonKind.Drop, Station.Finish, drop, standard.LargestDrop, outside, Read: true));
         }
-    }
-
-    private (Verdict Verdict, double Outside) AtMost(Estimate value, Angle largest) =>
-        rule.Limits(value.Value.Degrees, value.U.Degrees, double.NegativeInfinity, largest.Degrees);
-
-    /// <summary>
-    /// Too wide a range is laid to the gate furthest from the middle of the boat, to both ends when they are as far:
-    /// that is where mending one gate does most.
-    /// </summary>
-    private ILookup<GatePlace, Reason> Ranges(CorrectedReadings corrected)
-    {
-        var reasons = new List<(GatePlace Gate, Reason Reason)>();
-        foreach (Station station in Stations.All)
-        {
-            List<int> read = [.. Enumerable.Range(0, corrected.Pitches.Count)
-                .Where(i => corrected.Pitches[i].At.Station == station)
-                .OrderBy(i => corrected.Pitches[i].Pitch.Degrees)];
-            if (read.Count < 2)
-            {
-                continue;
-            }
-
-            Estimate range = corrected.Difference(read[^1], read[0]);
-            (Verdict verdict, double outside) = AtMost(range, standard.LargestRange);
-            if (verdict == Verdict.Good)
-            {
-                continue;
-            }
-
-            double middle = Middle(corrected, read);
-            CorrectedPitch high = corrected.Pitches[read[^1]];
-            CorrectedPitch low = corrected.Pitches[read[0]];
-            double above = high.Pitch.Degrees - middle;
-            double under = middle - low.Pitch.Degrees;
-            Reason Against(CorrectedPitch other) =>
-                new(verdict, ReasonKind.Range, station, range, standard.LargestRange, outside, Read: true, other.Gate);
-            if (above >= under - 1e-9)
-            {
-                reasons.Add((high.Gate, Against(low)));
-            }
-
-            if (under >= above - 1e-9)
-            {
-                reasons.Add((low.Gate, Against(high)));
-            }
-        }
-
-        return reasons.ToLookup(r => r.Gate, r => r.Reason);
-    }
-
-    private static double Middle(CorrectedReadings corrected, List<int> sorted)
-    {
-        int half = sorted.Count / 2;
-        double upper = corrected.Pitches[sorted[half]].Pitch.Degrees;
-        return sorted.Count % 2 == 1 ? upper : (upper + corrected.Pitches[sorted[half - 1]].Pitch.Degrees) / 2;
     }
 }

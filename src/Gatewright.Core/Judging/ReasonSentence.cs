@@ -1,13 +1,14 @@
 using System.Globalization;
-using Gatewright.Core.Measuring;
 
 namespace Gatewright.Core.Judging;
 
 /// <summary>Reasons in plain English, with their numbers and without a sign convention.</summary>
 public static class ReasonSentence
 {
+    private const int MostDigits = 3;
+
     /// <summary>The sentence for one reason of a gate.</summary>
-    /// <example>Seat 3 port reads 2.4° ± 0.3 at the catch, below the 3° that club asks for (chance that it is outside: 96 %).</example>
+    /// <example>Seat 3 port reads 2.4° ± 0.3 at the catch, below the 3° that club allows (chance that it is outside: 96 %).</example>
     public static string Of(GatePlace gate, Reason reason, Standard standard)
     {
         ArgumentNullException.ThrowIfNull(reason);
@@ -23,32 +24,33 @@ public static class ReasonSentence
     }
 
     private static string Limit(GatePlace gate, Reason reason, Standard standard, string side) =>
-        $"{Capital(gate)} reads {Number(reason.Value)} {reason.Station.Phrase()}, {side} the {Degrees(reason)} that "
+        $"{Capital(gate)} reads {Number(reason)} {reason.Station.Phrase()}, {side} the {Degrees(reason)} that "
         + $"{standard.Name} allows (chance that it is outside: {Percent(reason.Probability)}).{Doubt(reason)}";
 
     private static string Floor(GatePlace gate, Reason reason)
     {
         string subject = reason.Read
-            ? $"{Capital(gate)} reads {Number(reason.Value)} {reason.Station.Phrase()}"
-            : $"{Capital(gate)} was not read {reason.Station.Phrase()} and is expected at {Number(reason.Value)} there";
+            ? $"{Capital(gate)} reads {Number(reason)} {reason.Station.Phrase()}"
+            : $"{Capital(gate)} was not read {reason.Station.Phrase()} and is expected at {Number(reason)} there";
+        string again = reason.Read ? "read again" : "read there";
         return reason.Verdict == Verdict.Stop
             ? $"{subject}, under the floor of {Degrees(reason)} (chance that it is below: {Percent(reason.Probability)}): "
                 + "the blade may dive. Not out on the water until mended and read again."
             : $"{subject}, which does not show that it lies above the floor of {Degrees(reason)} "
-                + $"(chance that it is below: {Percent(reason.Probability)}). Treat as stop until read again.";
+                + $"(chance that it is below: {Percent(reason.Probability)}). Treat as stop until {again}.";
     }
 
     private static string Drop(GatePlace gate, Reason reason, Standard standard) =>
-        $"{Capital(gate)} loses {Number(reason.Value)} from catch to finish; {standard.Name} allows {Degrees(reason)} "
+        $"{Capital(gate)} loses {Number(reason)} from catch to finish; {standard.Name} allows {Degrees(reason)} "
         + $"(chance that it loses more: {Percent(reason.Probability)}).{Doubt(reason)}";
 
     private static string Range(GatePlace gate, Reason reason, Standard standard) =>
-        $"{Capital(gate)} and {reason.Other} are {Number(reason.Value)} apart {reason.Station.Phrase()}; "
+        $"{Capital(gate)} and {reason.Other} are {Number(reason)} apart {reason.Station.Phrase()}; "
         + $"{standard.Name} allows {Degrees(reason)} across the boat "
         + $"(chance that they are further apart: {Percent(reason.Probability)}).{Doubt(reason)}";
 
     private static string Doubt(Reason reason) =>
-        reason.Verdict == Verdict.Unsure ? " One reading cannot tell: read again." : string.Empty;
+        reason.Verdict == Verdict.Unsure ? " Too close to tell: read again, or better." : string.Empty;
 
     private static string Capital(GatePlace gate)
     {
@@ -56,8 +58,29 @@ public static class ReasonSentence
         return char.ToUpperInvariant(words[0]) + words[1..];
     }
 
-    private static string Number(Estimate estimate) =>
-        string.Create(CultureInfo.InvariantCulture, $"{estimate.Value.Degrees:0.0}° ± {estimate.U.Degrees:0.0}");
+    /// <summary>
+    /// One decimal, and more where one would round the value onto its limit or its uncertainty away: a sentence that
+    /// says "3.0°, below the 3°" convinces nobody.
+    /// </summary>
+    private static string Number(Reason reason)
+    {
+        decimal value = (decimal)reason.Value.Value.Degrees;
+        decimal limit = (decimal)reason.Limit.Degrees;
+        decimal u = (decimal)reason.Value.U.Degrees;
+        int digits = 1;
+        while (digits < MostDigits
+            && (Rounded(value, digits).CompareTo(limit) != value.CompareTo(limit) || (u > 0 && Rounded(u, digits) == 0)))
+        {
+            digits++;
+        }
+
+        return $"{Text(value, digits)}° ± {Text(u, digits)}";
+    }
+
+    private static decimal Rounded(decimal value, int digits) => Math.Round(value, digits, MidpointRounding.AwayFromZero);
+
+    private static string Text(decimal value, int digits) =>
+        Rounded(value, digits).ToString("F" + digits, CultureInfo.InvariantCulture);
 
     private static string Degrees(Reason reason) =>
         reason.Limit.Degrees.ToString("0.##", CultureInfo.InvariantCulture) + "°";

@@ -9,50 +9,63 @@ namespace Gatewright.Core.Measuring;
 /// </summary>
 public sealed class CorrectedReadings
 {
-    /// <summary>Two-sided 95 % of the normal distribution: repeats further apart than this many u are queried.</summary>
-    private const double RepeatsApart = 1.959964;
+    private readonly List<CorrectedPitch> _pitches;
+    private readonly List<double[]> _slopes;
+    private readonly SharedErrors _shared;
 
-    private readonly List<CorrectedPitch> _pitches = [];
-    private readonly List<double> _ownVariances = [];
-    private readonly List<double[]> _slopes = [];
-    private readonly double[] _sharedVariances;
-
-    private CorrectedReadings(double[] sharedVariances) => _sharedVariances = sharedVariances;
+    private CorrectedReadings(SharedErrors shared, int atMost) =>
+        (_shared, _pitches, _slopes) = (shared, new(atMost), new(atMost));
 
     /// <summary>Every gate and point of the stroke that was read, from bow to stern and from catch to finish.</summary>
     public IReadOnlyList<CorrectedPitch> Pitches => _pitches;
 
     /// <summary>Corrects the gate readings of a boat, pooling those of one gate at one point of the stroke.</summary>
+    /// <remarks>
+    /// Where readings disagree about the zero of a gauge of one name, the zero that is known best corrects them all.
+    /// </remarks>
     public static CorrectedReadings Of(IReadOnlyList<Reading> readings, MeasuringSettings settings)
     {
         ArgumentNullException.ThrowIfNull(readings);
         ArgumentNullException.ThrowIfNull(settings);
         var shared = new SharedErrors(readings, settings);
-        var result = new CorrectedReadings(shared.Variances);
-        var groups = readings
-            .Where(r => r.Item == ReadItem.Gate)
-            .GroupBy(r => (r.Gate, r.At))
-            .OrderBy(g => g.Key.Gate)
-            .ThenByDescending(g => g.Key.At.Angle.Degrees);
-        foreach (var group in groups)
+        ReadOnlySpan<CorrectedReading> singles = Singles(readings, shared, settings);
+        var result = new CorrectedReadings(shared, singles.Length);
+        int next = 0;
+        for (int first = 0; first < singles.Length; first = next)
         {
-            result.Add(group.Select(r => Single.Of(r, shared, settings)).ToList());
+            next = first + 1;
+            while (next < singles.Length && singles[next].Repeats(singles[first]))
+            {
+                next++;
+            }
+
+            result.Add(singles[first..next]);
         }
 
         return result;
     }
 
     /// <summary>Where a gate's pitch at a station stands in <see cref="Pitches"/>, or −1 when it was not read there.</summary>
-    public int IndexOf(GatePlace gate, Station station) =>
-        _pitches.FindIndex(p => p.Gate == gate && p.At.Station == station);
+    public int IndexOf(GatePlace gate, Station station)
+    {
+        for (int i = 0; i < _pitches.Count; i++)
+        {
+            if (_pitches[i].At.Station == station && _pitches[i].Gate == gate)
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
 
     /// <summary>The covariance of two corrected pitches, in square degrees.</summary>
     public double Covariance(int first, int second)
     {
-        double sum = first == second ? _ownVariances[first] : 0;
-        for (int i = 0; i < _sharedVariances.Length; i++)
+        double sum = first == second ? OwnVariance(_pitches[first].Budget) : 0;
+        for (int i = 0; i < _shared.Variances.Length; i++)
         {
-            sum += _slopes[first][i] * _slopes[second][i] * _sharedVariances[i];
+            sum += _slopes[first][i] * _slopes[second][i] * _shared.Variances[i];
         }
 
         return sum;
@@ -82,104 +95,74 @@ public sealed class CorrectedReadings
         return new(size, rows);
     }
 
-    /// <summary>
-    /// Pools repeats by weights against each one's noise and level: within one lying that is the plain mean, and a
-    /// boat read level outweighs the same boat read by eye.
-    /// </summary>
-    private void Add(List<Single> singles)
+    private static CorrectedReading[] Singles(
+        IReadOnlyList<Reading> readings, SharedErrors shared, MeasuringSettings settings)
     {
-        double total = singles.Sum(s => 1 / s.Variance(_sharedVariances));
-        double[] slopes = new double[_sharedVariances.Length];
-        double value = 0;
+        var singles = new List<CorrectedReading>(readings.Count);
+        for (int i = 0; i < readings.Count; i++)
+        {
+            if (readings[i].Item == ReadItem.Gate)
+            {
+                singles.Add(CorrectedReading.Of(readings[i], shared, settings));
+            }
+        }
+
+        singles.Sort(CorrectedReading.InOrder);
+        return [.. singles];
+    }
+
+    private void Add(ReadOnlySpan<CorrectedReading> repeats)
+    {
+        double[] weights = RepeatedReading.Weights(repeats, _shared.Variances);
+        Reading first = repeats[0].Reading;
+        double value = repeats[0].PitchDegrees;
+        double[] slopes = new double[_shared.Variances.Length];
+        for (int i = 0; i < repeats.Length; i++)
+        {
+            // About the first, so that repeats of one value pool to that value and not to its neighbour.
+            value += weights[i] * (repeats[i].PitchDegrees - repeats[0].PitchDegrees);
+            for (int j = 0; j < slopes.Length; j++)
+            {
+                slopes[j] += weights[i] * repeats[i].Slopes[j];
+            }
+        }
+
+        bool disagree = RepeatedReading.Disagree(repeats, _shared.Variances);
+        UncertaintyBudget budget = Budget(repeats, weights, slopes);
+        _slopes.Add(slopes);
+        _pitches.Add(new(first.Gate, first.At, Pitch.FromDegrees(value), budget, repeats.Length, disagree));
+    }
+
+    private UncertaintyBudget Budget(ReadOnlySpan<CorrectedReading> repeats, double[] weights, double[] slopes)
+    {
         double resolution = 0;
         double repeatability = 0;
         double held = 0;
-        foreach (Single single in singles)
+        for (int i = 0; i < repeats.Length; i++)
         {
-            double weight = 1 / single.Variance(_sharedVariances) / total;
-            value += weight * single.PitchDegrees;
-            resolution += Math.Pow(weight * single.Noise.Resolution, 2);
-            repeatability += Math.Pow(weight * single.Noise.Repeatability, 2);
-            held += Math.Pow(weight * single.Noise.HeldAngle, 2);
-            for (int i = 0; i < slopes.Length; i++)
-            {
-                slopes[i] += weight * single.Slopes[i];
-            }
+            double square = weights[i] * weights[i];
+            UncertaintyBudget noise = repeats[i].Noise;
+            resolution += square * noise.Resolution * noise.Resolution;
+            repeatability += square * noise.Repeatability * noise.Repeatability;
+            held += square * noise.HeldAngle * noise.HeldAngle;
         }
 
-        (double level, double zero) = Shared(slopes, singles[0].LevelErrors);
-        var budget = new UncertaintyBudget(
-            Math.Sqrt(resolution), Math.Sqrt(repeatability), Math.Sqrt(held), Math.Sqrt(level), Math.Sqrt(zero));
-        _ownVariances.Add(resolution + repeatability + held);
-        _slopes.Add(slopes);
-        Reading first = singles[0].Reading;
-        _pitches.Add(new(first.Gate, first.At, Pitch.FromDegrees(value), budget, singles.Count, Disagree(singles)));
+        double level = Shared(slopes, 0, _shared.LevelErrors);
+        double zero = Shared(slopes, _shared.LevelErrors, slopes.Length);
+        return new(Math.Sqrt(resolution), Math.Sqrt(repeatability), Math.Sqrt(held), Math.Sqrt(level), Math.Sqrt(zero));
     }
 
-    private (double Level, double Zero) Shared(double[] slopes, int levelErrors)
+    private double Shared(double[] slopes, int from, int to)
     {
-        double level = 0;
-        double zero = 0;
-        for (int i = 0; i < slopes.Length; i++)
+        double sum = 0;
+        for (int i = from; i < to; i++)
         {
-            double part = slopes[i] * slopes[i] * _sharedVariances[i];
-            (level, zero) = i < levelErrors ? (level + part, zero) : (level, zero + part);
+            sum += slopes[i] * slopes[i] * _shared.Variances[i];
         }
 
-        return (level, zero);
+        return sum;
     }
 
-    private bool Disagree(List<Single> singles)
-    {
-        for (int i = 0; i < singles.Count; i++)
-        {
-            for (int j = 0; j < i; j++)
-            {
-                double apart = Math.Abs(singles[i].PitchDegrees - singles[j].PitchDegrees);
-                if (apart > RepeatsApart * Math.Sqrt(singles[i].VarianceOfDifference(singles[j], _sharedVariances)))
-                {
-                    return true;
-                }
-            }
-        }
-
-        return false;
-    }
-
-    /// <summary>One gate reading, corrected.</summary>
-    private sealed record Single(
-        Reading Reading, double PitchDegrees, UncertaintyBudget Noise, double[] Slopes, int LevelErrors)
-    {
-        public static Single Of(Reading reading, SharedErrors shared, MeasuringSettings settings)
-        {
-            Pitch shown = new(reading.Value - reading.Gauge.Zero.Estimate.Value);
-            HullAttitude hull = shared.Level(reading.Lie).Attitude;
-            Pitch level = PitchGeometry.OnLevelHull(shown, reading.At.Angle, reading.Gate.Side, hull, reading.Lie.Lie);
-            return new(reading, level.Degrees, ReadingNoise.Of(reading, settings), shared.Slopes(reading), 2 * shared.Lies.Count);
-        }
-
-        /// <summary>Noise and level, not the gauge's zero, which repeats with one gauge share whole.</summary>
-        public double Variance(double[] sharedVariances)
-        {
-            double variance = Math.Pow(Noise.CombinedDegrees, 2);
-            for (int i = 0; i < LevelErrors; i++)
-            {
-                variance += Slopes[i] * Slopes[i] * sharedVariances[i];
-            }
-
-            return variance;
-        }
-
-        public double VarianceOfDifference(Single other, double[] sharedVariances)
-        {
-            double variance = Math.Pow(Noise.CombinedDegrees, 2) + Math.Pow(other.Noise.CombinedDegrees, 2);
-            for (int i = 0; i < Slopes.Length; i++)
-            {
-                double apart = Slopes[i] - other.Slopes[i];
-                variance += apart * apart * sharedVariances[i];
-            }
-
-            return variance;
-        }
-    }
+    /// <summary>What is uncertain of this pitch alone.</summary>
+    private static double OwnVariance(UncertaintyBudget budget) => (budget with { Level = 0, GaugeZero = 0 }).Variance;
 }

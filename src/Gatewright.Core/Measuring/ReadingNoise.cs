@@ -21,11 +21,7 @@ public static class ReadingNoise
     }
 
     /// <summary>The variance of a reading's noise, in square degrees.</summary>
-    public static double VarianceOf(Reading reading, MeasuringSettings settings)
-    {
-        double u = Of(reading, settings).CombinedDegrees;
-        return u * u;
-    }
+    public static double VarianceOf(Reading reading, MeasuringSettings settings) => Of(reading, settings).Variance;
 
     private static double HeldAngle(Reading reading, MeasuringSettings settings)
     {

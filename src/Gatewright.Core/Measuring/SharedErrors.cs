@@ -8,29 +8,21 @@ namespace Gatewright.Core.Measuring;
 internal sealed class SharedErrors
 {
     private readonly List<BoatLie> _lies = [];
+    private readonly List<LevelEstimate> _levels = [];
     private readonly List<Gauge> _gauges = [];
-    private readonly MeasuringSettings _settings;
 
     public SharedErrors(IReadOnlyList<Reading> readings, MeasuringSettings settings)
     {
-        _settings = settings;
-        foreach (Reading reading in readings)
+        for (int i = 0; i < readings.Count; i++)
         {
-            if (!_lies.Contains(reading.Lie))
-            {
-                _lies.Add(reading.Lie);
-            }
-
-            if (!_gauges.Exists(g => g.Name == reading.Gauge.Name))
-            {
-                _gauges.Add(reading.Gauge);
-            }
+            Add(readings[i].Lie, settings);
+            Add(readings[i].Gauge);
         }
 
-        Variances = new double[(2 * _lies.Count) + _gauges.Count];
+        Variances = new double[LevelErrors + _gauges.Count];
         for (int i = 0; i < _lies.Count; i++)
         {
-            double u = Level(_lies[i]).U.Degrees;
+            double u = _levels[i].U.Degrees;
             Variances[2 * i] = u * u;
             Variances[(2 * i) + 1] = u * u;
         }
@@ -38,18 +30,24 @@ internal sealed class SharedErrors
         for (int i = 0; i < _gauges.Count; i++)
         {
             double u = _gauges[i].Zero.Estimate.U.Degrees;
-            Variances[(2 * _lies.Count) + i] = u * u;
+            Variances[LevelErrors + i] = u * u;
         }
     }
 
     public IReadOnlyList<BoatLie> Lies => _lies;
 
+    /// <summary>One a name: where readings disagree about a gauge's zero, the one that knows it best speaks for all.</summary>
     public IReadOnlyList<Gauge> Gauges => _gauges;
 
     /// <summary>Square degrees: bow high and port low of each lying in turn, then each gauge's zero.</summary>
     public double[] Variances { get; }
 
-    public LevelEstimate Level(BoatLie lie) => LevelEstimate.Of(lie.Level, _settings);
+    /// <summary>How many of the variances are those of a level; the gauges' zeros follow.</summary>
+    public int LevelErrors => 2 * _lies.Count;
+
+    public LevelEstimate Level(BoatLie lie) => _levels[_lies.IndexOf(lie)];
+
+    public Angle Zero(Gauge gauge) => _gauges[IndexOf(gauge)].Zero.Estimate.Value;
 
     /// <summary>Where a lying stands in <see cref="Lies"/>.</summary>
     public int IndexOf(BoatLie lie) => _lies.IndexOf(lie);
@@ -67,8 +65,47 @@ internal sealed class SharedErrors
         int lie = _lies.IndexOf(reading.Lie);
         slopes[2 * lie] = bowHigh;
         slopes[(2 * lie) + 1] = portLow;
-        slopes[(2 * _lies.Count) + _gauges.FindIndex(g => g.Name == reading.Gauge.Name)] = 1;
+        slopes[LevelErrors + IndexOf(reading.Gauge)] = 1;
         return slopes;
+    }
+
+    private void Add(BoatLie lie, MeasuringSettings settings)
+    {
+        if (!_lies.Contains(lie))
+        {
+            _lies.Add(lie);
+            _levels.Add(LevelEstimate.Of(lie.Level, settings));
+        }
+    }
+
+    private void Add(Gauge gauge)
+    {
+        int index = IndexOf(gauge);
+        if (index < 0)
+        {
+            _gauges.Add(gauge);
+        }
+        else if (KnowsZeroBetter(gauge.Zero.Estimate, _gauges[index].Zero.Estimate))
+        {
+            _gauges[index] = gauge;
+        }
+    }
+
+    /// <summary>Of two that know it as well, the lower zero: any rule would do that no order of readings changes.</summary>
+    private static bool KnowsZeroBetter(Estimate one, Estimate other) =>
+        one.U != other.U ? one.U < other.U : one.Value < other.Value;
+
+    private int IndexOf(Gauge gauge)
+    {
+        for (int i = 0; i < _gauges.Count; i++)
+        {
+            if (_gauges[i].Name == gauge.Name)
+            {
+                return i;
+            }
+        }
+
+        return -1;
     }
 
     /// <summary>

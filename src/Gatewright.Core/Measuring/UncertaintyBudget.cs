@@ -12,8 +12,11 @@ namespace Gatewright.Core.Measuring;
 public readonly record struct UncertaintyBudget(
     double Resolution, double Repeatability, double HeldAngle, double Level, double GaugeZero)
 {
-    /// <summary>The combined standard uncertainty in degrees: the root of the sum of squares (JCGM 100:2008, equation 10).</summary>
-    public double CombinedDegrees => Math.Sqrt(
+    /// <summary>The combined variance in square degrees: the sum of squares (JCGM 100:2008, equation 10).</summary>
+    public double Variance =>
         (Resolution * Resolution) + (Repeatability * Repeatability) + (HeldAngle * HeldAngle)
-        + (Level * Level) + (GaugeZero * GaugeZero));
+        + (Level * Level) + (GaugeZero * GaugeZero);
+
+    /// <summary>The combined standard uncertainty in degrees: the root of the sum of squares.</summary>
+    public double CombinedDegrees => Math.Sqrt(Variance);
 }

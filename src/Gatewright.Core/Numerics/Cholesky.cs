@@ -25,7 +25,7 @@ public static class Cholesky
             }
 
             double pivot = rowSpan[row] - Dot(rowSpan[..row], rowSpan[..row]);
-            if (!(pivot > 0))
+            if (!(pivot > 0 && double.IsFinite(pivot)))
             {
                 return false;
             }

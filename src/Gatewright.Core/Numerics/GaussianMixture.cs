@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Gatewright.Core.Numerics;
 
 /// <summary>
@@ -14,8 +16,11 @@ public sealed class GaussianMixture
     private readonly double[] _means;
     private readonly double[] _deviations;
 
-    /// <summary>A mixture; the weights are scaled to sum to 1.</summary>
-    /// <exception cref="ArgumentException">No component, or lengths that differ, or weights that sum to nothing.</exception>
+    /// <summary>A mixture; the weights are scaled to sum to 1. A deviation of 0 is a value known exactly.</summary>
+    /// <exception cref="ArgumentException">
+    /// No component, or lengths that differ, or weights that sum to nothing; a weight or deviation below 0, or a value
+    /// that is not finite.
+    /// </exception>
     public GaussianMixture(ReadOnlySpan<double> weights, ReadOnlySpan<double> means, ReadOnlySpan<double> deviations)
     {
         double total = 0;
@@ -27,6 +32,16 @@ public sealed class GaussianMixture
         if (!(total > 0) || means.Length != weights.Length || deviations.Length != weights.Length)
         {
             throw new ArgumentException("A mixture needs as many means and deviations as weights, and some weight.", nameof(weights));
+        }
+
+        for (int i = 0; i < weights.Length; i++)
+        {
+            if (!(weights[i] >= 0 && deviations[i] >= 0 && double.IsFinite(weights[i] + deviations[i] + means[i])))
+            {
+                throw new ArgumentException(string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Component {i} has weight {weights[i]}, mean {means[i]} and deviation {deviations[i]}: all must be finite, weight and deviation 0 or more."));
+            }
         }
 
         _weights = new double[weights.Length];
@@ -59,13 +74,14 @@ public sealed class GaussianMixture
         }
     }
 
-    /// <summary>The probability of lying above a value.</summary>
+    /// <summary>The probability of lying above a value; of a component known exactly to be that value, half.</summary>
     public double Above(double value)
     {
         double sum = 0;
         for (int i = 0; i < _weights.Length; i++)
         {
-            sum += _weights[i] * Normal.Above((value - _means[i]) / _deviations[i]);
+            double off = value - _means[i];
+            sum += _weights[i] * Normal.Above(off == 0 ? 0 : off / _deviations[i]);
         }
 
         return sum;

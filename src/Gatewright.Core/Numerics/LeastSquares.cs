@@ -7,7 +7,9 @@ public static class LeastSquares
     /// <param name="design">X, row by row; at least as many rows as unknowns.</param>
     /// <param name="unknowns">Columns of X.</param>
     /// <param name="observations">y, one for each row.</param>
-    /// <exception cref="ArgumentException">The shapes disagree, or the columns are not independent.</exception>
+    /// <exception cref="ArgumentException">
+    /// The shapes disagree, an entry is not finite, or the columns are not independent.
+    /// </exception>
     public static LeastSquaresFit Fit(ReadOnlySpan<double> design, int unknowns, ReadOnlySpan<double> observations)
     {
         int rows = observations.Length;
@@ -15,6 +17,11 @@ public static class LeastSquares
         {
             throw new ArgumentException(
                 $"{unknowns} unknowns and {rows} observations do not fit a design of {design.Length} entries.", nameof(design));
+        }
+
+        if (!AllFinite(design) || !AllFinite(observations))
+        {
+            throw new ArgumentException("Every entry of the design and every observation must be a finite number.", nameof(design));
         }
 
         double[] columns = Transpose(design, rows, unknowns);
@@ -124,6 +131,19 @@ public static class LeastSquares
         }
 
         return new(size, product);
+    }
+
+    private static bool AllFinite(ReadOnlySpan<double> values)
+    {
+        foreach (double value in values)
+        {
+            if (!double.IsFinite(value))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     private static double Norm(ReadOnlySpan<double> vector) => Math.Sqrt(Cholesky.Dot(vector, vector));

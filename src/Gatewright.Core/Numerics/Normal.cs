@@ -14,8 +14,8 @@ public static class Normal
     /// <summary>Φ(x), the probability of lying below x: Φ(1.644854) → 0.95.</summary>
     /// <remarks>
     /// Abramowitz and Stegun, Handbook of Mathematical Functions: the series 26.2.11 within 3 of the middle, the
-    /// continued fraction 26.2.14 in the tails, where it keeps relative accuracy. Largest error against a library's
-    /// error function over −37 to 37: 4e-16 absolute, 3e-13 relative.
+    /// continued fraction 26.2.14 in the tails, where it keeps relative accuracy. Largest error over −37 to 37, against 30 digits: 4e-16
+    /// absolute; 3.2e-13 relative, just inside −3, where the series is taken from a half.
     /// </remarks>
     public static double Cdf(double x)
     {
@@ -47,9 +47,10 @@ public static class Normal
 
     private static double UpperTail(double x)
     {
-        // Evaluated from the inside out; 60 levels reach rounding error at 3, and further out fewer would do.
+        // Evaluated from the inside out. What is cut off is under 1e-17 of it: 56 levels are needed for that at 3, 36 at
+        // 4, 13 at 10, 6 at 37.
         double fraction = x;
-        for (int level = 60; level >= 1; level--)
+        for (int level = 8 + (int)(500 / (x * x)); level >= 1; level--)
         {
             fraction = x + (level / fraction);
         }

@@ -1,0 +1,86 @@
+using Gatewright.Core.Measuring;
+
+namespace Gatewright.Core.Judging;
+
+/// <summary>Where the gates of a boat are too far apart at one station, and which gate that is laid to.</summary>
+/// <remarks>
+/// It is laid to the gate furthest from the middle of the boat, to all that are as far when several are: that is where
+/// mending one gate does most. The middle is the median, which one bad gate does not drag along.
+/// </remarks>
+internal static class RangeReasons
+{
+    /// <summary>Degrees: as far, but for the last digit of a correction.</summary>
+    private const double AsFar = 1e-9;
+
+    /// <summary>The reasons, each with the gate that it is laid to.</summary>
+    public static List<(GatePlace Gate, Reason Reason)> Of(CorrectedReadings corrected, Standard standard, DecisionRule rule)
+    {
+        var reasons = new List<(GatePlace, Reason)>();
+        foreach (Station station in Stations.All)
+        {
+            (int lowest, int highest) = Ends(corrected, station);
+            if (lowest >= 0 && corrected.Difference(highest, lowest).Value > standard.LargestRange)
+            {
+                AddTo(reasons, station, lowest, highest, corrected, standard, rule);
+            }
+        }
+
+        return reasons;
+    }
+
+    /// <summary>The lowest and the highest pitch read at a station, of equals the one nearest the bow; −1 where none was.</summary>
+    private static (int Lowest, int Highest) Ends(CorrectedReadings corrected, Station station)
+    {
+        (int lowest, int highest) = (-1, -1);
+        for (int i = 0; i < corrected.Pitches.Count; i++)
+        {
+            if (corrected.Pitches[i].At.Station == station)
+            {
+                lowest = lowest < 0 || Degrees(corrected, i) < Degrees(corrected, lowest) ? i : lowest;
+                highest = highest < 0 || Degrees(corrected, i) > Degrees(corrected, highest) ? i : highest;
+            }
+        }
+
+        return (lowest, highest);
+    }
+
+    private static void AddTo(
+        List<(GatePlace, Reason)> reasons,
+        Station station,
+        int lowest,
+        int highest,
+        CorrectedReadings corrected,
+        Standard standard,
+        DecisionRule rule)
+    {
+        double[] sorted = [.. corrected.Pitches.Where(p => p.At.Station == station).Select(p => p.Pitch.Degrees).Order()];
+        double middle = (sorted[sorted.Length / 2] + sorted[(sorted.Length - 1) / 2]) / 2;
+        double furthest = Math.Max(sorted[^1] - middle, middle - sorted[0]);
+        for (int i = 0; i < corrected.Pitches.Count; i++)
+        {
+            double off = Degrees(corrected, i) - middle;
+            if (corrected.Pitches[i].At.Station != station || Math.Abs(off) < furthest - AsFar)
+            {
+                continue;
+            }
+
+            int other = off > 0 ? lowest : highest;
+            Estimate range = off > 0 ? corrected.Difference(i, other) : corrected.Difference(other, i);
+            (Verdict verdict, double outside) = rule.AtMost(range, standard.LargestRange);
+            if (verdict != Verdict.Good)
+            {
+                reasons.Add((corrected.Pitches[i].Gate, new(
+                    verdict,
+                    ReasonKind.Range,
+                    station,
+                    range,
+                    standard.LargestRange,
+                    outside,
+                    Read: true,
+                    corrected.Pitches[other].Gate)));
+            }
+        }
+    }
+
+    private static double Degrees(CorrectedReadings corrected, int index) => corrected.Pitches[index].Pitch.Degrees;
+}
