@@ -22,3 +22,9 @@ require_dotnet_sdk() {
     exit 69
   fi
 }
+
+# Builds a project or solution and says nothing unless that fails: dotnet's own quiet still sums up.
+build_quietly() {
+  local said
+  said=$(dotnet build "$@" --nologo --verbosity quiet -tl:off 2>&1) || { echo "$said"; return 1; }
+}
