@@ -11,8 +11,6 @@ namespace Gatewright.Core.Advising;
 /// <param name="Noise">The variance of the noise of each.</param>
 internal sealed record Observation(ReadingChoice Choice, IReadOnlyList<(int[] At, double[] Weights)> Sums, double Noise)
 {
-    private static readonly double[] One = [1];
-
     public int Dimensions => Sums.Count;
 
     /// <summary>A further reading of a gate, pin or sleeve, taken as the others were.</summary>
@@ -26,6 +24,9 @@ internal sealed record Observation(ReadingChoice Choice, IReadOnlyList<(int[] At
     }
 
     /// <summary>A direct look at unknowns themselves.</summary>
-    public static Observation Direct(ReadingChoice choice, double u, params int[] unknowns) =>
-        new(choice, [.. unknowns.Select(k => (new[] { k }, One))], u * u);
+    public static Observation Direct(ReadingChoice choice, double u, params int[] unknowns)
+    {
+        double[] one = [1];
+        return new(choice, [.. unknowns.Select(k => (new[] { k }, one))], u * u);
+    }
 }

@@ -35,7 +35,7 @@ public static class Causes
     public const string NoneCode = "none";
 
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<Cause> All { get; } = Enum.GetValues<Cause>();
+    public static IReadOnlyList<Cause> All { get; } = [.. Enum.GetValues<Cause>()];
 
     /// <summary>The code used in files: "pin-out".</summary>
     public static string Code(this Cause cause) => cause switch

@@ -19,24 +19,23 @@ internal readonly ref struct Opened(
     public int Count => Unknowns.Length;
 }
 
-/// <summary>Room to gather a story's openings in, used again for every story of a boat.</summary>
-internal sealed class OpenedBuffer
+/// <summary>
+/// Room to gather a story's openings in, used again for story after story; by one caller, never kept: a diagnosis may
+/// be asked from several threads at once.
+/// </summary>
+internal sealed class OpenedBuffer(int most)
 {
-    private int[] _unknowns = new int[16];
-    private double[] _variances = new double[16];
-    private double[] _shifts = new double[16];
+    private readonly int[] _unknowns = new int[most];
+    private readonly double[] _variances = new double[most];
+    private readonly double[] _shifts = new double[most];
+
+    /// <summary>Room for any two of these openings.</summary>
+    public static OpenedBuffer For(List<Opening> openings) =>
+        new(2 * openings.Select(opening => opening.Unknowns.Length).DefaultIfEmpty().Max());
 
     /// <summary>Valid until the next call.</summary>
     public Opened Gather(Opening? first, Opening? second)
     {
-        int length = (first?.Unknowns.Length ?? 0) + (second?.Unknowns.Length ?? 0);
-        if (length > _unknowns.Length)
-        {
-            Array.Resize(ref _unknowns, length);
-            Array.Resize(ref _variances, length);
-            Array.Resize(ref _shifts, length);
-        }
-
         int count = Append(first, 0);
         count = Append(second, count);
         bool moved = first?.Shifts.Length > 0 || second?.Shifts.Length > 0;

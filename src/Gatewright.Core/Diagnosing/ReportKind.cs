@@ -26,7 +26,7 @@ public enum ReportKind
 public static class ReportKinds
 {
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<ReportKind> All { get; } = Enum.GetValues<ReportKind>();
+    public static IReadOnlyList<ReportKind> All { get; } = [.. Enum.GetValues<ReportKind>()];
 
     /// <summary>The code used in files: "crab-early".</summary>
     public static string Code(this ReportKind kind) => kind switch

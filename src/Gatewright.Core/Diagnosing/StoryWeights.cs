@@ -9,7 +9,6 @@ internal sealed class StoryWeights
     private readonly List<(int First, int Second)> _stories = [];
     private readonly double[] _probabilities;
     private readonly ReportEvidence _reports;
-    private readonly OpenedBuffer _buffer = new();
 
     public StoryWeights(EvidenceKernel kernel, List<Opening> openings, ReportEvidence reports)
     {
@@ -18,10 +17,11 @@ internal sealed class StoryWeights
         Openings = openings;
         Enumerate();
         _probabilities = new double[_stories.Count];
+        var buffer = OpenedBuffer.For(openings);
         double most = double.NegativeInfinity;
         for (int i = 0; i < _stories.Count; i++)
         {
-            _probabilities[i] = LogWeight(i);
+            _probabilities[i] = LogWeight(i, buffer);
             most = Math.Max(most, _probabilities[i]);
         }
 
@@ -69,7 +69,7 @@ internal sealed class StoryWeights
     public StoryState State(int story)
     {
         (int first, int second) = _stories[story];
-        return new(Kernel, _buffer.Gather(
+        return new(Kernel, OpenedBuffer.For(Openings).Gather(
             first >= 0 ? Openings[first] : null, second >= 0 ? Openings[second] : null));
     }
 
@@ -93,11 +93,11 @@ internal sealed class StoryWeights
         one.Gate is { } gate ? !other.Touches(gate) && !(one.Other is { } second && other.Touches(second))
         : other.Gate is not null || one.Cause != other.Cause;
 
-    private double LogWeight(int story)
+    private double LogWeight(int story, OpenedBuffer buffer)
     {
         (int first, int second) = _stories[story];
         double odds = (first >= 0 ? Openings[first].LogOdds : 0) + (second >= 0 ? Openings[second].LogOdds : 0);
-        double evidence = Kernel.LogGain(_buffer.Gather(
+        double evidence = Kernel.LogGain(buffer.Gather(
             first >= 0 ? Openings[first] : null, second >= 0 ? Openings[second] : null));
         return _reports.IsEmpty
             ? odds + evidence

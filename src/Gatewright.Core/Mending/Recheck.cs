@@ -26,7 +26,7 @@ public enum RecheckOutcome
 public sealed record Recheck(RecheckOutcome Outcome, double Mended, double NotMended, double Otherwise)
 {
     /// <summary>Before the readings: most mendings do what they should. Ours, from judgement.</summary>
-    private static readonly double[] Prior = [0.8, 0.1, 0.1];
+    private static ReadOnlySpan<double> Prior => [0.8, 0.1, 0.1];
 
     /// <summary>How far a gate that went neither way may stand from the prediction, each unknown, in degrees.</summary>
     private const double AnywhereU = 2.5;

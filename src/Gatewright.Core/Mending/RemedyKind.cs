@@ -47,7 +47,7 @@ public enum RemedyKind
 public static class RemedyKinds
 {
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<RemedyKind> All { get; } = Enum.GetValues<RemedyKind>();
+    public static IReadOnlyList<RemedyKind> All { get; } = [.. Enum.GetValues<RemedyKind>()];
 
     /// <summary>The code used in files: "insert-swap".</summary>
     public static string Code(this RemedyKind kind) => kind switch

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Gatewright.Core.Numerics;
 
 /// <summary>
@@ -11,7 +13,7 @@ internal static class NormalTable
 {
     private const int PerUnit = 256;
     private const int Reach = 8;
-    private static readonly double[] Table = Make();
+    private static readonly ImmutableArray<double> Table = Make();
 
     public static double Cdf(double x)
     {
@@ -30,7 +32,7 @@ internal static class NormalTable
         return Table[below] + ((place - below) * (Table[below + 1] - Table[below]));
     }
 
-    private static double[] Make()
+    private static ImmutableArray<double> Make()
     {
         double[] table = new double[(2 * Reach * PerUnit) + 1];
         for (int i = 0; i < table.Length; i++)
@@ -38,6 +40,6 @@ internal static class NormalTable
             table[i] = Normal.Cdf(((double)i / PerUnit) - Reach);
         }
 
-        return table;
+        return [.. table];
     }
 }

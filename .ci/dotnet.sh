@@ -1,0 +1,30 @@
+# Shared by the commands at the root; to be sourced, with $root set to the folder of the repository.
+
+export DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1 DOTNET_CLI_UI_LANGUAGE=en
+
+# Without a home to write to, dotnet keeps its own files beside the build.
+if [[ ! -w ${HOME:-/nowhere} ]]; then
+  export DOTNET_CLI_HOME=$root/.build/home NUGET_PACKAGES=$root/.build/packages
+fi
+
+# Ends the calling command with status 69 ("unavailable") when dotnet cannot build this repository.
+require_dotnet_sdk() {
+  local wanted found
+  wanted=$(sed -n 's/.*"sdk".*"version": *"\([^"]*\)".*/\1/p' "$root/global.json")
+  if ! command -v dotnet >/dev/null; then
+    echo "Gatewright needs the .NET SDK $wanted or a later 10.0, and there is no dotnet here: https://dotnet.microsoft.com/download" >&2
+    exit 69
+  fi
+  # dotnet itself reads global.json and fails when no SDK is new enough.
+  if ! (cd "$root" && dotnet --version) >/dev/null 2>&1; then
+    found=$(dotnet --list-sdks 2>/dev/null | cut -d ' ' -f 1 | paste -s -d ' ' -)
+    echo "Gatewright needs the .NET SDK $wanted or a later 10.0; here is ${found:-no SDK at all}: https://dotnet.microsoft.com/download" >&2
+    exit 69
+  fi
+}
+
+# Builds a project or solution and says nothing unless that fails: dotnet's own quiet still sums up.
+build_quietly() {
+  local said
+  said=$(dotnet build "$@" --nologo --verbosity quiet -tl:off 2>&1) || { echo "$said"; return 1; }
+}

@@ -1,0 +1,7 @@
+namespace Gatewright.Bench.Reporting;
+
+public enum Bound
+{
+    AtLeast,
+    AtMost,
+}

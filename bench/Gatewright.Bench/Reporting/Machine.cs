@@ -1,0 +1,20 @@
+using System.Runtime.InteropServices;
+
+namespace Gatewright.Bench.Reporting;
+
+/// <summary>What the figures were measured on, in one line.</summary>
+internal static class Machine
+{
+    public static string Describe() =>
+        $"{Processor()}, {Environment.ProcessorCount} logical cores, {RuntimeInformation.OSDescription}, "
+        + $"{RuntimeInformation.FrameworkDescription} {RuntimeInformation.ProcessArchitecture}";
+
+    private static string Processor()
+    {
+        const string Linux = "/proc/cpuinfo";
+        string? name = File.Exists(Linux)
+            ? File.ReadLines(Linux).FirstOrDefault(line => line.StartsWith("model name", StringComparison.Ordinal))
+            : Environment.GetEnvironmentVariable("PROCESSOR_IDENTIFIER");
+        return name?.Split(':')[^1].Trim() ?? "unnamed processor";
+    }
+}
