@@ -20,6 +20,9 @@ public class RangeTests
     [InlineData(new[] { 3.0, 3.0, 5, 5 }, new[] { 1, 2, 3, 4 })]
     [InlineData(new[] { 4.0, 5.75, 4, 5.75, 4 }, new[] { 2, 4 })]
     [InlineData(new[] { 3.0, 3.5, 5 }, new[] { 3 })]
+
+    // The middle is 4.4, the median: the mean of 3.9 would lay it to the last.
+    [InlineData(new[] { 3.0, 3, 3.2, 4.4, 4.4, 4.4, 5 }, new[] { 1, 2 })]
     [InlineData(new[] { 4.0 }, new int[0])]
     public void It_is_laid_to_the_gates_furthest_from_the_middle_of_the_boat(double[] pitches, int[] seats) =>
         Assert.Equal(seats, LaidTo(Wide, pitches));
