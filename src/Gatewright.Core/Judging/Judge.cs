@@ -8,8 +8,11 @@ namespace Gatewright.Core.Judging;
 /// <param name="standard">The standard.</param>
 /// <param name="rule">How sure one must be.</param>
 /// <param name="settings">Where the stations are.</param>
+/// <exception cref="ArgumentException">The standard's limits do not rise from floor to lowest to highest at a station.</exception>
 public sealed class Judge(Standard standard, DecisionRule rule, MeasuringSettings settings)
 {
+    private readonly Standard _standard = InOrder(standard);
+
     /// <summary>
     /// Judges every gate of which something was read; the worst makes the boat's verdict. A boat of which no gate was
     /// read is `unsure`: nothing speaks against it, and nothing for it.
@@ -23,7 +26,7 @@ public sealed class Judge(Standard standard, DecisionRule rule, MeasuringSetting
         ArgumentNullException.ThrowIfNull(corrected);
         ArgumentNullException.ThrowIfNull(forecast);
         List<GatePlace> places = Places(boat.Readings);
-        List<(GatePlace Gate, Reason Reason)> ranges = RangeReasons.Of(corrected, standard, rule);
+        List<(GatePlace Gate, Reason Reason)> ranges = RangeReasons.Of(corrected, _standard, rule);
         Verdict worst = places.Count == 0 ? Verdict.Unsure : Verdict.Good;
         var gates = new List<GateVerdict>(places.Count);
         foreach (GatePlace place in places)
@@ -33,7 +36,25 @@ public sealed class Judge(Standard standard, DecisionRule rule, MeasuringSetting
             gates.Add(gate);
         }
 
-        return new(boat.Boat, boat.Class, standard, worst, gates, MissingGate.Of(boat.Class, places));
+        return new(boat.Boat, boat.Class, _standard, worst, gates, MissingGate.Of(boat.Class, places));
+    }
+
+    private static Standard InOrder(Standard standard)
+    {
+        ArgumentNullException.ThrowIfNull(standard);
+        foreach (Station station in Stations.All)
+        {
+            StationLimits limits = standard.At(station);
+            if (!limits.AreInOrder)
+            {
+                throw new ArgumentException(
+                    $"Limits must rise from the floor to the lowest to the highest pitch: those of {standard.Name} "
+                        + $"{station.Phrase()}, {limits.Floor}, {limits.Lowest}, {limits.Highest}, do not.",
+                    nameof(standard));
+            }
+        }
+
+        return standard;
     }
 
     /// <summary>The gates of which something was read, from the bow. A sleeve is the oar's, and says nothing of its gate.</summary>
@@ -93,7 +114,7 @@ public sealed class Judge(Standard standard, DecisionRule rule, MeasuringSetting
 
     private StationPitch Read(CorrectedPitch pitch, Station station, List<Reason> reasons)
     {
-        StationLimits limits = standard.At(station);
+        StationLimits limits = _standard.At(station);
         (double value, double u) = (pitch.Pitch.Degrees, pitch.Budget.CombinedDegrees);
         AddFloor(limits.Floor, DecisionRule.Below(limits.Floor, value, u), station, pitch.Estimate, read: true, reasons);
         (Verdict verdict, double outside) = rule.Limits(value, u, limits.Lowest.Degrees, limits.Highest.Degrees);
@@ -119,7 +140,7 @@ public sealed class Judge(Standard standard, DecisionRule rule, MeasuringSetting
     /// <summary>A station that was not read is judged by its floor alone: quality is judged where it was seen.</summary>
     private StationPitch Expected(GaussianMixture forecast, StrokePoint at, Station station, List<Reason> reasons)
     {
-        Pitch floor = standard.At(station).Floor;
+        Pitch floor = _standard.At(station).Floor;
         Estimate estimate = Estimate.FromDegrees(forecast.Mean, forecast.Sd);
         AddFloor(floor, 1 - forecast.Above(floor.Degrees), station, estimate, read: false, reasons);
         return new(at, false, estimate, 0, false);
@@ -144,10 +165,10 @@ public sealed class Judge(Standard standard, DecisionRule rule, MeasuringSetting
         }
 
         Estimate drop = corrected.Difference(atCatch, atFinish);
-        (Verdict verdict, double outside) = rule.AtMost(drop, standard.LargestDrop);
+        (Verdict verdict, double outside) = rule.AtMost(drop, _standard.LargestDrop);
         if (verdict != Verdict.Good)
         {
-            reasons.Add(new(verdict, ReasonKind.Drop, Station.Finish, drop, standard.LargestDrop, outside, Read: true));
+            reasons.Add(new(verdict, ReasonKind.Drop, Station.Finish, drop, _standard.LargestDrop, outside, Read: true));
         }
     }
 }

@@ -1,5 +1,5 @@
-using Gatewright.Core.Geometry;
 using Gatewright.Core.Judging;
+using Gatewright.Core.Measuring;
 
 namespace Gatewright.Core.Tests.Judging;
 
@@ -25,18 +25,30 @@ public class StandardTests
     [Theory]
     [InlineData(5, 3, 2)]
     [InlineData(3, 5, 3.01)]
-    public void Limits_that_do_not_rise_are_refused(double lowest, double highest, double floor)
+    public void Nothing_is_judged_by_limits_that_do_not_rise(double lowest, double highest, double floor)
     {
-        var error = Assert.Throws<ArgumentException>(() => StationLimits.FromDegrees(lowest, highest, floor));
+        var limits = StationLimits.FromDegrees(lowest, highest, floor);
+        foreach (Standard standard in new[] { Standard.Club with { Catch = limits }, Standard.Club with { Abeam = limits }, Standard.Club with { Finish = limits } })
+        {
+            Assert.Throws<ArgumentException>(() => new Judge(standard, DecisionRule.Default, MeasuringSettings.Default));
+        }
+
+        Assert.False(limits.AreInOrder);
+    }
+
+    [Fact]
+    public void What_does_not_rise_is_named()
+    {
+        Standard standard = Standard.Club with { Abeam = StationLimits.FromDegrees(5, 3.5, 2) };
 
         Assert.Equal(
-            FormattableString.Invariant($"Limits must rise from the floor to the lowest to the highest pitch: {floor}°, {lowest}°, {highest}° do not."),
-            error.Message);
+            "Limits must rise from the floor to the lowest to the highest pitch: those of club abeam, 2°, 5°, 3.5°, do not. (Parameter 'standard')",
+            Assert.Throws<ArgumentException>(() => new Judge(standard, DecisionRule.Default, MeasuringSettings.Default)).Message);
     }
 
     [Fact]
     public void A_limit_may_be_its_floor_and_two_limits_may_be_one() =>
-        Assert.Equal(Pitch.FromDegrees(3), StationLimits.FromDegrees(3, 3, 3).Floor);
+        Assert.True(StationLimits.FromDegrees(3, 3, 3).AreInOrder);
 
     [Fact]
     public void Verdicts_stand_worst_last_and_have_their_words()
