@@ -13,4 +13,8 @@ public sealed record BoatVerdict(
     Standard Standard,
     Verdict Verdict,
     IReadOnlyList<GateVerdict> Gates,
-    IReadOnlyList<MissingGate> NotRead);
+    IReadOnlyList<MissingGate> NotRead)
+{
+    /// <summary>Whether the boat is to stay ashore until it is mended or read again: some gate of it is.</summary>
+    public bool StaysAshore => Gates.Any(g => g.StaysAshore);
+}

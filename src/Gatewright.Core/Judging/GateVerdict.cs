@@ -8,6 +8,12 @@ namespace Gatewright.Core.Judging;
 public sealed record GateVerdict(
     GatePlace Gate, Verdict Verdict, IReadOnlyList<Reason> Reasons, IReadOnlyList<StationPitch> Pitches)
 {
+    /// <summary>
+    /// Whether the gate is to stay ashore until it is mended or read again: it is below a floor, or not shown to be above
+    /// it. A verdict of `adjust` can hide such a doubt behind a worse word of less danger.
+    /// </summary>
+    public bool StaysAshore => Reasons.Any(r => r.Kind == ReasonKind.Floor);
+
     /// <summary>The pitch at a station.</summary>
     public StationPitch At(Station station) => Pitches[(int)station];
 }

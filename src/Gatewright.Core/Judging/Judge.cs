@@ -117,6 +117,7 @@ public sealed class Judge(Standard standard, DecisionRule rule, MeasuringSetting
         StationLimits limits = _standard.At(station);
         (double value, double u) = (pitch.Pitch.Degrees, pitch.Budget.CombinedDegrees);
         AddFloor(limits.Floor, DecisionRule.Below(limits.Floor, value, u), station, pitch.Estimate, read: true, reasons);
+        AddRepeats(pitch, station, reasons);
         (Verdict verdict, double outside) = rule.Limits(value, u, limits.Lowest.Degrees, limits.Highest.Degrees);
         if (verdict != Verdict.Good)
         {
@@ -132,6 +133,20 @@ public sealed class Judge(Standard standard, DecisionRule rule, MeasuringSetting
         }
 
         return AsRead(pitch);
+    }
+
+    /// <summary>
+    /// Of two readings of one gate that do not agree, one is a slip, and nobody can tell which: their mean proves no
+    /// more than either, so whatever it says the station is to be read again.
+    /// </summary>
+    private static void AddRepeats(CorrectedPitch pitch, Station station, List<Reason> reasons)
+    {
+        if (pitch.RepeatsApart is { } apart)
+        {
+            Angle allowed = Angle.FromDegrees(RepeatedReading.Apart * apart.U.Degrees);
+            double probability = apart.U.Degrees > 0 ? 1 - (2 * Normal.Above(apart.Value.Degrees / apart.U.Degrees)) : 1;
+            reasons.Add(new(Verdict.Unsure, ReasonKind.Repeats, station, apart, allowed, probability, Read: true));
+        }
     }
 
     private static StationPitch AsRead(CorrectedPitch pitch) =>

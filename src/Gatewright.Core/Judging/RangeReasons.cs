@@ -4,8 +4,9 @@ namespace Gatewright.Core.Judging;
 
 /// <summary>Where the gates of a boat are too far apart at one station, and which gate that is laid to.</summary>
 /// <remarks>
-/// It is laid to the gate furthest from the middle of the boat, to all that are as far when several are: that is where
-/// mending one gate does most. The middle is the median, which one bad gate does not drag along.
+/// It is laid to the gate furthest from the middle of the boat: that is where mending one gate does most. The middle is
+/// the median, which one bad gate does not drag along. Where several are as far, as the two of a pair always are, it is
+/// laid to those of them that lie outside the station's own limits, and to all when none does.
 /// </remarks>
 internal static class RangeReasons
 {
@@ -56,14 +57,9 @@ internal static class RangeReasons
         double[] sorted = [.. corrected.Pitches.Where(p => p.At.Station == station).Select(p => p.Pitch.Degrees).Order()];
         double middle = (sorted[sorted.Length / 2] + sorted[(sorted.Length - 1) / 2]) / 2;
         double furthest = Math.Max(sorted[^1] - middle, middle - sorted[0]);
-        for (int i = 0; i < corrected.Pitches.Count; i++)
+        foreach (int i in Blamed(corrected, station, middle, furthest, standard.At(station)))
         {
             double off = Degrees(corrected, i) - middle;
-            if (corrected.Pitches[i].At.Station != station || Math.Abs(off) < furthest - AsFar)
-            {
-                continue;
-            }
-
             int other = off > 0 ? lowest : highest;
             Estimate range = off > 0 ? corrected.Difference(i, other) : corrected.Difference(other, i);
             (Verdict verdict, double outside) = rule.AtMost(range, standard.LargestRange);
@@ -80,6 +76,16 @@ internal static class RangeReasons
                     corrected.Pitches[other].Gate)));
             }
         }
+    }
+
+    private static List<int> Blamed(
+        CorrectedReadings corrected, Station station, double middle, double furthest, StationLimits limits)
+    {
+        List<int> asFar = [.. Enumerable.Range(0, corrected.Pitches.Count).Where(i =>
+            corrected.Pitches[i].At.Station == station && Math.Abs(Degrees(corrected, i) - middle) >= furthest - AsFar)];
+        List<int> outside = [.. asFar.Where(i =>
+            Degrees(corrected, i) < limits.Lowest.Degrees - AsFar || Degrees(corrected, i) > limits.Highest.Degrees + AsFar)];
+        return outside.Count > 0 ? outside : asFar;
     }
 
     private static double Degrees(CorrectedReadings corrected, int index) => corrected.Pitches[index].Pitch.Degrees;

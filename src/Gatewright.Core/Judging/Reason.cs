@@ -7,7 +7,9 @@ namespace Gatewright.Core.Judging;
 /// <param name="Verdict">The verdict this ground gives by itself.</param>
 /// <param name="Kind">Which part of the standard.</param>
 /// <param name="Station">The station; for a drop, the finish.</param>
-/// <param name="Value">What is judged, with its standard uncertainty: a pitch, a drop, or a difference of two gates.</param>
+/// <param name="Value">
+/// What is judged, with its standard uncertainty: a pitch, a drop, a difference of two gates, or of two readings of one.
+/// </param>
 /// <param name="Limit">The limit or floor of the standard.</param>
 /// <param name="Probability">That the true value lies on the wrong side of it.</param>
 /// <param name="Read">Whether the value was read there, or is what other readings let one expect.</param>

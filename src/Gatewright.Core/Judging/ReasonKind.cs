@@ -15,6 +15,9 @@ public enum ReasonKind
     /// <summary>Loses too much from catch to finish.</summary>
     Drop,
 
+    /// <summary>Readings of one gate at one station that do not agree with each other.</summary>
+    Repeats,
+
     /// <summary>Too far from another gate of the boat at one station.</summary>
     Range,
 }

@@ -19,6 +19,7 @@ public static class ReasonSentence
             ReasonKind.AboveLimit => Limit(gate, reason, standard, "above"),
             ReasonKind.Floor => Floor(gate, reason),
             ReasonKind.Drop => Drop(gate, reason, standard),
+            ReasonKind.Repeats => Repeats(gate, reason),
             _ => Range(gate, reason, standard),
         };
     }
@@ -43,6 +44,10 @@ public static class ReasonSentence
     private static string Drop(GatePlace gate, Reason reason, Standard standard) =>
         $"{Capital(gate)} loses {Number(reason)} from catch to finish; {standard.Name} allows {Degrees(reason)} "
         + $"(chance that it loses more: {Percent(reason.Probability)}).{Doubt(reason)}";
+
+    private static string Repeats(GatePlace gate, Reason reason) =>
+        $"{Capital(gate)} was read more than once {reason.Station.Phrase()}, and two of the readings are {Number(reason)} apart: "
+        + $"more than the {Tenths(reason)} by which readings of one gate may differ. Read it again.";
 
     private static string Range(GatePlace gate, Reason reason, Standard standard) =>
         $"{Capital(gate)} and {reason.Other} are {Number(reason)} apart {reason.Station.Phrase()}; "
@@ -81,6 +86,8 @@ public static class ReasonSentence
 
     private static string Text(decimal value, int digits) =>
         Rounded(value, digits).ToString("F" + digits, CultureInfo.InvariantCulture);
+
+    private static string Tenths(Reason reason) => Text((decimal)reason.Limit.Degrees, 1) + "°";
 
     private static string Degrees(Reason reason) =>
         reason.Limit.Degrees.ToString("0.##", CultureInfo.InvariantCulture) + "°";

@@ -11,10 +11,15 @@ namespace Gatewright.Core.Measuring;
 /// <param name="Pitch">The pitch on a level hull.</param>
 /// <param name="Budget">Where its uncertainty comes from.</param>
 /// <param name="Repeats">How many readings it is pooled from.</param>
-/// <param name="RepeatsDisagree">Whether two of them differ by more than their uncertainty allows.</param>
+/// <param name="RepeatsApart">
+/// How far the two furthest apart differ, where that is more than their uncertainty allows; null where repeats agree.
+/// </param>
 public sealed record CorrectedPitch(
-    GatePlace Gate, StrokePoint At, Pitch Pitch, UncertaintyBudget Budget, int Repeats, bool RepeatsDisagree)
+    GatePlace Gate, StrokePoint At, Pitch Pitch, UncertaintyBudget Budget, int Repeats, Estimate? RepeatsApart)
 {
+    /// <summary>Whether two of its readings differ by more than their uncertainty allows.</summary>
+    public bool RepeatsDisagree => RepeatsApart is not null;
+
     /// <summary>The pitch with its standard uncertainty.</summary>
     public Estimate Estimate => new(Pitch.Angle, Angle.FromDegrees(Budget.CombinedDegrees));
 }

@@ -127,10 +127,10 @@ public sealed class CorrectedReadings
             }
         }
 
-        bool disagree = RepeatedReading.Disagree(repeats, _shared.Variances);
+        Estimate? apart = RepeatedReading.Disagreement(repeats, _shared.Variances);
         UncertaintyBudget budget = Budget(repeats, weights, slopes);
         _slopes.Add(slopes);
-        _pitches.Add(new(first.Gate, first.At, Pitch.FromDegrees(value), budget, repeats.Length, disagree));
+        _pitches.Add(new(first.Gate, first.At, Pitch.FromDegrees(value), budget, repeats.Length, apart));
     }
 
     private UncertaintyBudget Budget(ReadOnlySpan<CorrectedReading> repeats, double[] weights, double[] slopes)

@@ -6,7 +6,7 @@ namespace Gatewright.Core.Measuring;
 internal static class RepeatedReading
 {
     /// <summary>Two-sided 95 % of the normal distribution: repeats further apart than this many u are queried.</summary>
-    private const double Apart = 1.959964;
+    public const double Apart = 1.959964;
 
     /// <summary>The weights of the repeats in their pooled value; they sum to 1.</summary>
     /// <remarks>
@@ -38,22 +38,29 @@ internal static class RepeatedReading
         return weights;
     }
 
-    /// <summary>Whether any two repeats differ by more than their uncertainty allows.</summary>
-    public static bool Disagree(ReadOnlySpan<CorrectedReading> repeats, double[] sharedVariances)
+    /// <summary>
+    /// The difference of the two repeats that disagree most, among those that differ by more than their uncertainty
+    /// allows; null where all agree.
+    /// </summary>
+    public static Estimate? Disagreement(ReadOnlySpan<CorrectedReading> repeats, double[] sharedVariances)
     {
+        Estimate? worst = null;
+        double most = Apart;
         for (int i = 0; i < repeats.Length; i++)
         {
             for (int j = 0; j < i; j++)
             {
                 double apart = Math.Abs(repeats[i].PitchDegrees - repeats[j].PitchDegrees);
-                if (apart > Apart * Math.Sqrt(repeats[i].VarianceOfDifference(repeats[j], sharedVariances)))
+                double u = Math.Sqrt(repeats[i].VarianceOfDifference(repeats[j], sharedVariances));
+                if (apart > most * u)
                 {
-                    return true;
+                    worst = Estimate.FromDegrees(apart, u);
+                    most = u > 0 ? apart / u : double.PositiveInfinity;
                 }
             }
         }
 
-        return false;
+        return worst;
     }
 
     private static double[] LowerTriangle(ReadOnlySpan<CorrectedReading> repeats, double[] sharedVariances)

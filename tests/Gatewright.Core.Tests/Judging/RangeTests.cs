@@ -27,6 +27,13 @@ public class RangeTests
     public void It_is_laid_to_the_gates_furthest_from_the_middle_of_the_boat(double[] pitches, int[] seats) =>
         Assert.Equal(seats, LaidTo(Wide, pitches));
 
+    [Theory]
+    [InlineData(5.5, 3.5, new[] { 1 })]
+    [InlineData(4.5, 2.5, new[] { 2 })]
+    [InlineData(5.5, 2.5, new[] { 1, 2 })]
+    public void Of_a_pair_it_is_laid_to_the_gate_outside_the_stations_own_limits(double first, double second, int[] seats) =>
+        Assert.Equal(seats, LaidTo(Standard.Club, first, second));
+
     [Fact]
     public void It_names_the_other_end_the_limit_and_the_uncertainty_of_the_difference()
     {

@@ -51,6 +51,10 @@ public class ReasonSentenceTests
             "Seat 3 port loses 2.4° ± 0.3 from catch to finish; club allows 3° (chance that it loses more: 96 %). Too close to tell: read again, or better."
         },
         {
+            ReasonKind.Repeats, Verdict.Unsure, true,
+            "Seat 3 port was read more than once at the catch, and two of the readings are 2.4° ± 0.3 apart: more than the 3.0° by which readings of one gate may differ. Read it again."
+        },
+        {
             ReasonKind.Range, Verdict.Adjust, true,
             "Seat 3 port and seat 6 starboard are 2.4° ± 0.3 apart at the catch; club allows 3° across the boat (chance that they are further apart: 96 %)."
         },
