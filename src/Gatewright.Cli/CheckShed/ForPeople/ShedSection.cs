@@ -1,0 +1,80 @@
+using Gatewright.Cli.CheckShed.Words;
+using Gatewright.Cli.Drawing;
+using Gatewright.Core.Checking;
+using Gatewright.Core.Judging;
+
+namespace Gatewright.Cli.CheckShed.ForPeople;
+
+/// <summary>The whole shed at the end, where the eye is when the program is done: worst first.</summary>
+internal static class ShedSection
+{
+    private const int Indent = 14;
+
+    public static void Write(Page page, ShedCheck shed)
+    {
+        int gates = shed.Boats.Sum(boat => boat.Verdict.Gates.Count);
+        page.Add(new Line()
+            .Add("━━ ", Ink.Quiet)
+            .Add("The shed", Ink.Strong)
+            .Add($": {Figures.Count(shed.Boats.Count, "boat")}, {Figures.Count(gates, "gate")} read ")
+            .RuleTo(page.Width, '━'));
+        foreach (Verdict verdict in Verdicts.All.Reverse())
+        {
+            Boats(page, shed, verdict);
+        }
+
+        NotRead(page, shed);
+        foreach (string warning in ShedWords.Warnings(shed))
+        {
+            page.Paragraph($"{warning}.", Indent, new Line().Add(" ").Add("warning", Ink.Strong));
+        }
+
+        page.Blank();
+        page.Paragraph(StandardWords.Limits(shed.Standard));
+        page.Paragraph(StandardWords.PlusMinus);
+        Legend(page, shed);
+        page.Blank();
+        if (shed.NeedsAttention)
+        {
+            page.Paragraph(Cautions.Lifting);
+        }
+
+        page.Paragraph(Cautions.Precedence);
+    }
+
+    private static void Boats(Page page, ShedCheck shed, Verdict verdict)
+    {
+        IReadOnlyList<string> names = ShedWords.Names(shed, verdict);
+        Line line = new Line().Add(" ").Add(verdict.Sign(), verdict.Ink());
+        line.To(Indent - 3 - (names.Count > 9 ? 1 : 0)).Add(Figures.Degrees(names.Count, 0));
+        page.Paragraph(names.Count > 0 ? $"{string.Join(", ", names)}. {ShedWords.WhatNow(verdict)}".TrimEnd() : "none", Indent, line);
+    }
+
+    private static void NotRead(Page page, ShedCheck shed)
+    {
+        foreach (BoatCheck boat in shed.Boats.Where(boat => boat.Verdict.NotRead.Count > 0))
+        {
+            page.Paragraph(
+                $"{CellText.Tame(boat.Verdict.Boat)}: {BoatWords.NotRead(boat.Verdict)}. The verdict says nothing of them.",
+                Indent,
+                new Line().Add(" ").Add("not read", Ink.Strong));
+        }
+    }
+
+    private static void Legend(Page page, ShedCheck shed)
+    {
+        if (shed.HasExpected)
+        {
+            page.Paragraph(StandardWords.Brackets);
+        }
+
+        if (shed.NeedsAttention)
+        {
+            page.Paragraph(
+                $"Drawn from plumb: {PlumbScale.PlumbLine} plumb, {PlumbScale.FloorMark} floor, "
+                + $"{PlumbScale.LowestMark} {PlumbScale.HighestMark} limits, "
+                + $"{PlumbScale.ReadReach}{PlumbScale.ReadMark}{PlumbScale.ReadReach} read ± u, "
+                + $"{PlumbScale.ExpectedReach}{PlumbScale.ExpectedMark}{PlumbScale.ExpectedReach} not read, expected ± u.");
+        }
+    }
+}

@@ -1,0 +1,60 @@
+using Gatewright.Cli.CheckShed.Words;
+using Gatewright.Cli.Drawing;
+using Gatewright.Cli.Speaking;
+using Gatewright.Core.Checking;
+using Gatewright.Core.Diagnosing;
+
+namespace Gatewright.Cli.CheckShed.ForPeople;
+
+/// <summary>The second question: what probably is wrong, which rests on what is usual among gates and is no reading.</summary>
+internal static class Why
+{
+    private const int Indent = 10;
+    private const char Bar = '▪';
+
+    public static void Write(Page page, BoatCheck check)
+    {
+        page.Add(Heading.Of("Why, probably", "from all readings of the boat and what is usual", page.Width));
+        WriteWholeBoat(page, check);
+        ILookup<bool, GateDiagnosis> gates = CauseWords.WorthTellingOf(check).ToLookup(CauseWords.IsProbablyRight);
+        foreach (GateDiagnosis gate in gates[false])
+        {
+            Write(page, gate.Gate.ToString(), CauseWords.Of(gate));
+            page.Paragraph(CauseWords.ProbablyIs(gate), Indent);
+        }
+
+        if (gates[true].Any())
+        {
+            string places = string.Join(", ", gates[true].Select(gate => gate.Gate));
+            string least = Figures.Percent(1 - gates[true].Max(gate => gate.Wrong));
+            page.Paragraph($"{Sentence.Capital(places)}: probably nothing is wrong there itself ({least} or more each).", Indent, new());
+        }
+    }
+
+    private static void WriteWholeBoat(Page page, BoatCheck check)
+    {
+        if (!CauseWords.OfWholeBoat(check).Any())
+        {
+            return;
+        }
+
+        Write(page, "the whole boat", CauseWords.OfWholeBoat(check));
+        if (CauseWords.HowItLay(check) is { } lay)
+        {
+            page.Paragraph(lay, Indent);
+        }
+    }
+
+    private static void Write(Page page, string place, IEnumerable<(string Words, double Probability)> causes)
+    {
+        const int Tenths = 10;
+        page.Add(new Line().Add(" ").Add(place, Ink.Strong));
+        foreach ((string words, double probability) in causes)
+        {
+            Line bar = new Line().To(Indent)
+                .Add(new string(Bar, (int)Math.Ceiling(probability * Tenths)).PadRight(Tenths + 1))
+                .Add(Figures.Percent(probability).PadLeft(9) + "  ");
+            page.Paragraph(words, bar.Width, bar);
+        }
+    }
+}
