@@ -7,6 +7,9 @@ namespace Gatewright.Cli.Drawing;
 /// <summary>Numbers as they are shown, in the invariant culture.</summary>
 internal static class Figures
 {
+    /// <summary>The step in which degrees are shown.</summary>
+    public const double ShownStep = 0.1;
+
     /// <summary>"4.0", "-0.5"; never "-0.0".</summary>
     public static string Degrees(double degrees, int decimals = 1)
     {

@@ -7,7 +7,7 @@ internal static class WordWrap
     public static IEnumerable<string> Lines(string text, int width)
     {
         string line = string.Empty;
-        foreach (string word in text.Split(' ').SelectMany(word => Pieces(word, width)))
+        foreach (string word in Words(text).SelectMany(word => Pieces(word, width)))
         {
             if (line.Length > 0 && CellText.Width(line) + 1 + CellText.Width(word) > width)
             {
@@ -21,6 +21,22 @@ internal static class WordWrap
         }
 
         yield return line;
+    }
+
+    /// <summary>What stands between blanks, but "92 %" and "3.0° ± 0.4" are never torn apart.</summary>
+    private static IEnumerable<string> Words(string text)
+    {
+        string[] parts = text.Split(' ');
+        for (int at = 0; at < parts.Length;)
+        {
+            string word = parts[at++];
+            while (at < parts.Length && (parts[at] is "±" || parts[at].StartsWith('%') || word.EndsWith('±')))
+            {
+                word = $"{word} {parts[at++]}";
+            }
+
+            yield return word;
+        }
     }
 
     private static IEnumerable<string> Pieces(string word, int width)

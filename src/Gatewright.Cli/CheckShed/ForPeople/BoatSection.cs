@@ -23,6 +23,11 @@ internal static class BoatSection
             page.Add(BoatPlan.Draw(check.Verdict, page.Width));
         }
 
+        foreach (string notice in BoatWords.Notices(check))
+        {
+            page.Paragraph($"{notice}.", 10, new Line().Add(" ").Add("notice", Ink.Strong));
+        }
+
         if (!sound)
         {
             page.Blank();

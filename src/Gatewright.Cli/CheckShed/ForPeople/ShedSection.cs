@@ -1,5 +1,6 @@
 using Gatewright.Cli.CheckShed.Words;
 using Gatewright.Cli.Drawing;
+using Gatewright.Cli.Speaking;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Judging;
 
@@ -44,10 +45,21 @@ internal static class ShedSection
 
     private static void Boats(Page page, ShedCheck shed, Verdict verdict)
     {
-        IReadOnlyList<string> names = ShedWords.Names(shed, verdict);
-        Line line = new Line().Add(" ").Add(verdict.Sign(), verdict.Ink());
-        line.To(Indent - 3 - (names.Count > 9 ? 1 : 0)).Add(Figures.Degrees(names.Count, 0));
-        page.Paragraph(names.Count > 0 ? $"{string.Join(", ", names)}. {ShedWords.WhatNow(verdict)}".TrimEnd() : "none", Indent, line);
+        const int CountEnd = Indent - 2;
+        IReadOnlyList<BoatCheck> boats = ShedWords.Boats(shed, verdict);
+        string count = Figures.Degrees(boats.Count, 0);
+        Line line = new Line().Add(" ").Add(verdict.Sign(), verdict.Ink()).To(CountEnd - count.Length).Add(count);
+        if (verdict == Verdict.Good || boats.Count == 0)
+        {
+            page.Paragraph(boats.Count == 0 ? "none" : string.Join(", ", boats.Select(ShedWords.Name)), Indent, line);
+            return;
+        }
+
+        page.Paragraph($"{Sentence.Capital(ShedWords.WhatNow(verdict))}:", Indent, line);
+        foreach (BoatCheck boat in boats)
+        {
+            page.Paragraph(ShedWords.Trouble(boat), Indent);
+        }
     }
 
     private static void NotRead(Page page, ShedCheck shed)

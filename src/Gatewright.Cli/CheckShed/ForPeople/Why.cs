@@ -23,6 +23,11 @@ internal static class Why
             page.Paragraph(CauseWords.ProbablyIs(gate), Indent);
         }
 
+        foreach (string twins in TwinWords.Of(check))
+        {
+            page.Paragraph(twins, Indent);
+        }
+
         if (gates[true].Any())
         {
             string places = string.Join(", ", gates[true].Select(gate => gate.Gate));
@@ -33,13 +38,13 @@ internal static class Why
 
     private static void WriteWholeBoat(Page page, BoatCheck check)
     {
-        if (!CauseWords.OfWholeBoat(check).Any())
+        string? lay = WholeBoatWords.HowItLay(check);
+        if (lay is not null || WholeBoatWords.Of(check).Any())
         {
-            return;
+            Write(page, "the whole boat", WholeBoatWords.Of(check));
         }
 
-        Write(page, "the whole boat", CauseWords.OfWholeBoat(check));
-        if (CauseWords.HowItLay(check) is { } lay)
+        if (lay is not null)
         {
             page.Paragraph(lay, Indent);
         }

@@ -33,6 +33,11 @@ internal static class BoatStatements
             statements.Add($"Not read at all: {BoatWords.NotRead(boat)}; the verdict says nothing of them.");
         }
 
+        foreach (string notice in BoatWords.Notices(check))
+        {
+            statements.Add($"Notice: {notice}.");
+        }
+
         if (boat.Verdict != Verdict.Good)
         {
             WhatIsIt(statements, boat, request.All);
@@ -80,8 +85,8 @@ internal static class BoatStatements
     private static void Why(Statements statements, BoatCheck check)
     {
         statements.Add("Why, probably, from all readings of the boat and what is usual among gates:");
-        Why(statements, "The whole boat", CauseWords.OfWholeBoat(check));
-        if (CauseWords.HowItLay(check) is { } lay)
+        Why(statements, "The whole boat", WholeBoatWords.Of(check));
+        if (WholeBoatWords.HowItLay(check) is { } lay)
         {
             statements.Add(lay);
         }
@@ -91,6 +96,11 @@ internal static class BoatStatements
             string place = Sentence.Capital(gate.Gate.ToString());
             Why(statements, place, CauseWords.Of(gate));
             statements.Add($"{place}: {CauseWords.ProbablyIs(gate)}");
+        }
+
+        foreach (string twins in TwinWords.Of(check))
+        {
+            statements.Add(twins);
         }
     }
 

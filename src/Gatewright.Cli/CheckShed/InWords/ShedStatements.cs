@@ -22,9 +22,8 @@ internal static class ShedStatements
         statements.Add($"The shed: {Figures.Count(shed.Boats.Count, "boat")}, {Figures.Count(gates, "gate")} read.");
         foreach (Verdict verdict in Verdicts.All.Reverse())
         {
-            IReadOnlyList<string> names = ShedWords.Names(shed, verdict);
-            string what = $"{Sentence.Capital(verdict.Word())}: {Figures.Count(names.Count, "boat")}";
-            statements.Add(names.Count == 0 ? $"{what}." : $"{what}, {string.Join(", ", names)}. {ShedWords.WhatNow(verdict)}".TrimEnd());
+            IReadOnlyList<BoatCheck> boats = ShedWords.Boats(shed, verdict);
+            statements.Add($"{Sentence.Capital(verdict.Word())}: {Figures.Count(boats.Count, "boat")}{WhatNow(verdict, boats)}.");
         }
 
         foreach (string warning in ShedWords.Warnings(shed))
@@ -43,4 +42,9 @@ internal static class ShedStatements
         statements.Add(Cautions.Precedence);
         return statements;
     }
+
+    private static string WhatNow(Verdict verdict, IReadOnlyList<BoatCheck> boats) =>
+        boats.Count == 0 ? string.Empty
+        : verdict == Verdict.Good ? $", {string.Join(", ", boats.Select(ShedWords.Name))}"
+        : $", {ShedWords.WhatNow(verdict)}. {string.Join(". ", boats.Select(ShedWords.Trouble))}";
 }

@@ -28,13 +28,16 @@ internal static class BoatWords
     /// <summary>"seat 5, seat 7 port".</summary>
     public static string NotRead(BoatVerdict boat) => string.Join(", ", boat.NotRead);
 
-    /// <summary>Repeats that do not agree, one sentence each.</summary>
-    public static IEnumerable<string> Disagreements(BoatVerdict boat) =>
+    /// <summary>What no verdict shows and should be seen to all the same, a sentence each without its full stop.</summary>
+    public static IEnumerable<string> Notices(BoatCheck check) =>
+        Disagreements(check.Verdict).Concat(OarWords.SlippedSleeves(check));
+
+    private static IEnumerable<string> Disagreements(BoatVerdict boat) =>
         from gate in boat.Gates
         from pitch in gate.Pitches
         where pitch.RepeatsDisagree
-        select $"{CellText.Tame(boat.Boat)}, {gate.Gate} {pitch.At.Phrase()}: {pitch.Repeats} readings differ by more than "
-            + "their uncertainty allows. Read it again";
+        select $"{gate.Gate} {pitch.At.Phrase()}: {pitch.Repeats} readings differ by more than their uncertainty allows. "
+            + "Read it again";
 
     private static string Lying(IGrouping<BoatLie, Reading> lying)
     {

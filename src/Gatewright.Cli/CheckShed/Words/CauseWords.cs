@@ -1,5 +1,4 @@
 using Gatewright.Cli.Drawing;
-using Gatewright.Core;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Judging;
@@ -11,15 +10,12 @@ namespace Gatewright.Cli.CheckShed.Words;
 internal static class CauseWords
 {
     /// <summary>Less probable causes are not told: a person acts on the first two or three.</summary>
-    private const double WorthTelling = 0.05;
-
-    /// <summary>From here on a boat-wide cause says that it may be no gate's fault at all.</summary>
-    private const double WorthLevelling = 0.3;
+    public const double WorthTelling = 0.05;
 
     /// <summary>
     /// A gate that reads well and probably is not: it is told of, though it has no reason against it.
     /// </summary>
-    private const double ProbablyWrong = 0.5;
+    public const double ProbablyWrong = 0.5;
 
     /// <summary>The gates of which a cause is told: those that are not good, and those that probably are not.</summary>
     public static IEnumerable<GateDiagnosis> WorthTellingOf(BoatCheck check) =>
@@ -40,34 +36,6 @@ internal static class CauseWords
         $"Probably {Figures.Loose(gate.GatePitch)} is built into gate and insert, and the pin leans "
         + $"{Lean(gate.LeanOut, "out", "in")} and {Lean(gate.LeanAft, "aft", "forward")}.";
 
-    /// <summary>The causes that a boat's gates share, where they are worth telling.</summary>
-    public static IEnumerable<(string Words, double Probability)> OfWholeBoat(BoatCheck check)
-    {
-        var causes = new List<(string Words, double Probability)> { ("it did not lie as its level says", LevelWrong(check)) };
-        foreach (string gauge in check.Readings.Readings.Select(r => r.Gauge.Name).Distinct())
-        {
-            causes.Add((
-                $"{Gauge(gauge)} does not show 0 on a plumb face",
-                check.Diagnosis.Probability(part => part.Cause == Cause.GaugeZero && part.Gauge == gauge)));
-        }
-
-        return causes.Where(cause => cause.Probability >= WorthTelling).OrderByDescending(cause => cause.Probability);
-    }
-
-    /// <summary>How the boat probably lay, where that may be the whole trouble; otherwise null.</summary>
-    public static string? HowItLay(BoatCheck check) =>
-        LevelWrong(check) < WorthLevelling
-            ? null
-            : string.Join("; ", check.Diagnosis.Levels.Select(Lay))
-                + ". Level it and read again before anything is mended: it may be no gate's fault.";
-
-    private static double LevelWrong(BoatCheck check) =>
-        check.Diagnosis.Probability(part => part.Cause == Cause.HullLevel);
-
-    private static string Lay(LevelDiagnosis level) =>
-        $"Read {level.Lie.Lie.Word()}, it probably lay {Lean(level.BowHigh, "bow high", "bow low")} "
-        + $"and {Lean(level.PortLow, "port low", "starboard low")}";
-
     private static string Of(Cause? cause, GateDiagnosis gate) => cause switch
     {
         Cause.GatePitch => "wrong or worn insert",
@@ -84,10 +52,9 @@ internal static class CauseWords
         _ => cause.Value.Code(),
     };
 
-    private static string Lean(Estimate lean, string positive, string negative) =>
-        lean.Value.Degrees >= 0
-            ? $"{Figures.Loose(lean)} {positive}"
-            : $"{Figures.Loose(lean with { Value = -lean.Value })} {negative}";
-
-    private static string Gauge(string name) => name.Length == 0 ? "the gauge" : $"the gauge {CellText.Tame(name)}";
+    /// <summary>"2.9° ± 0.4 out".</summary>
+    public static string Lean(Estimate lean, string positive, string negative) =>
+        Math.Abs(lean.Value.Degrees) < Figures.ShownStep / 2 ? $"{Figures.Loose(lean)} {positive} or {negative}"
+        : lean.Value.Degrees > 0 ? $"{Figures.Loose(lean)} {positive}"
+        : $"{Figures.Loose(lean with { Value = -lean.Value })} {negative}";
 }

@@ -21,21 +21,18 @@ internal static class Cautions
 
     /// <summary>Beside a boat that must not go out.</summary>
     private const string Stop =
-        "Not out on the water until mended and read again. Mark it on its rack, where every crew sees it before they "
-        + "lift. A part that gave so little pitch is taken off and inspected before it is used again, by someone "
-        + "qualified if there is any doubt.";
+        Core.Mending.Cautions.Stopped + " A part that gave so little pitch is taken off and inspected before it is used "
+        + "again, by someone qualified if there is any doubt.";
 
     /// <summary>Beside a boat that is not shown to be above its floors.</summary>
     private const string UnsureFloor =
         "It is not shown that the blade cannot dive: treat it as stop until it has been read again, or better.";
 
     /// <summary>Where a boat is to be read again or mended.</summary>
-    public const string Lifting =
-        "Before a boat is lifted or turned over: enough people, one of them giving the orders, and no hand on a rigger, "
-        + "backstay or footplate.";
+    public const string Lifting = Core.Mending.Cautions.Lifting;
 
     /// <summary>Under every check.</summary>
     public const string Precedence =
-        "A verdict speaks of the pitch of the gates that were read and of nothing else about a boat. The boat maker's "
-        + "instructions and your club's and federation's safety code come first.";
+        "A verdict speaks of the pitch of the gates that were read and of nothing else about a boat. "
+        + Core.Mending.Cautions.Defer;
 }

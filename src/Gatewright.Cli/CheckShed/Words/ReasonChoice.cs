@@ -1,4 +1,5 @@
 using Gatewright.Cli.Drawing;
+using Gatewright.Core;
 using Gatewright.Core.Judging;
 
 namespace Gatewright.Cli.CheckShed.Words;
@@ -19,11 +20,19 @@ internal static class ReasonChoice
             : null;
 
     private static bool IsTold(Reason reason, GateVerdict gate) =>
-        reason.Kind == ReasonKind.Floor
-        || (reason.Verdict == gate.Verdict && !(reason.Kind == ReasonKind.Range && IsOutOfLimits(gate, reason)));
+        reason.Kind == ReasonKind.Floor || (reason.Verdict == gate.Verdict && !Follows(reason, gate));
 
-    /// <summary>A gate out of limits at a station is far from the others there; the second is no news.</summary>
-    private static bool IsOutOfLimits(GateVerdict gate, Reason range) =>
-        gate.Reasons.Any(r => r.Station == range.Station
-            && r.Kind is ReasonKind.AboveLimit or ReasonKind.BelowLimit or ReasonKind.Drop);
+    /// <summary>
+    /// A gate that may be under the floor is below the limit too; one that is out of limits at a station is far from
+    /// the others there.
+    /// </summary>
+    private static bool Follows(Reason reason, GateVerdict gate) => reason.Kind switch
+    {
+        ReasonKind.BelowLimit => Has(gate, reason.Station, kind => kind == ReasonKind.Floor),
+        ReasonKind.Range => Has(gate, reason.Station, kind => kind != ReasonKind.Range),
+        _ => false,
+    };
+
+    private static bool Has(GateVerdict gate, Station station, Func<ReasonKind, bool> isIt) =>
+        gate.Reasons.Any(reason => reason.Station == station && isIt(reason.Kind));
 }

@@ -1,4 +1,5 @@
 using Gatewright.Cli.Drawing;
+using Gatewright.Core.Checking;
 using Gatewright.Core.Judging;
 
 namespace Gatewright.Cli.CheckShed.Words;
@@ -8,22 +9,44 @@ internal static class ShedWords
 {
     /// <summary>What was odd about the input or its readings, a sentence each without its full stop.</summary>
     public static IEnumerable<string> Warnings(ShedCheck shed) =>
-        shed.Warnings.Select(warning => CellText.Tame(warning.ToString()).TrimEnd('.')).Concat(shed.Boats.SelectMany(boat => BoatWords.Disagreements(boat.Verdict)));
+        shed.Warnings.Select(warning => CellText.Tame(warning.ToString()).TrimEnd('.'))
+            .Concat(shed.Boats.SelectMany(boat => BoatWords.Notices(boat).Select(notice => $"{Name(boat)}: {notice}")));
 
-    /// <summary>What a verdict asks for; nothing where it asks for nothing.</summary>
+    /// <summary>What a verdict asks for; of `good`, nothing.</summary>
     public static string WhatNow(Verdict verdict) => verdict switch
     {
-        Verdict.Stop => "Not out on the water until mended and read again.",
-        Verdict.Adjust => "Mend when convenient.",
-        Verdict.Unsure => "Read again, or better.",
+        Verdict.Stop => "not out on the water until mended and read again",
+        Verdict.Adjust => "mend when convenient",
+        Verdict.Unsure => "read again, or better",
         _ => string.Empty,
     };
 
-    /// <summary>The names of the boats of a verdict.</summary>
-    public static IReadOnlyList<string> Names(ShedCheck shed, Verdict verdict) =>
-        [.. shed.Boats.Select(boat => boat.Verdict).Where(boat => boat.Verdict == verdict).Select(Name)];
+    /// <summary>The boats of a verdict.</summary>
+    public static IReadOnlyList<BoatCheck> Boats(ShedCheck shed, Verdict verdict) =>
+        [.. shed.Boats.Where(boat => boat.Verdict.Verdict == verdict)];
 
-    private static string Name(BoatVerdict boat) =>
-        $"{CellText.Tame(boat.Boat)} {boat.Class}"
-        + (Cautions.IsToBeTreatedAsStop(boat) ? " (treat as stop until read again)" : string.Empty);
+    /// <summary>"Heron 8+".</summary>
+    public static string Name(BoatCheck check) => $"{CellText.Tame(check.Verdict.Boat)} {check.Verdict.Class}";
+
+    /// <summary>"Heron 8+: seat 5 port; check level and gauge first": what is not good, and what comes before its verdict's advice.</summary>
+    public static string Trouble(BoatCheck check)
+    {
+        const int MostNamed = 2;
+        List<string> gates = [.. check.Verdict.Gates.Where(g => g.Verdict != Verdict.Good).Select(g => g.Gate.ToString())];
+        string where = gates.Count > MostNamed ? Figures.Count(gates.Count, "gate") : string.Join(", ", gates);
+        return $"{Name(check)}: {string.Join("; ", First(check).Prepend(where))}";
+    }
+
+    private static IEnumerable<string> First(BoatCheck check)
+    {
+        if (Cautions.IsToBeTreatedAsStop(check.Verdict))
+        {
+            yield return "treat as stop until read again";
+        }
+
+        if (WholeBoatWords.IsProbablyTheReading(check))
+        {
+            yield return "check level and gauge first";
+        }
+    }
 }
