@@ -46,16 +46,19 @@ internal static class CellText
         return text[..at];
     }
 
-    /// <summary>The text if it fits; otherwise its beginning and "…".</summary>
-    public static string Fit(string text, int width) =>
-        Width(text) <= width ? text : Head(text, width - 1) + "…";
+    /// <summary>The text, tame, if it fits; otherwise its beginning and "…".</summary>
+    public static string Fit(string text, int width)
+    {
+        string tame = Tame(text);
+        return Width(tame) <= width ? tame : Head(tame, width - 1) + "…";
+    }
 
     /// <summary>
     /// People's own text without what would move the cursor, recolour the screen or turn the line round: a file from
     /// elsewhere must not be able to write over a verdict.
     /// </summary>
     public static string Tame(string text) =>
-        text.EnumerateRunes().Any(IsWild)
+        text.AsSpan().ContainsAnyExceptInRange(' ', '~') && text.EnumerateRunes().Any(IsWild)
             ? string.Concat(text.EnumerateRunes().Select(rune => IsWild(rune) ? "\uFFFD" : rune.ToString()))
             : text;
 

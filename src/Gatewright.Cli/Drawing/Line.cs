@@ -10,12 +10,14 @@ internal sealed class Line
     /// <summary>Columns it takes on a terminal.</summary>
     public int Width { get; private set; }
 
+    /// <summary>Text behind what there is, tame: whatever came from a file passes here on its way to the screen.</summary>
     public Line Add(string text, Ink ink = Ink.Plain)
     {
         if (text.Length > 0)
         {
-            _runs.Add(new(text, ink));
-            Width += CellText.Width(text);
+            string tame = CellText.Tame(text);
+            _runs.Add(new(tame, ink));
+            Width += CellText.Width(tame);
         }
 
         return this;

@@ -20,7 +20,7 @@ internal sealed class Page(int width)
     public void Paragraph(string text, int indent = 0, Line? first = null, Ink ink = Ink.Plain)
     {
         Line line = first ?? new Line();
-        foreach (string wrapped in WordWrap.Lines(text, Width - indent))
+        foreach (string wrapped in WordWrap.Lines(CellText.Tame(text), Width - indent))
         {
             if (line.Width < indent)
             {

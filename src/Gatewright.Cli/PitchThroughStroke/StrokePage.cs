@@ -27,7 +27,7 @@ internal static class StrokePage
         page.Blank();
         page.Paragraph(
             $"{PlumbScale.PlumbLine} plumb, {PlumbScale.ReadMark} pitch on a level boat, {PlumbScale.LowestMark} "
-            + $"{PlumbScale.HighestMark} limits and {PlumbScale.FloorMark} floor of the standard {CellText.Tame(standard.Name)}. "
+            + $"{PlumbScale.HighestMark} limits and {PlumbScale.FloorMark} floor of the standard {standard.Name}. "
             + StrokeWords.Band);
         page.Paragraph(StrokeWords.LeanOut(pitch));
         page.Paragraph(StrokeWords.Source, ink: Ink.Quiet);

@@ -28,7 +28,7 @@ internal static class StrokeStatements
     }
 
     private static string Limits(StrokePoint point, Standard standard) => point.Station is { } station
-        ? $" The standard {CellText.Tame(standard.Name)} allows {Figures.Short(standard.At(station).Lowest.Angle)} to "
+        ? $" The standard {standard.Name} allows {Figures.Short(standard.At(station).Lowest.Angle)} to "
             + $"{Figures.Short(standard.At(station).Highest.Angle)}, its floor is {Figures.Short(standard.At(station).Floor.Angle)}."
         : string.Empty;
 }

@@ -4,8 +4,8 @@ namespace Gatewright.Cli.Speaking;
 internal static class Speech
 {
     /// <summary>"4.0° ± 0.4" → "4.0 degrees plus or minus 0.4".</summary>
-    public static string Of(string text) => text
+    public static string Of(string text) => Sentence.Capital(text
         .Replace("±", "plus or minus", StringComparison.Ordinal)
         .Replace("°", " degrees", StringComparison.Ordinal)
-        .Replace(" %", " percent", StringComparison.Ordinal);
+        .Replace(" %", " percent", StringComparison.Ordinal));
 }

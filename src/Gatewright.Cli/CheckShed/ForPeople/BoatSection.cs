@@ -56,7 +56,7 @@ internal static class BoatSection
         int room = width - sign.Length - boat.Class.Name.Length - 8;
         return new Line()
             .Add("━━ ", Ink.Quiet)
-            .Add(CellText.Fit(CellText.Tame(boat.Boat), room), Ink.Strong)
+            .Add(CellText.Fit(boat.Boat, room), Ink.Strong)
             .Add($"  {boat.Class.Name} ")
             .RuleTo(width - sign.Length - 1, '━')
             .Add(" ")

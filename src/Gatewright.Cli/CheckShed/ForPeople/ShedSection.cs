@@ -49,16 +49,21 @@ internal static class ShedSection
         IReadOnlyList<BoatCheck> boats = ShedWords.Boats(shed, verdict);
         string count = Figures.Degrees(boats.Count, 0);
         Line line = new Line().Add(" ").Add(verdict.Sign(), verdict.Ink()).To(CountEnd - count.Length).Add(count);
-        if (verdict == Verdict.Good || boats.Count == 0)
-        {
-            page.Paragraph(boats.Count == 0 ? "none" : string.Join(", ", boats.Select(ShedWords.Name)), Indent, line);
-            return;
-        }
-
-        page.Paragraph($"{Sentence.Capital(ShedWords.WhatNow(verdict))}:", Indent, line);
-        foreach (BoatCheck boat in boats)
+        bool isList = verdict != Verdict.Good && boats.Count > 0;
+        page.Paragraph(
+            isList ? $"{Sentence.Capital(ShedWords.WhatNow(verdict))}:"
+            : boats.Count > 0 ? string.Join(", ", boats.Select(ShedWords.Name))
+            : "none",
+            Indent,
+            line);
+        foreach (BoatCheck boat in isList ? boats : [])
         {
             page.Paragraph(ShedWords.Trouble(boat), Indent);
+        }
+
+        if (verdict == Verdict.Stop && ShedWords.TreatAsStop(shed) is { } more)
+        {
+            page.Paragraph(more, Indent, ink: Ink.Strong);
         }
     }
 
@@ -67,7 +72,7 @@ internal static class ShedSection
         foreach (BoatCheck boat in shed.Boats.Where(boat => boat.Verdict.NotRead.Count > 0))
         {
             page.Paragraph(
-                $"{CellText.Tame(boat.Verdict.Boat)}: {BoatWords.NotRead(boat.Verdict)}. The verdict says nothing of them.",
+                $"{boat.Verdict.Boat}: {BoatWords.NotRead(boat.Verdict)}. The verdict says nothing of them.",
                 Indent,
                 new Line().Add(" ").Add("not read", Ink.Strong));
         }

@@ -51,7 +51,7 @@ internal static class SoundBoat
         page.Add(new Line()
             .Add(boat.Verdict.Sign(), boat.Verdict.Ink())
             .To(Indent)
-            .Add(CellText.Fit(CellText.Tame(boat.Boat), nameWidth), Ink.Strong)
+            .Add(CellText.Fit(boat.Boat, nameWidth), Ink.Strong)
             .Add("  " + boat.Class.Name));
         AddSpread(page, boat);
         if (boat.NotRead.Count > 0)

@@ -14,7 +14,7 @@ internal static class BoatStatements
     public static void Write(Statements statements, BoatCheck check, CheckRequest request)
     {
         BoatVerdict boat = check.Verdict;
-        statements.Add($"Boat {CellText.Tame(boat.Boat)}, class {boat.Class}: {boat.Verdict.Word()}.");
+        statements.Add($"Boat {boat.Boat}, class {boat.Class}: {boat.Verdict.Word()}.");
         statements.Add($"Read: {BoatWords.HowRead(check)}.");
         if (boat.Verdict == Verdict.Good && !request.All)
         {

@@ -24,6 +24,10 @@ internal static class ShedStatements
         {
             IReadOnlyList<BoatCheck> boats = ShedWords.Boats(shed, verdict);
             statements.Add($"{Sentence.Capital(verdict.Word())}: {Figures.Count(boats.Count, "boat")}{WhatNow(verdict, boats)}.");
+            if (verdict == Verdict.Stop && ShedWords.TreatAsStop(shed) is { } more)
+            {
+                statements.Add($"{more}.");
+            }
         }
 
         foreach (string warning in ShedWords.Warnings(shed))

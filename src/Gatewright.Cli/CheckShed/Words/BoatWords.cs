@@ -52,7 +52,7 @@ internal static class BoatWords
         HullLevel.Read read => $"level read: {Tilt(read.Attitude.BowHigh.Degrees, "bow high", "bow low")}, "
             + Tilt(read.Attitude.PortLow.Degrees, "port low", "starboard low"),
         HullLevel.BubbleCentred => "bubble centred",
-        HullLevel.OfRack rack => $"on rack {CellText.Tame(rack.Rack.Name)}",
+        HullLevel.OfRack rack => $"on rack {rack.Rack.Name}",
         _ => "levelled by eye",
     };
 

@@ -9,7 +9,7 @@ internal static class ShedWords
 {
     /// <summary>What was odd about the input or its readings, a sentence each without its full stop.</summary>
     public static IEnumerable<string> Warnings(ShedCheck shed) =>
-        shed.Warnings.Select(warning => CellText.Tame(warning.ToString()).TrimEnd('.'))
+        shed.Warnings.Select(warning => warning.ToString().TrimEnd('.'))
             .Concat(shed.Boats.SelectMany(boat => BoatWords.Notices(boat).Select(notice => $"{Name(boat)}: {notice}")));
 
     /// <summary>What a verdict asks for; of `good`, nothing.</summary>
@@ -25,8 +25,17 @@ internal static class ShedWords
     public static IReadOnlyList<BoatCheck> Boats(ShedCheck shed, Verdict verdict) =>
         [.. shed.Boats.Where(boat => boat.Verdict.Verdict == verdict)];
 
+    /// <summary>
+    /// The boats that stand under another verdict and are to be treated as `stop` all the same; null when there are none.
+    /// </summary>
+    public static string? TreatAsStop(ShedCheck shed)
+    {
+        List<string> names = [.. shed.Boats.Where(boat => Cautions.IsToBeTreatedAsStop(boat.Verdict)).Select(Name)];
+        return names.Count == 0 ? null : $"Treat as stop until read again: {string.Join(", ", names)}";
+    }
+
     /// <summary>"Heron 8+".</summary>
-    public static string Name(BoatCheck check) => $"{CellText.Tame(check.Verdict.Boat)} {check.Verdict.Class}";
+    public static string Name(BoatCheck check) => $"{check.Verdict.Boat} {check.Verdict.Class}";
 
     /// <summary>"Heron 8+: seat 5 port; check level and gauge first": what is not good, and what comes before its verdict's advice.</summary>
     public static string Trouble(BoatCheck check)
@@ -34,19 +43,7 @@ internal static class ShedWords
         const int MostNamed = 2;
         List<string> gates = [.. check.Verdict.Gates.Where(g => g.Verdict != Verdict.Good).Select(g => g.Gate.ToString())];
         string where = gates.Count > MostNamed ? Figures.Count(gates.Count, "gate") : string.Join(", ", gates);
-        return $"{Name(check)}: {string.Join("; ", First(check).Prepend(where))}";
-    }
-
-    private static IEnumerable<string> First(BoatCheck check)
-    {
-        if (Cautions.IsToBeTreatedAsStop(check.Verdict))
-        {
-            yield return "treat as stop until read again";
-        }
-
-        if (WholeBoatWords.IsProbablyTheReading(check))
-        {
-            yield return "check level and gauge first";
-        }
+        string first = WholeBoatWords.IsProbablyTheReading(check) ? "; check level and gauge first" : string.Empty;
+        return $"{Name(check)}: {where}{first}";
     }
 }

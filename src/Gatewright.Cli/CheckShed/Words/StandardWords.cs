@@ -9,7 +9,7 @@ internal static class StandardWords
 {
     /// <summary>What the boats were judged by.</summary>
     public static string Limits(Standard standard) =>
-        $"Judged by the standard {CellText.Tame(standard.Name)}: "
+        $"Judged by the standard {standard.Name}: "
         + string.Join(", ", Stations.All.Select(station => Station(station, standard.At(station))))
         + $"; at most {Figures.Short(standard.LargestDrop)}° lost from catch to finish "
         + $"and {Figures.Short(standard.LargestRange)}° between two gates at one station. Under the floor "

@@ -1,4 +1,3 @@
-using Gatewright.Cli.Drawing;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
 
@@ -20,6 +19,6 @@ internal static class TwinWords
         Cause.WrongSeat => $"a rigger on another's place at {part.Gate}",
         Cause.Sleeve => $"a slipped sleeve at {part.Gate}",
         Cause.HullLevel => "a boat that did not lie as its level says",
-        _ => $"a gauge off its zero{(string.IsNullOrEmpty(part.Gauge) ? string.Empty : $" ({CellText.Tame(part.Gauge)})")}",
+        _ => $"a gauge off its zero{(string.IsNullOrEmpty(part.Gauge) ? string.Empty : $" ({part.Gauge})")}",
     };
 }

@@ -1,4 +1,3 @@
-using Gatewright.Cli.Drawing;
 using Gatewright.Core;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
@@ -64,5 +63,5 @@ internal static class WholeBoatWords
         $"Read {level.Lie.Lie.Word()}, it probably lay {CauseWords.Lean(level.BowHigh, "bow high", "bow low")} "
         + $"and {CauseWords.Lean(level.PortLow, "port low", "starboard low")}";
 
-    private static string Gauge(string name) => name.Length == 0 ? "the gauge" : $"the gauge {CellText.Tame(name)}";
+    private static string Gauge(string name) => name.Length == 0 ? "the gauge" : $"the gauge {name}";
 }
