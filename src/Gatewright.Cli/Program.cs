@@ -11,13 +11,13 @@ internal static class Program
     public static int Main(string[] args) => Run(args, Terminal.OfThisProcess());
 
     /// <summary>Runs the program against a terminal, or what stands for one.</summary>
-    public static int Run(string[] args, Terminal terminal)
-    {
-        var root = new RootCommand("Gatewright reads the pitch of every gate of a shed's boats and says which may go out, which not, and why.")
+    public static int Run(string[] args, Terminal terminal) => CommandLine.Run(Commands(terminal), args, terminal);
+
+    /// <summary>The commands.</summary>
+    public static RootCommand Commands(Terminal terminal) =>
+        new("Gatewright reads the pitch of every gate of a shed's boats and says which may go out, which not, and why.")
         {
             CheckCommand.Of(terminal),
             PitchCommand.Of(terminal),
         };
-        return CommandLine.Run(root, args, terminal);
-    }
 }

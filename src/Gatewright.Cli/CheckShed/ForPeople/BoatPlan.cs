@@ -72,11 +72,11 @@ internal sealed class BoatPlan
     private void DrawEnd(int tip, int down, char point, char port, char starboard)
     {
         _canvas.Put(_keel, tip, point.ToString(), Ink.Quiet);
-        for (int out_ = 1; out_ < HalfHull; out_++)
+        for (int step = 1; step < HalfHull; step++)
         {
-            int y = tip + (down * out_);
-            _canvas.Put(_keel - out_, y, port.ToString(), Ink.Quiet);
-            _canvas.Put(_keel + out_, y, starboard.ToString(), Ink.Quiet);
+            int y = tip + (down * step);
+            _canvas.Put(_keel - step, y, port.ToString(), Ink.Quiet);
+            _canvas.Put(_keel + step, y, starboard.ToString(), Ink.Quiet);
         }
     }
 
@@ -144,7 +144,7 @@ internal sealed class BoatPlan
         if (missing.Side is { } side)
         {
             int pin = DrawRigger(side, y, '╌');
-            DrawOutward(side, pin, y, "not read", Ink.Quiet);
+            DrawOutward(side, pin - side.Sign(), y, "not read", Ink.Quiet);
             return;
         }
 

@@ -8,6 +8,8 @@ namespace Gatewright.Cli.CheckShed.ForPeople;
 /// <summary>One boat of the report: short where nothing is wrong.</summary>
 internal static class BoatSection
 {
+    private const int Indent = 10;
+
     public static void Write(Page page, BoatCheck check, CheckRequest request)
     {
         bool sound = check.Verdict.Verdict == Verdict.Good;
@@ -25,7 +27,7 @@ internal static class BoatSection
 
         foreach (string notice in BoatWords.Notices(check))
         {
-            page.Paragraph($"{notice}.", 10, new Line().Add(" ").Add("notice", Ink.Strong));
+            page.Paragraph($"{notice}.", Indent, new Line().Add(" ").Add("notice", Ink.Strong));
         }
 
         if (!sound)
@@ -39,12 +41,7 @@ internal static class BoatSection
 
         if (request.Explain)
         {
-            page.Blank();
-            page.Add(Heading.Of("Where ± comes from", "standard uncertainties in degrees", page.Width));
-            foreach (string sentence in BudgetWords.Of(check))
-            {
-                page.Paragraph(sentence, 3, new Line().Add(" "));
-            }
+            Explain(page, check);
         }
 
         page.Blank();
@@ -52,7 +49,7 @@ internal static class BoatSection
 
     private static Line Name(BoatVerdict boat, int width)
     {
-        string sign = boat.Verdict.Sign();
+        string sign = boat.Gates.Count == 0 ? BoatWords.NoGate : boat.Verdict.Sign();
         int room = width - sign.Length - boat.Class.Name.Length - 8;
         return new Line()
             .Add("━━ ", Ink.Quiet)
@@ -68,7 +65,20 @@ internal static class BoatSection
         if (Cautions.For(boat) is { } caution)
         {
             page.Blank();
-            page.Paragraph(caution, 10, new Line().Add(" ").Add(boat.Verdict.Sign(), boat.Verdict.Ink()));
+            page.Paragraph(caution, Indent, new Line().Add(" ").Add(boat.Verdict.Sign(), boat.Verdict.Ink()));
         }
+    }
+
+    private static void Explain(Page page, BoatCheck check)
+    {
+        List<string> budgets = [.. BudgetWords.Of(check)];
+        if (budgets.Count == 0)
+        {
+            return;
+        }
+
+        page.Blank();
+        page.Add(Heading.Of("Where ± comes from", "standard uncertainties in degrees", page.Width));
+        budgets.ForEach(budget => page.Paragraph(budget, 3, new Line().Add(" ")));
     }
 }

@@ -46,15 +46,24 @@ internal static class SoundBoat
     private static List<Line> Text(BoatCheck check, int width)
     {
         BoatVerdict boat = check.Verdict;
+        bool isRead = boat.Gates.Count > 0;
         var page = new Page(width);
         int nameWidth = width - Indent - 2 - boat.Class.Name.Length;
         page.Add(new Line()
-            .Add(boat.Verdict.Sign(), boat.Verdict.Ink())
+            .Add(isRead ? boat.Verdict.Sign() : string.Empty, boat.Verdict.Ink())
             .To(Indent)
             .Add(CellText.Fit(boat.Boat, nameWidth), Ink.Strong)
             .Add("  " + boat.Class.Name));
-        AddSpread(page, boat);
-        if (boat.NotRead.Count > 0)
+        if (isRead)
+        {
+            AddSpread(page, boat);
+        }
+        else
+        {
+            page.Paragraph(BoatWords.NoGate, Indent);
+        }
+
+        if (isRead && boat.NotRead.Count > 0)
         {
             page.Paragraph($"not read at all: {BoatWords.NotRead(boat)}", Indent);
         }

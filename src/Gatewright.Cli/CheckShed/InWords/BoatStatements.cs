@@ -14,9 +14,9 @@ internal static class BoatStatements
     public static void Write(Statements statements, BoatCheck check, CheckRequest request)
     {
         BoatVerdict boat = check.Verdict;
-        statements.Add($"Boat {boat.Boat}, class {boat.Class}: {boat.Verdict.Word()}.");
+        statements.Add($"Boat {boat.Boat}, class {boat.Class}: {(boat.Gates.Count == 0 ? BoatWords.NoGate : boat.Verdict.Word())}.");
         statements.Add($"Read: {BoatWords.HowRead(check)}.");
-        if (boat.Verdict == Verdict.Good && !request.All)
+        if (boat.Verdict == Verdict.Good && !request.All && boat.Gates.Count > 0)
         {
             statements.Add($"All gates read are good: {BoatWords.Spread(boat)}.");
         }

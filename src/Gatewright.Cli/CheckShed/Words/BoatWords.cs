@@ -10,6 +10,9 @@ namespace Gatewright.Cli.CheckShed.Words;
 /// <summary>What is told of a boat as a whole.</summary>
 internal static class BoatWords
 {
+    /// <summary>Of a boat of which only oars were read.</summary>
+    public const string NoGate = "no gate was read";
+
     /// <summary>"24 readings upright, level read, 2026-03-14".</summary>
     public static string HowRead(BoatCheck check) =>
         string.Join("; ", check.Readings.Readings.GroupBy(r => r.Lie).Select(Lying));

@@ -34,8 +34,9 @@ internal static class ShedWords
         return names.Count == 0 ? null : $"Treat as stop until read again: {string.Join(", ", names)}";
     }
 
-    /// <summary>"Heron 8+".</summary>
-    public static string Name(BoatCheck check) => $"{check.Verdict.Boat} {check.Verdict.Class}";
+    /// <summary>"Heron 8+"; of a boat of which only oars were read, that no gate was.</summary>
+    public static string Name(BoatCheck check) =>
+        $"{check.Verdict.Boat} {check.Verdict.Class}{(check.Verdict.Gates.Count == 0 ? " (no gate was read)" : string.Empty)}";
 
     /// <summary>"Heron 8+: seat 5 port; check level and gauge first": what is not good, and what comes before its verdict's advice.</summary>
     public static string Trouble(BoatCheck check)
