@@ -32,6 +32,7 @@ internal static class CheckCommand
             files, standard, boats, all, explain, width,
         };
         form.AddTo(command);
+        MistypedOption.Refuse(command, files);
         command.SetAction(result => new CheckRun(terminal).Run(new(
             result.GetValue(files) ?? [],
             result.GetValue(standard)!,

@@ -27,7 +27,7 @@ internal sealed class PlumbScale
     public PlumbScale(IReadOnlyCollection<double> degrees, int left, int right)
     {
         _lowest = Math.Floor(Math.Min(0, degrees.Min()));
-        _highest = Math.Max(_lowest + 1, Math.Ceiling(degrees.Max()));
+        _highest = Math.Max(_lowest + 1, Math.Ceiling(Math.Max(0, degrees.Max())));
         (_left, _right) = (left, right);
     }
 

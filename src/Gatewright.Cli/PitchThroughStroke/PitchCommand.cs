@@ -45,24 +45,13 @@ internal static class PitchCommand
         return command;
     }
 
-    private static Option<double> Degrees(string name, string description, double usual = 0)
+    private static Option<double> Degrees(string name, string description, double usual = 0) => new(name)
     {
-        var option = new Option<double>(name)
-        {
-            Description = description,
-            HelpName = "DEGREES",
-            DefaultValueFactory = _ => usual,
-        };
-        option.Validators.Add(result =>
-        {
-            double degrees = result.GetValueOrDefault<double>();
-            if (!(Math.Abs(degrees) <= MostDegrees))
-            {
-                result.AddError($"{name} must be within {MostDegrees} degrees either way.");
-            }
-        });
-        return option;
-    }
+        Description = description,
+        HelpName = "DEGREES",
+        DefaultValueFactory = _ => usual,
+        CustomParser = NumberArgument.Within(-MostDegrees, MostDegrees, "degrees"),
+    };
 
     private static Option<string> OneOf(string name, string description, string usual, string other)
     {

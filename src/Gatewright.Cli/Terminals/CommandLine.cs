@@ -7,8 +7,12 @@ namespace Gatewright.Cli.Terminals;
 /// <summary>Parses and runs; a command line that makes no sense is wrong input like any other.</summary>
 internal static class CommandLine
 {
+    private const string Name = "gatewright";
+
     public static int Run(RootCommand root, string[] args, Terminal terminal)
     {
+        // Else help would name whatever file started it.
+        root.HelpName = Name;
         root.Options.OfType<HelpOption>().Single().Action = new HelpWithExamples();
         ParseResult result = root.Parse(args.Length == 0 ? ["--help"] : args);
         bool isWrong = args.Length == 0 || result.Action is ParseErrorAction;
@@ -30,7 +34,7 @@ internal static class CommandLine
         result.Invoke(Into(terminal.Error, terminal));
         if (result.Errors.Count > 0)
         {
-            terminal.Error.Write($"Try: gatewright {string.Join(' ', CommandPath(result).Append("--help"))}\n");
+            terminal.Error.Write($"Try: {Name} {string.Join(' ', CommandPath(result).Append("--help"))}\n");
         }
 
         return ExitStatus.WrongInput;

@@ -14,22 +14,12 @@ internal static class WidthOption
     private const int Least = 40;
     private const int Most = 200;
 
-    public static Option<int?> Make()
+    public static Option<int?> Make() => new("--width")
     {
-        var option = new Option<int?>("--width")
-        {
-            Description = $"Columns to write in, {Least} to {Most}. Usually the terminal's, {Widest} at most.",
-            HelpName = "COLUMNS",
-        };
-        option.Validators.Add(result =>
-        {
-            if (result.GetValueOrDefault<int?>() is < Least or > Most)
-            {
-                result.AddError($"--width must be {Least} to {Most} columns.");
-            }
-        });
-        return option;
-    }
+        Description = $"Columns to write in, {Least} to {Most}. Usually the terminal's, {Widest} at most.",
+        HelpName = "COLUMNS",
+        CustomParser = result => (int?)NumberArgument.Within(Least, Most, "columns")(result),
+    };
 
     /// <summary>The columns to write in.</summary>
     public static int Of(int? asked, Terminal terminal) =>

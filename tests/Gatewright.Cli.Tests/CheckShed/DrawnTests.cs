@@ -1,10 +1,11 @@
+using System.Text.RegularExpressions;
 using Gatewright.Cli.Drawing;
 using Gatewright.Cli.Terminals;
 using Gatewright.Cli.Tests.Harness;
 
 namespace Gatewright.Cli.Tests.CheckShed;
 
-public sealed class DrawnTests
+public sealed partial class DrawnTests
 {
     [Fact]
     public void A_small_shed_is_drawn_as_expected() =>
@@ -74,20 +75,27 @@ public sealed class DrawnTests
     }
 
     [Fact]
-    public void Every_verdict_mark_has_its_word_in_the_line_or_under_a_gate_that_has()
+    public void At_every_pin_the_mark_has_its_word_beside_it()
     {
-        string[] lines = ProgramRun.Of("check", ExampleFiles.Shed, "--all").Lines;
-        (char Mark, string Word)[] signs = [('●', "good"), ('○', "unsure"), ('◆', "adjust"), ('■', "STOP")];
-        for (int at = 0; at < lines.Length; at++)
+        int pins = 0;
+        foreach (string line in ProgramRun.Of("check", ExampleFiles.Shed, "--all").Lines)
         {
-            foreach ((char mark, string word) in signs.Where(sign => lines[at].Contains(sign.Mark, StringComparison.Ordinal)))
+            foreach (Match pin in PinWithMark().Matches(line))
             {
-                // A figure's mark repeats a verdict that stands with its word above it: in a plan at the rigger, in a
-                // drawing from plumb in the sentences.
-                bool told = lines[Math.Max(0, at - 30)..(at + 1)].Any(line => line.Contains(word, StringComparison.Ordinal));
-                Assert.True(told, $"line {at + 1} has {mark} without '{word}': {lines[at]}");
+                Assert.Contains(pin.Value.Trim('─'), (string[])["good ●", "● good", "unsure ○", "○ unsure", "adjust ◆", "◆ adjust", "[STOP]"]);
+                pins++;
             }
         }
+
+        // 144 gates were read in the shed.
+        Assert.Equal(144, pins);
+    }
+
+    [Fact]
+    public void Every_mark_is_in_the_legend_with_its_word()
+    {
+        string output = ProgramRun.Of("check", ExampleFiles.Shed).Output.ReplaceLineEndings(" ");
+        Assert.Contains("○ unsure, ◆ adjust, ■ stop.", output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -110,4 +118,7 @@ public sealed class DrawnTests
         const string Oars = "boat,class,seat,side,item,reading\nHeron,1x,1,port,sleeve,0.0\nHeron,1x,1,starboard,sleeve,0.5\n";
         Expectation.Matches("oars-alone", ProgramRun.Of(["check"], new(Input: Oars)).Output);
     }
+
+    [GeneratedRegex(@"\S* ?[●○◆\]]─+|─+[●○◆\[] ?\w*\]?")]
+    private static partial Regex PinWithMark();
 }

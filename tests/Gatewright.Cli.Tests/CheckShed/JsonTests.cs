@@ -8,7 +8,7 @@ namespace Gatewright.Cli.Tests.CheckShed;
 /// <summary>The program's real output against docs/check.schema.json.</summary>
 public sealed class JsonTests
 {
-    private static readonly JsonSchema Schema = JsonSchema.FromFile("docs/check.schema.json");
+    private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText("docs/check.schema.json"));
 
     [Theory]
     [MemberData(nameof(ExampleFiles.AllAsTheory), MemberType = typeof(ExampleFiles))]
@@ -67,8 +67,8 @@ public sealed class JsonTests
             }
         }
 
-        // Every object of the format has two keys at least; the small shed has some of each kind.
-        Assert.True(refused > 300, $"only {refused} cases");
+        // Some sixteen kinds of object, each with two keys at least.
+        Assert.True(refused > 100, $"only {refused} cases");
     }
 
     [Theory]

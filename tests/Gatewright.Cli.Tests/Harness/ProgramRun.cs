@@ -23,4 +23,6 @@ internal sealed record ProgramRun(int Status, string Output, string Error)
 
 /// <summary>What surrounds a run.</summary>
 /// <param name="Input">What is piped in; null where a person sits at the terminal.</param>
+/// <param name="Colours">What the output can show.</param>
+/// <param name="Width">Columns of the screen; null where there is none.</param>
 internal sealed record Setting(string? Input = null, Colours Colours = Colours.None, int? Width = null);

@@ -49,7 +49,13 @@ public sealed class HelpTests
 
     [Fact]
     public void A_slip_of_the_finger_gets_a_suggestion() =>
-        Assert.Contains("--explain", ProgramRun.Of("check", "--explian").Error, StringComparison.Ordinal);
+        Assert.Equal(
+            "Unrecognized option '--explian'. Did you mean --explain?\n\nTry: gatewright check --help\n",
+            ProgramRun.Of("check", "--explian", "round.csv").Error);
+
+    [Fact]
+    public void A_command_that_there_is_not_gets_a_suggestion() =>
+        Assert.Contains("check", ProgramRun.Of("chekc").Error, StringComparison.Ordinal);
 
     [Fact]
     public void The_version_is_told() =>

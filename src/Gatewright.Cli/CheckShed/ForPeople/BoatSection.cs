@@ -41,7 +41,8 @@ internal static class BoatSection
 
         if (request.Explain)
         {
-            Explain(page, check);
+            page.Blank();
+            BudgetTable.Write(page, check);
         }
 
         page.Blank();
@@ -67,18 +68,5 @@ internal static class BoatSection
             page.Blank();
             page.Paragraph(caution, Indent, new Line().Add(" ").Add(boat.Verdict.Sign(), boat.Verdict.Ink()));
         }
-    }
-
-    private static void Explain(Page page, BoatCheck check)
-    {
-        List<string> budgets = [.. BudgetWords.Of(check)];
-        if (budgets.Count == 0)
-        {
-            return;
-        }
-
-        page.Blank();
-        page.Add(Heading.Of("Where ± comes from", "standard uncertainties in degrees", page.Width));
-        budgets.ForEach(budget => page.Paragraph(budget, 3, new Line().Add(" ")));
     }
 }

@@ -91,7 +91,9 @@ internal static class ShedSection
                 $"Drawn from plumb: {PlumbScale.PlumbLine} plumb, {PlumbScale.FloorMark} floor, "
                 + $"{PlumbScale.LowestMark} {PlumbScale.HighestMark} limits, "
                 + $"{PlumbScale.ReadReach}{PlumbScale.ReadMark}{PlumbScale.ReadReach} read ± u, "
-                + $"{PlumbScale.ExpectedReach}{PlumbScale.ExpectedMark}{PlumbScale.ExpectedReach} not read, expected ± u.");
+                + $"{PlumbScale.ExpectedReach}{PlumbScale.ExpectedMark}{PlumbScale.ExpectedReach} not read, expected ± u. "
+                + "The mark at a figure is the verdict it gave by itself: "
+                + string.Join(", ", Verdicts.All.Skip(1).Select(verdict => $"{verdict.Mark()} {verdict.Word()}")) + ".");
         }
     }
 }

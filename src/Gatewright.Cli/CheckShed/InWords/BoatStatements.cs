@@ -5,6 +5,7 @@ using Gatewright.Core;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Judging;
+using Gatewright.Core.Measuring;
 
 namespace Gatewright.Cli.CheckShed.InWords;
 
@@ -50,10 +51,16 @@ internal static class BoatStatements
 
         if (request.Explain)
         {
-            foreach (string sentence in BudgetWords.Of(check))
-            {
-                statements.Add($"Where the uncertainty comes from: {sentence}");
-            }
+            Explain(statements, check);
+        }
+    }
+
+    private static void Explain(Statements statements, BoatCheck check)
+    {
+        string which = BudgetWords.IsNearest(check) ? "Nearest to a limit" : "Where the uncertainty comes from";
+        foreach (CorrectedPitch pitch in BudgetWords.Of(check))
+        {
+            statements.Add($"{which}, {BudgetWords.Sentence(pitch)}");
         }
     }
 

@@ -6,27 +6,40 @@ using Gatewright.Core.Measuring;
 
 namespace Gatewright.Cli.CheckShed.Words;
 
-/// <summary>Where the uncertainty of each reading that decided something comes from.</summary>
+/// <summary>Which readings decided something, and where their uncertainty comes from.</summary>
 internal static class BudgetWords
 {
-    /// <summary>One sentence for each; of a boat that is good, the reading nearest to a limit.</summary>
-    public static IEnumerable<string> Of(BoatCheck check)
+    /// <summary>The part of a budget and how it is called.</summary>
+    public static IReadOnlyList<(string Name, Func<UncertaintyBudget, double> Degrees)> Parts { get; } =
+    [
+        ("gauge step", budget => budget.Resolution),
+        ("read again", budget => budget.Repeatability),
+        ("oar held", budget => budget.HeldAngle),
+        ("boat level", budget => budget.Level),
+        ("gauge zero", budget => budget.GaugeZero),
+        ("in all", budget => budget.CombinedDegrees),
+    ];
+
+    /// <summary>What is said under the figures.</summary>
+    public const string InAll =
+        "In all is the root of the sum of squares. In a difference of two readings, what they share of level and "
+        + "gauge zero drops out.";
+
+    /// <summary>Whether nothing decided against the boat, so that the reading nearest to a limit is told instead.</summary>
+    public static bool IsNearest(BoatCheck check) => !Deciding(check).Any();
+
+    /// <summary>The readings that decided something; of a boat that is good, the one nearest to a limit.</summary>
+    public static IReadOnlyList<CorrectedPitch> Of(BoatCheck check) =>
+        !IsNearest(check) ? [.. Deciding(check).Distinct()]
+        : Nearest(check) is { } nearest ? [nearest]
+        : [];
+
+    /// <summary>"Seat 3 port at the catch, 2.4° ± 0.3: gauge step 0.14, … in all 0.34."</summary>
+    public static string Sentence(CorrectedPitch pitch)
     {
-        List<CorrectedPitch> deciding = [.. Deciding(check).Distinct()];
-        if (deciding.Count == 0 && Nearest(check) is { } nearest)
-        {
-            yield return $"Nearest to a limit: {Budget(nearest)}";
-        }
-
-        foreach (CorrectedPitch pitch in deciding)
-        {
-            yield return Budget(pitch);
-        }
-
-        if (check.Verdict.Gates.SelectMany(g => g.Reasons).Any(r => r.Kind is ReasonKind.Drop or ReasonKind.Range))
-        {
-            yield return "In a difference of two readings, what they share of level and gauge zero drops out.";
-        }
+        string repeats = pitch.Repeats > 1 ? $" (from {pitch.Repeats} readings)" : string.Empty;
+        IEnumerable<string> parts = Parts.Select(part => $"{part.Name} {Figures.Degrees(part.Degrees(pitch.Budget), 2)}");
+        return $"{pitch.Gate} {pitch.At.Phrase()}, {Figures.Loose(pitch.Estimate)}{repeats}: {string.Join(", ", parts)}.";
     }
 
     private static IEnumerable<CorrectedPitch> Deciding(BoatCheck check)
@@ -65,16 +78,4 @@ internal static class BudgetWords
     private static double Margin(CorrectedPitch pitch, StationLimits limits) =>
         Math.Min(pitch.Pitch.Degrees - limits.Lowest.Degrees, limits.Highest.Degrees - pitch.Pitch.Degrees)
         / pitch.Budget.CombinedDegrees;
-
-    private static string Budget(CorrectedPitch pitch)
-    {
-        UncertaintyBudget budget = pitch.Budget;
-        string repeats = pitch.Repeats > 1 ? $" (from {pitch.Repeats} readings)" : string.Empty;
-        return $"{pitch.Gate} {pitch.At.Phrase()}, {Figures.Loose(pitch.Estimate)}{repeats}: "
-            + $"gauge's step {Two(budget.Resolution)}, reading again {Two(budget.Repeatability)}, "
-            + $"oar held {Two(budget.HeldAngle)}, boat's level {Two(budget.Level)}, gauge's zero {Two(budget.GaugeZero)}; "
-            + $"together {Two(budget.CombinedDegrees)} (root of the sum of squares).";
-    }
-
-    private static string Two(double degrees) => Figures.Degrees(degrees, 2);
 }
