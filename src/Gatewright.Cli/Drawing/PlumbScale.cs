@@ -74,12 +74,14 @@ internal sealed class PlumbScale
 
     public void DrawPlumb(Canvas canvas, int y) => canvas.Put(Column(0), y, PlumbLine.ToString(), Ink.Strong);
 
-    /// <summary>A value, reaching one u to either side.</summary>
-    public void DrawValue(Canvas canvas, int y, Estimate value, bool read, Ink ink)
+    /// <summary>How far a value reaches, one u to either side. Drawn before limits and mark, which stand on it.</summary>
+    public void DrawReach(Canvas canvas, int y, Estimate value, bool read, Ink ink)
     {
-        (char mark, char reach) = read ? (ReadMark, ReadReach) : (ExpectedMark, ExpectedReach);
         (double middle, double u) = (value.Value.Degrees, value.U.Degrees);
-        canvas.Row(Column(middle - u), Column(middle + u), y, reach, ink);
-        canvas.Put(Column(middle), y, mark.ToString(), ink);
+        canvas.Row(Column(middle - u), Column(middle + u), y, read ? ReadReach : ExpectedReach, ink);
     }
+
+    /// <summary>Where a value stands.</summary>
+    public void DrawMark(Canvas canvas, int y, double degrees, bool read, Ink ink) =>
+        canvas.Put(Column(degrees), y, (read ? ReadMark : ExpectedMark).ToString(), ink);
 }

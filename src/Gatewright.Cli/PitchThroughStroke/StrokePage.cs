@@ -67,7 +67,7 @@ internal static class StrokePage
 
             DrawBand(on, y, at);
             Ink ink = at.Station is null ? Ink.Plain : Ink.Strong;
-            scale.DrawValue(on, y, new(pitch.OnLevelHull(at.Angle).Angle, Angle.Zero), read: true, ink);
+            scale.DrawMark(on, y, pitch.OnLevelHull(at.Angle).Degrees, read: true, ink);
         }
 
         void DrawBand(Canvas on, int y, StrokePoint at)

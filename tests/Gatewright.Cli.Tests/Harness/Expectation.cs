@@ -3,8 +3,9 @@ using System.Runtime.CompilerServices;
 namespace Gatewright.Cli.Tests.Harness;
 
 /// <summary>
-/// Compares output with a file in Expectations/. With GATEWRIGHT_WRITE_EXPECTATIONS=1 in the environment the files
-/// are written instead: read the difference before it is committed.
+/// Compares output with a file: of a plain name in Expectations/, else where the name says. With
+/// GATEWRIGHT_WRITE_EXPECTATIONS=1 in the environment the files are written instead: read the difference before it
+/// is committed.
 /// </summary>
 internal static class Expectation
 {
@@ -12,18 +13,20 @@ internal static class Expectation
 
     public static void Matches(string name, string actual)
     {
+        bool isPlain = !name.Contains('/', StringComparison.Ordinal);
+        string path = isPlain ? $"Expectations/{name}.txt" : name;
         if (Environment.GetEnvironmentVariable(WriteVariable) == "1")
         {
-            File.WriteAllText(Path.Combine(SourceFolder(), "..", "Expectations", name + ".txt"), actual);
+            string root = isPlain ? ".." : "../../..";
+            File.WriteAllText(Path.Combine(SourceFolder(), root, path), actual);
             return;
         }
 
-        string path = Path.Combine("Expectations", name + ".txt");
         string expected = File.Exists(path) ? File.ReadAllText(path) : string.Empty;
         string? difference = LineDifference.Between(expected, actual);
         if (difference is not null)
         {
-            Assert.Fail($"The output is not as Expectations/{name}.txt has it (- expected, + actual):\n{difference}\n"
+            Assert.Fail($"The output is not as {path} has it (- expected, + actual):\n{difference}\n"
                 + $"If it should be: {WriteVariable}=1, run the tests, read git diff.");
         }
     }

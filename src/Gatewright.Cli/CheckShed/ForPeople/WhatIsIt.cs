@@ -58,8 +58,9 @@ internal static class WhatIsIt
             Verdict verdict = gate.WorstAt(station);
             Ink ink = verdict != Verdict.Good ? verdict.Ink() : pitch.Read ? Ink.Plain : Ink.Quiet;
             canvas.Put(Indent, y, station.Word());
+            scale.DrawReach(canvas, y, pitch.Pitch, pitch.Read, ink);
             scale.DrawLimits(canvas, y, standard.At(station));
-            scale.DrawValue(canvas, y, pitch.Pitch, pitch.Read, ink);
+            scale.DrawMark(canvas, y, pitch.Pitch.Value.Degrees, pitch.Read, ink);
             canvas.PutBefore(width - 2, y, PitchFigure.Of(pitch) + (pitch.Read ? " " : string.Empty), ink);
             if (verdict != Verdict.Good)
             {
