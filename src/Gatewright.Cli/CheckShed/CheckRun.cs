@@ -1,0 +1,50 @@
+using Gatewright.Cli.CheckShed.InWords;
+using Gatewright.Cli.CheckShed.ForPeople;
+using Gatewright.Cli.CheckShed.ForPrograms;
+using Gatewright.Cli.Drawing;
+using Gatewright.Cli.Inputs;
+using Gatewright.Cli.Terminals;
+using Gatewright.Core.Checking;
+using Gatewright.Core.Diagnosing;
+
+namespace Gatewright.Cli.CheckShed;
+
+/// <summary>Runs <c>gatewright check</c>: read everything, then judge, then tell; or say all that is wrong and judge nothing.</summary>
+internal sealed class CheckRun(Terminal terminal)
+{
+    public int Run(CheckRequest request)
+    {
+        ShedInput input = ShedInput.Read(request, terminal);
+        if (input.Errors.Count > 0)
+        {
+            return InputErrors.Tell(input.Errors, input.ErrorsBeyond, request.Form, terminal);
+        }
+
+        CheckSettings settings = CheckSettings.Default with { Standard = input.Standard };
+        var shed = new ShedCheck(
+            [.. input.Boats.Select(boat => BoatCheck.Of(boat, BoatContext.None, settings))], input.Standard, input.Warnings);
+        Tell(shed, request);
+        return shed.NeedsAttention ? ExitStatus.Attention : ExitStatus.Good;
+    }
+
+    private void Tell(ShedCheck shed, CheckRequest request)
+    {
+        int width = WidthOption.Of(request.Width, terminal);
+        switch (request.Form)
+        {
+            case Form.Json:
+                terminal.Output.Write(ShedJson.Of(shed));
+                terminal.Output.Write('\n');
+                break;
+            case Form.Drawn when width >= BoatPlan.LeastWidth:
+                PagePrinter.Print(ShedPage.Of(shed, request, width), terminal);
+                break;
+            case Form.Drawn:
+                PagePrinter.Print(ShedStatements.Of(shed, request).Wrapped(width), terminal);
+                break;
+            default:
+                PagePrinter.Print(ShedStatements.Of(shed, request).Spoken(), terminal);
+                break;
+        }
+    }
+}

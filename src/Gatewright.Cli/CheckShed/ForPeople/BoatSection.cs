@@ -1,0 +1,72 @@
+using Gatewright.Cli.CheckShed.Words;
+using Gatewright.Cli.Drawing;
+using Gatewright.Core.Checking;
+using Gatewright.Core.Judging;
+
+namespace Gatewright.Cli.CheckShed.ForPeople;
+
+/// <summary>One boat of the report: short where nothing is wrong.</summary>
+internal static class BoatSection
+{
+    private const int Indent = 10;
+
+    public static void Write(Page page, BoatCheck check, CheckRequest request)
+    {
+        bool sound = check.Verdict.Verdict == Verdict.Good;
+        if (sound && !request.All)
+        {
+            page.Add(SoundBoat.Draw(check, page.Width));
+        }
+        else
+        {
+            page.Add(Name(check.Verdict, page.Width));
+            page.Paragraph(BoatWords.HowRead(check) + ".", ink: Ink.Quiet);
+            page.Blank();
+            page.Add(BoatPlan.Draw(check.Verdict, page.Width));
+        }
+
+        foreach (string notice in BoatWords.Notices(check))
+        {
+            page.Paragraph($"{notice}.", Indent, new Line().Add(" ").Add("notice", Ink.Strong));
+        }
+
+        if (!sound)
+        {
+            page.Blank();
+            WhatIsIt.Write(page, check, request.All);
+            page.Blank();
+            Why.Write(page, check);
+            Caution(page, check.Verdict);
+        }
+
+        if (request.Explain)
+        {
+            page.Blank();
+            BudgetTable.Write(page, check);
+        }
+
+        page.Blank();
+    }
+
+    private static Line Name(BoatVerdict boat, int width)
+    {
+        string sign = boat.Gates.Count == 0 ? BoatWords.NoGate : boat.Verdict.Sign();
+        int room = width - sign.Length - boat.Class.Name.Length - 8;
+        return new Line()
+            .Add("━━ ", Ink.Quiet)
+            .Add(CellText.Fit(boat.Boat, room), Ink.Strong)
+            .Add($"  {boat.Class.Name} ")
+            .RuleTo(width - sign.Length - 1, '━')
+            .Add(" ")
+            .Add(sign, boat.Verdict.Ink());
+    }
+
+    private static void Caution(Page page, BoatVerdict boat)
+    {
+        if (Cautions.For(boat) is { } caution)
+        {
+            page.Blank();
+            page.Paragraph(caution, Indent, new Line().Add(" ").Add(boat.Verdict.Sign(), boat.Verdict.Ink()));
+        }
+    }
+}

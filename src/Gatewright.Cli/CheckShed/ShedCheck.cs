@@ -1,0 +1,18 @@
+using Gatewright.Core.Checking;
+using Gatewright.Core.Judging;
+using Gatewright.Journal.Exchange;
+
+namespace Gatewright.Cli.CheckShed;
+
+/// <summary>A shed that was checked.</summary>
+/// <param name="Boats">The boats, in the order in which they were given.</param>
+/// <param name="Standard">What they were judged by.</param>
+/// <param name="Warnings">What was odd about the input.</param>
+internal sealed record ShedCheck(IReadOnlyList<BoatCheck> Boats, Standard Standard, IReadOnlyList<InputProblem> Warnings)
+{
+    /// <summary>Whether any boat is not good.</summary>
+    public bool NeedsAttention => Boats.Any(boat => boat.Verdict.Verdict != Verdict.Good);
+
+    /// <summary>Whether anything told of was not read.</summary>
+    public bool HasExpected => Boats.Any(boat => boat.Verdict.Gates.Any(gate => gate.Pitches.Any(pitch => !pitch.Read)));
+}

@@ -1,0 +1,23 @@
+using System.CommandLine;
+using Gatewright.Cli.CheckShed;
+using Gatewright.Cli.PitchThroughStroke;
+using Gatewright.Cli.Terminals;
+
+namespace Gatewright.Cli;
+
+/// <summary>The program: what it can do, each in a folder of its own.</summary>
+internal static class Program
+{
+    public static int Main(string[] args) => Run(args, Terminal.OfThisProcess());
+
+    /// <summary>Runs the program against a terminal, or what stands for one.</summary>
+    public static int Run(string[] args, Terminal terminal) => CommandLine.Run(Commands(terminal), args, terminal);
+
+    /// <summary>The commands.</summary>
+    public static RootCommand Commands(Terminal terminal) =>
+        new("Gatewright reads the pitch of every gate of a shed's boats and says which may go out, which not, and why.")
+        {
+            CheckCommand.Of(terminal),
+            PitchCommand.Of(terminal),
+        };
+}

@@ -1,0 +1,33 @@
+using System.CommandLine;
+
+namespace Gatewright.Cli.Terminals;
+
+/// <summary>A command line to copy, and what it does.</summary>
+internal sealed record Example(string Line, string Meaning);
+
+/// <summary>The examples under each command's help.</summary>
+internal static class Examples
+{
+    private static readonly Example[] Check =
+    [
+        new("gatewright check round.csv", "the whole shed, drawn"),
+        new("gatewright check racks-a.csv racks-b.csv --standard race", "two files of one shed, by tighter limits"),
+        new("gatewright check round.csv --boat Heron --explain", "one boat, and where its ± comes from"),
+        new("gatewright check round.csv --json > round.json", "for another program"),
+        new("gatewright check --plain < round.csv", "from a pipe, for a screen reader"),
+    ];
+
+    private static readonly Example[] Pitch =
+    [
+        new("gatewright pitch --gate 4 --out 1", "a gate of 4 degrees on a pin that leans out one degree"),
+        new("gatewright pitch --gate 4 --bow-high 0.5 --lie inverted", "what a gauge shows on a rack that is not level"),
+    ];
+
+    /// <summary>Those of a command; of the program itself, the first of each.</summary>
+    public static IReadOnlyList<Example> Of(Command command) => command.Name switch
+    {
+        "check" => Check,
+        "pitch" => Pitch,
+        _ => [Check[0], Pitch[0]],
+    };
+}

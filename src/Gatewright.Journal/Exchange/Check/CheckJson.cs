@@ -1,0 +1,31 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+
+namespace Gatewright.Journal.Exchange.Check;
+
+/// <summary>Writes the documents as JSON: the same document always gives the same bytes.</summary>
+public static class CheckJson
+{
+    private static readonly CheckJsonContext Context = new(new JsonSerializerOptions
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+        DefaultIgnoreCondition = JsonIgnoreCondition.Never,
+        WriteIndented = true,
+        NewLine = "\n",
+
+        // ° and ± stay readable; the text is never put into a web page as it is.
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    });
+
+    /// <summary>A check as JSON text, without a line end.</summary>
+    public static string Text(CheckDocument document) => JsonSerializer.Serialize(document, Context.CheckDocument);
+
+    /// <summary>Problems as JSON text, without a line end.</summary>
+    public static string Text(ProblemsDocument document) => JsonSerializer.Serialize(document, Context.ProblemsDocument);
+}
+
+/// <summary>Generated at build time, so that writing needs no reflection: the program starts sooner and can be trimmed.</summary>
+[JsonSerializable(typeof(CheckDocument))]
+[JsonSerializable(typeof(ProblemsDocument))]
+internal sealed partial class CheckJsonContext : JsonSerializerContext;

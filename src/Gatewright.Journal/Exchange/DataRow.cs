@@ -1,0 +1,49 @@
+using Gatewright.Core;
+
+namespace Gatewright.Journal.Exchange;
+
+/// <summary>Reads the rows under a header: readings, levels of racks, and the notes beside either.</summary>
+internal sealed class DataRow(RowCells cells, Reporter report, Shed shed, char separator)
+{
+    private readonly SlippedRow _slipped = new(cells, report, separator);
+    private readonly ReadingRow _reading = new(cells, report, shed);
+    private readonly RackLevelRow _rackLevel = new(cells, report, shed);
+
+    public void Read()
+    {
+        if (_slipped.IsMet())
+        {
+            return;
+        }
+
+        if (CellText.SameName(cells[Column.Item], Vocabulary.Level))
+        {
+            if (_rackLevel.Read() is string rack)
+            {
+                Note(null, null, rack);
+            }
+        }
+        else if (_reading.Read() is (string boat, GatePlace gate))
+        {
+            Note(boat, gate, null);
+        }
+    }
+
+    private void Note(string? boat, GatePlace? gate, string? rack)
+    {
+        if (!cells[Column.Note].IsEmpty)
+        {
+            shed.Note(new(boat, gate, cells[Column.Note].ToString(), rack));
+        }
+
+        for (int i = 0; i < cells.Map.Foreign.Count; i++)
+        {
+            (int index, string name) = cells.Map.Foreign[i];
+            if (!cells.At(index).IsEmpty)
+            {
+                string column = name.Length > 0 ? name : FormattableString.Invariant($"column {index + 1}");
+                shed.Note(new(boat, gate, $"{column}: {cells.At(index)}", rack));
+            }
+        }
+    }
+}

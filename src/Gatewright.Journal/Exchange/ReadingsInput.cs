@@ -1,0 +1,18 @@
+using Gatewright.Core.Measuring;
+
+namespace Gatewright.Journal.Exchange;
+
+/// <summary>What was read from one or several files, or everything that is wrong with them: never a part of both.</summary>
+/// <param name="Boats">The boats in order of first appearance; empty when there are errors.</param>
+/// <param name="Errors">What has to be mended first, in the order of files and lines; at most 1,000.</param>
+/// <param name="Warnings">What was understood but looks unmeant; at most 1,000.</param>
+/// <param name="ErrorsBeyond">How many more errors there are than <paramref name="Errors"/> holds.</param>
+public sealed record ReadingsInput(
+    IReadOnlyList<BoatReadings> Boats,
+    IReadOnlyList<InputProblem> Errors,
+    IReadOnlyList<InputProblem> Warnings,
+    int ErrorsBeyond)
+{
+    /// <summary>What people wrote beside their readings, in the order of the rows; empty when there are errors.</summary>
+    public IReadOnlyList<ReadingNote> Notes { get; init; } = [];
+}

@@ -1,0 +1,36 @@
+using Gatewright.Core;
+using Gatewright.Core.Measuring;
+
+namespace Gatewright.Journal.Exchange;
+
+/// <summary>The words of the format, each with what it means.</summary>
+internal static class Vocabulary
+{
+    /// <summary>In the column item: the row states the level of a rack and reads no gate.</summary>
+    public const string Level = "level";
+
+    public static string Classes { get; } = string.Join(' ', BoatClass.All);
+
+    public static WordTable<Side> Sides { get; } = new((Side.Port.Word(), Side.Port), (Side.Starboard.Word(), Side.Starboard));
+
+    public static WordTable<ReadItem> Items { get; } = new(
+        ("gate", ReadItem.Gate),
+        ("pin-aft", ReadItem.PinAft),
+        ("pin-out", ReadItem.PinOut),
+        ("gate-pitch", ReadItem.GatePitch),
+        ("sleeve", ReadItem.Sleeve));
+
+    public static WordTable<Station> Stations { get; } = new(
+        (Station.Catch.Word(), Station.Catch),
+        (Station.Abeam.Word(), Station.Abeam),
+        (Station.Finish.Word(), Station.Finish));
+
+    public static WordTable<Lie> Lies { get; } = new((Lie.Upright.Word(), Lie.Upright), (Lie.Inverted.Word(), Lie.Inverted));
+
+    public static WordTable<LevelSource> Levels { get; } = new(
+        ("bubble", LevelSource.Bubble),
+        ("eye", LevelSource.Eye),
+        ("rack", LevelSource.Rack));
+
+    public static WordTable<Bedding> Beds { get; } = new(("firm", Bedding.Firm), ("soft", Bedding.Soft));
+}

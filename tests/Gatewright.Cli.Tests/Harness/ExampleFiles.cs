@@ -1,0 +1,15 @@
+namespace Gatewright.Cli.Tests.Harness;
+
+/// <summary>The files that come with the program to try it on, and those of these tests.</summary>
+internal static class ExampleFiles
+{
+    public const string Shed = "examples/shed.csv";
+    public const string Small = "Data/shed.csv";
+    public const string Wrong = "Data/wrong.csv";
+
+    /// <summary>Every file of readings there is.</summary>
+    public static IEnumerable<string> All =>
+        Directory.EnumerateFiles("examples", "*.csv").Append(Small).Order(StringComparer.Ordinal);
+
+    public static TheoryData<string> AllAsTheory => [.. All];
+}

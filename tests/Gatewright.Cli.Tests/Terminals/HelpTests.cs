@@ -1,0 +1,63 @@
+using System.CommandLine;
+using Gatewright.Cli.Terminals;
+using Gatewright.Cli.Tests.Harness;
+
+namespace Gatewright.Cli.Tests.Terminals;
+
+public sealed class HelpTests
+{
+    [Theory]
+    [InlineData("help")]
+    [InlineData("help-check", "check")]
+    [InlineData("help-pitch", "pitch")]
+    public void Help_is_as_expected_and_has_examples(string expectation, params string[] command)
+    {
+        ProgramRun run = ProgramRun.Of([.. command, "--help"]);
+        Assert.Equal(0, run.Status);
+        Assert.Contains("Examples:\n  gatewright ", run.Output, StringComparison.Ordinal);
+        Expectation.Matches(expectation, run.Output);
+    }
+
+    [Fact]
+    public void Every_example_parses()
+    {
+        RootCommand root = Program.Commands(new(Stream.Null, false, TextWriter.Null, TextWriter.Null, Colours.None, null));
+        foreach (Example example in root.Subcommands.Append<Command>(root).SelectMany(Examples.Of))
+        {
+            // A shell takes what follows > and < for itself.
+            string line = example.Line["gatewright ".Length..].Split(['>', '<'])[0];
+            Assert.Empty(root.Parse(line).Errors);
+        }
+    }
+
+    [Fact]
+    public void Every_command_has_examples_of_its_own()
+    {
+        RootCommand root = Program.Commands(new(Stream.Null, false, TextWriter.Null, TextWriter.Null, Colours.None, null));
+        Assert.All(root.Subcommands, command => Assert.All(
+            Examples.Of(command), example => Assert.StartsWith($"gatewright {command.Name}", example.Line, StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Help_keeps_to_80_columns()
+    {
+        foreach (string[] args in (string[][])[["--help"], ["check", "--help"], ["pitch", "--help"]])
+        {
+            Assert.All(ProgramRun.Of(args).Lines, line => Assert.True(line.Length <= 80, line));
+        }
+    }
+
+    [Fact]
+    public void A_slip_of_the_finger_gets_a_suggestion() =>
+        Assert.Equal(
+            "Unrecognized option '--explian'. Did you mean --explain?\n\nTry: gatewright check --help\n",
+            ProgramRun.Of("check", "--explian", "round.csv").Error);
+
+    [Fact]
+    public void A_command_that_there_is_not_gets_a_suggestion() =>
+        Assert.Contains("check", ProgramRun.Of("chekc").Error, StringComparison.Ordinal);
+
+    [Fact]
+    public void The_version_is_told() =>
+        Assert.Matches(@"^\d+\.\d+\.\d+\n$", ProgramRun.Of("--version").Output);
+}
