@@ -1,3 +1,4 @@
+using System.Globalization;
 using Gatewright.Core;
 using Gatewright.Core.Measuring;
 
@@ -19,7 +20,7 @@ internal static class CellMessages
         column, value, $"has characters in it that cannot be seen: type the name again.");
 
     public static void NoClass(this Reporter report, ReadOnlySpan<char> value) => report.Error(
-        Column.Class, value, $"is not a class of boat: expected one of {Vocabulary.Classes}.");
+        Column.Class, value, $"is not a class of boat: expected {Vocabulary.Classes}.");
 
     public static void ClassTurned(this Reporter report, ReadOnlySpan<char> value, BoatClass read) => report.WarnOnce(
         Column.Class.Name(), value, $"was read as {read}: a spreadsheet made a number of it. Set the column to Text before typing.");
@@ -27,12 +28,8 @@ internal static class CellMessages
     public static void OtherClass(this Reporter report, ReadOnlySpan<char> value, BoatRows boat) => report.Error(
         Column.Class, value, $"disagrees with {boat.Class} in {boat.ClassPlace.SeenFrom(report.Place)}: {boat.Name.AsSpan()} has one class. Correct the wrong one, or give the second boat a name of its own.");
 
-    public static void NoSeat(this Reporter report, ReadOnlySpan<char> value, BoatClass? boat)
-    {
-        int seats = boat?.Seats ?? 8;
-        string range = seats == 1 ? "1" : $"a whole number from 1 (bow) to {seats}";
-        report.Error(Column.Seat, value, $"is not a seat of {boat?.Name ?? "any boat"}: expected {range}.");
-    }
+    public static void NoSeat(this Reporter report, ReadOnlySpan<char> value, BoatClass? boat) => report.Error(
+        Column.Seat, value, $"is not a seat of {boat?.Name ?? "any boat"}: expected {Seats(boat?.Seats ?? GateCells.MostSeats)}.");
 
     public static void NoSide(this Reporter report, ReadOnlySpan<char> value) => report.Error(
         Column.Side, value, $"is not a side: expected {Vocabulary.Sides.Choice}, as one sees them facing the bow.");
@@ -44,10 +41,10 @@ internal static class CellMessages
         Column.Item, value, $"is not an item: expected {string.Join(", ", Vocabulary.Items.Words)} or {Vocabulary.Level}; blank is gate.");
 
     public static void NoPointColumn(this Reporter report) => report.Error(
-        Column.At, default, $"not in the header, while this row reads a gate: add the column, with {Vocabulary.Stations.Choice}, or degrees from abeam.");
+        Column.At, default, $"not in the header, while this row reads a gate: add the column, with {Vocabulary.Points}.");
 
     public static void NoPoint(this Reporter report, ReadOnlySpan<char> value) => report.Error(
-        Column.At, value, $"is not a point of the stroke: expected {Vocabulary.Stations.Choice}, or degrees from abeam, -90 to 90, plus towards the catch.");
+        Column.At, value, $"is not a point of the stroke: expected {Vocabulary.Points}, -90 to 90, plus towards the catch.");
 
     public static void PointOfOther(this Reporter report, ReadOnlySpan<char> value, ReadItem item) => report.Error(
         Column.At, value, $"does not go with {Vocabulary.Items.Word(item)}, which is read in one place: leave it blank, or write abeam.");
@@ -64,12 +61,8 @@ internal static class CellMessages
         }
     }
 
-    public static void ReadingTooLarge(this Reporter report, ReadOnlySpan<char> value, double degrees, int most)
-    {
-        double tenth = degrees / 10;
-        string hint = degrees == Math.Floor(degrees) && Math.Abs(tenth) <= most ? $" If {tenth:0.0} was meant, write it with its decimal point." : "";
-        report.Error(Column.Reading, value, $"is not a possible reading: expected degrees from -{most} to {most}.{hint}");
-    }
+    public static void ReadingTooLarge(this Reporter report, ReadOnlySpan<char> value, double degrees, int most) => report.Error(
+        Column.Reading, value, $"is not a possible reading: expected degrees from -{most} to {most}.{PointLeftOut(degrees, most)}");
 
     public static void TooManyCells(this Reporter report, ReadOnlySpan<char> value, int cells, int columns) => report.Error(
         null, value, $"stands beyond the last column: the row has {cells} cells, the header {columns}. If a number was written with a decimal comma between commas, write it with a point, or save the sheet with semicolons.");
@@ -85,4 +78,11 @@ internal static class CellMessages
 
     public static void BedOfABoat(this Reporter report, ReadOnlySpan<char> value) => report.Error(
         Column.Bed, value, $"does not go with a reading: write it in the row with item level that states how the rack lies.");
+
+    private static string Seats(int seats) =>
+        seats == 1 ? "1" : string.Create(CultureInfo.InvariantCulture, $"a whole number from 1 (bow) to {seats}");
+
+    private static string PointLeftOut(double degrees, int most) => degrees == Math.Floor(degrees) && Math.Abs(degrees) <= 10 * most
+        ? string.Create(CultureInfo.InvariantCulture, $" If {degrees / 10:0.0} was meant, write it with its decimal point.")
+        : "";
 }

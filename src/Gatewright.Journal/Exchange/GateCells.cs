@@ -7,32 +7,39 @@ namespace Gatewright.Journal.Exchange;
 /// <summary>The cells that say which gate was read, where, and what the gauge showed. Each answers null when it has reported an error.</summary>
 internal sealed class GateCells(RowCells cells, Reporter report, MeasuringSettings settings)
 {
-    private const int MostSeats = 8;
+    public const int MostSeats = 8;
 
     private const int MostAngle = 90;
 
     private bool _saidNoPointColumn;
+    private BoatClass? _lastClass;
 
     public BoatClass? Class()
     {
         ReadOnlySpan<char> text = cells[Column.Class];
         if (text.IsEmpty)
         {
-            report.Blank(Column.Class, $"one of {Vocabulary.Classes}");
+            report.Blank(Column.Class, Vocabulary.Classes);
             return null;
         }
 
-        BoatClass? found = ClassText.Find(text, out bool isTurned);
-        if (found is null)
+        // Rows of one boat follow one another.
+        if (_lastClass is not null && text.SequenceEqual(_lastClass.Name))
+        {
+            return _lastClass;
+        }
+
+        _lastClass = ClassText.Find(text, out bool isTurned);
+        if (_lastClass is null)
         {
             report.NoClass(text);
         }
         else if (isTurned)
         {
-            report.ClassTurned(text, found);
+            report.ClassTurned(text, _lastClass);
         }
 
-        return found;
+        return _lastClass;
     }
 
     public int? Seat(BoatClass? boat)
@@ -136,7 +143,7 @@ internal sealed class GateCells(RowCells cells, Reporter report, MeasuringSettin
     {
         if (cells.Map.Has(Column.At))
         {
-            report.Blank(Column.At, $"{Vocabulary.Stations.Choice}, or degrees from abeam");
+            report.Blank(Column.At, Vocabulary.Points);
         }
         else if (!_saidNoPointColumn)
         {

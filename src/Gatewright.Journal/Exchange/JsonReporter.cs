@@ -16,6 +16,9 @@ internal sealed class JsonReporter(string source)
     public void TooLong(int longest) => _errors.Add(new(
         source, null, null, null, string.Create(CultureInfo.InvariantCulture, $"longer than {longest:N0} bytes: this is not a standard.")));
 
+    public void NotUtf8() => _errors.Add(new(
+        source, null, null, null, "holds bytes that are not UTF-8: save it in that encoding."));
+
     public void NotJson(JsonException fault)
     {
         long character = (fault.BytePositionInLine ?? 0) + 1;
@@ -24,7 +27,7 @@ internal sealed class JsonReporter(string source)
             (int)(fault.LineNumber ?? 0) + 1,
             null,
             null,
-            string.Create(CultureInfo.InvariantCulture, $"not JSON in UTF-8 from about character {character} of this line on: look for a missing comma, quote mark or bracket.")));
+            string.Create(CultureInfo.InvariantCulture, $"not JSON from about character {character} of this line on: look for a missing comma, quote mark or bracket.")));
     }
 
     public void NotText() => _errors.Add(new(

@@ -54,9 +54,11 @@ internal static class LevelMessages
 
     public static void Ambiguous(this Reporter report, BoatRows boat, Lying lying, IReadOnlyCollection<HullLevel> levels)
     {
-        string listed = string.Join("; ", levels.Take(MostListed).Select(Of)) + (levels.Count > MostListed ? "; ..." : "");
-        report.Error(Column.BowHigh, default, $"blank, while other rows of {boat.Name.AsSpan()}, {lying.Key.Lie.Word()}{On(lying.Key.Date)}, give different levels ({listed}): write the one that holds in this row too, or {Vocabulary.Levels.Word(LevelSource.Eye)} if none does.");
+        report.Error(Column.BowHigh, default, $"blank, while other rows of {boat.Name.AsSpan()}, {lying.Key.Lie.Word()}{On(lying.Key.Date)}, give different levels ({Listed(levels)}): write the one that holds in this row too, or {Vocabulary.Levels.Word(LevelSource.Eye)} if none does.");
     }
+
+    private static string Listed(IReadOnlyCollection<HullLevel> levels) =>
+        string.Join("; ", levels.Take(MostListed).Select(Of)) + (levels.Count > MostListed ? "; ..." : "");
 
     private static string Of(HullLevel level) => level switch
     {

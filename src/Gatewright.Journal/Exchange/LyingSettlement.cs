@@ -14,17 +14,25 @@ internal sealed class LyingSettlement
 
     private readonly BoatRows _boat;
     private readonly Problems _problems;
+    private readonly StatedLevel _level;
     private readonly Dictionary<HullLevel, BoatLie> _lies = [];
     private readonly List<HullLevel> _stated = [];
+    private readonly List<HullLevel> _statedOnNoRack = [];
     private readonly Dictionary<RackRows, List<HullLevel>> _statedOnRack = [];
-    private readonly List<HullLevel> _ofRacks = [];
-    private bool _isFaulty;
 
-    private LyingSettlement(BoatRows boat, Problems problems) => (_boat, _problems) = (boat, problems);
+    private LyingSettlement(BoatRows boat, Problems problems) =>
+        (_boat, _problems, _level) = (boat, problems, new(problems));
 
     /// <summary>Settles every lying of a boat, or reports why it cannot.</summary>
     public static void Settle(BoatRows boat, Problems problems)
     {
+        if (boat.Lyings.Count == 1)
+        {
+            Lying only = boat.Lyings.First();
+            only.Settled = new StatedLevel(problems).Of(only) is HullLevel level ? LieOf(only, level) : null;
+            return;
+        }
+
         foreach (IGrouping<(Lie, DateOnly?), Lying> day in boat.Lyings.GroupBy(l => (l.Key.Lie, l.Key.Date)))
         {
             new LyingSettlement(boat, problems).Settle([.. day]);
@@ -38,35 +46,35 @@ internal sealed class LyingSettlement
             State(lying);
         }
 
+        List<HullLevel> levels = [.. _stated];
         foreach (Lying lying in lyings.Where(l => l.Key.Level.Source == LevelSource.Blank && l.Key.Rack is not null))
         {
-            SettleOnRack(lying, lying.Key.Rack!);
+            Settle(lying, [.. _statedOnNoRack.Concat(StatedOn(lying.Key.Rack!)).Distinct().Take(Enough)]);
+            levels.AddRange(lying.Settled is null ? [] : [lying.Settled.Level]);
         }
 
-        HullLevel[] levels = [.. _stated.Concat(_ofRacks).Distinct()];
+        HullLevel[] all = [.. levels.Distinct().Take(Enough)];
         foreach (Lying lying in lyings.Where(l => l.Key.Level.Source == LevelSource.Blank && l.Key.Rack is null))
         {
-            Settle(lying, levels, new HullLevel.ByEye());
+            Settle(lying, all);
         }
     }
 
     /// <summary>What a row says holds for the rows that name its rack, and where it names none, for those of every rack.</summary>
     private void State(Lying lying)
     {
-        if (Level(lying.Key, lying) is not HullLevel level)
+        if (_level.Of(lying) is not HullLevel level)
         {
             return;
         }
 
-        lying.Settled = LieAt(lying, level);
+        lying.Settled = Shared(lying, level);
         _stated.Add(level);
-        List<HullLevel> ofRack = lying.Key.Rack is null ? AnyRack : OnRack(lying.Key.Rack);
-        ofRack.Add(level);
+        List<HullLevel> where = lying.Key.Rack is null ? _statedOnNoRack : StatedOn(lying.Key.Rack);
+        where.Add(level);
     }
 
-    private List<HullLevel> AnyRack { get; } = [];
-
-    private List<HullLevel> OnRack(RackRows rack)
+    private List<HullLevel> StatedOn(RackRows rack)
     {
         if (!_statedOnRack.TryGetValue(rack, out List<HullLevel>? levels))
         {
@@ -77,65 +85,39 @@ internal sealed class LyingSettlement
         return levels;
     }
 
-    private void SettleOnRack(Lying lying, RackRows rack)
+    /// <summary>Settles rows that leave the level blank, from what other rows say of it.</summary>
+    private void Settle(Lying lying, HullLevel[] others)
     {
-        HullLevel[] levels = [.. AnyRack.Concat(OnRack(rack)).Distinct().Take(Enough)];
-        if (levels.Length > 0)
+        if (others.Length > 1)
         {
-            Settle(lying, levels, levels[0]);
+            Query(lying, others);
         }
-        else if (OfRack(rack, lying) is HullLevel level)
+        else if ((others.Length == 1 ? others[0] : _level.Of(lying)) is HullLevel level)
         {
-            lying.Settled = LieAt(lying, level);
-            _ofRacks.Add(level);
+            lying.Settled = Shared(lying, level);
         }
     }
 
-    private void Settle(Lying lying, HullLevel[] levels, HullLevel otherwise)
+    /// <summary>When something else is wrong with this day's levels, that is what has to be mended first.</summary>
+    private void Query(Lying lying, HullLevel[] levels)
     {
-        if (levels.Length <= 1)
-        {
-            lying.Settled = LieAt(lying, levels.Length == 1 ? levels[0] : otherwise);
-        }
-        else if (!_isFaulty)
+        if (!_level.IsFaulty)
         {
             new Reporter(_problems, lying.First).Ambiguous(_boat, lying, levels);
         }
     }
 
-    private HullLevel? Level(LyingKey key, Lying lying) => key.Level.Source switch
-    {
-        LevelSource.Read => new HullLevel.Read(key.Level.Attitude),
-        LevelSource.Bubble => new HullLevel.BubbleCentred(),
-        LevelSource.Rack => OfRack(key.Rack!, lying),
-        _ => new HullLevel.ByEye(),
-    };
-
-    private HullLevel.OfRack? OfRack(RackRows rack, Lying lying)
-    {
-        if (rack.On(lying.Key.Date) is Rack known)
-        {
-            return new(known);
-        }
-
-        _isFaulty = true;
-        if (!rack.IsFaulty)
-        {
-            new Reporter(_problems, lying.First).RackUnknown(rack);
-        }
-
-        return null;
-    }
-
     /// <summary>Rows that lay the same way share one object.</summary>
-    private BoatLie LieAt(Lying lying, HullLevel level)
+    private BoatLie Shared(Lying lying, HullLevel level)
     {
         if (!_lies.TryGetValue(level, out BoatLie? lie))
         {
-            lie = new(lying.Key.Lie, level, lying.Key.Date);
+            lie = LieOf(lying, level);
             _lies.Add(level, lie);
         }
 
         return lie;
     }
+
+    private static BoatLie LieOf(Lying lying, HullLevel level) => new(lying.Key.Lie, level, lying.Key.Date);
 }

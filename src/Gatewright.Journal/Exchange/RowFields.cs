@@ -14,6 +14,10 @@ internal sealed class RowFields
     /// <summary>How many cells there are up to the last that is not blank: 0 for a row with nothing in it.</summary>
     public int CountUsed { get; private set; }
 
+    /// <summary>How many line ends there are inside the row, in quote marks.</summary>
+    /// <remarks>The reader's own line numbers are not used: that of a first row is one too high when there is no header.</remarks>
+    public int LineEnds { get; private set; }
+
     /// <summary>The cell's text; nothing where the row ends before it or the column is not there (-1).</summary>
     public ReadOnlySpan<char> this[int index] => (uint)index < (uint)Count
         ? _text.AsSpan(_cells[index].Start, _cells[index].Length)
@@ -30,6 +34,7 @@ internal sealed class RowFields
         }
 
         bool hasQuotes = row.Span.Contains('"');
+        LineEnds = hasQuotes ? row.Span.Count('\n') : 0;
         int free = 0;
         QuoteFault fault = QuoteFault.None;
         for (int i = 0; i < row.ColCount && fault == QuoteFault.None; i++)

@@ -21,14 +21,13 @@ internal sealed class RowGuard
 
     private static readonly SearchValues<char> s_controls = SearchValues.Create(Controls);
 
-    private static readonly SearchValues<char> s_marks = SearchValues.Create("\"\r\n" + Controls);
+    private static readonly SearchValues<char> s_marks = SearchValues.Create("\"\n" + Controls);
 
     private int _line = 1;
     private int _rowLine = 1;
     private int _rowLength;
     private int _quoteLine;
     private bool _inQuotes;
-    private bool _afterCarriageReturn;
 
     /// <summary>What stopped it, or null.</summary>
     public TextDefect? Defect { get; private set; }
@@ -64,11 +63,9 @@ internal sealed class RowGuard
             Lengthen(next < 0 ? text.Length - at : next + 1);
             if (next < 0)
             {
-                _afterCarriageReturn &= at == text.Length;
                 break;
             }
 
-            _afterCarriageReturn &= next == 0;
             at += next + 1;
             if (PassMark(text[at - 1]))
             {
@@ -82,16 +79,14 @@ internal sealed class RowGuard
     /// <returns>Whether a row ended with it.</returns>
     private bool PassMark(char mark)
     {
-        bool secondHalfOfLineEnd = mark == '\n' && _afterCarriageReturn;
-        _afterCarriageReturn = mark == '\r';
         switch (mark)
         {
             case '"':
                 _inQuotes = !_inQuotes;
                 _quoteLine = _line;
                 return false;
-            case '\r' or '\n':
-                _line += secondHalfOfLineEnd ? 0 : 1;
+            case '\n':
+                _line++;
                 return EndRow();
             default:
                 Defect ??= new(TextDefectKind.NotText, _line, _rowLine);

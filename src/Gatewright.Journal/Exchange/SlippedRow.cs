@@ -49,5 +49,5 @@ internal sealed class SlippedRow(RowCells cells, Reporter report, char separator
     }
 
     private static bool IsDigits(ReadOnlySpan<char> text) =>
-        text.Length is > 0 and <= MostDecimals && !text.ContainsAnyExceptInRange('0', '9');
+        text.Length is > 0 and <= MostDecimals && char.IsAsciiDigit(text[0]) && char.IsAsciiDigit(text[^1]);
 }

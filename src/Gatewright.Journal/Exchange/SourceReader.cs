@@ -11,6 +11,9 @@ internal sealed class SourceReader
     private readonly char _separator;
     private readonly RowFields _fields = new();
     private DataRow? _rows;
+
+    /// <summary>Whether a line that declares the separator is still to come.</summary>
+    private bool _hasDeclaration;
     private bool _hasRows;
 
     private SourceReader(SourceText text, RowPlace start, Shed shed)
@@ -18,7 +21,9 @@ internal sealed class SourceReader
         _shed = shed;
         _report = new(shed.Problems, start);
         _text = text;
-        _separator = HeaderLine.Separator(text.FirstLine());
+        ReadOnlySpan<char> first = text.FirstLine();
+        _separator = HeaderLine.Separator(first);
+        _hasDeclaration = HeaderLine.IsDeclaration(first, out _);
     }
 
     public static void Read(ReadingsSource source, int index, Shed shed)
@@ -50,7 +55,6 @@ internal sealed class SourceReader
     /// <returns>Whether it came to the end: not when a fault made the rest unreadable.</returns>
     private bool ReadRows(SepReader reader)
     {
-        // The reader's own number of a first row is one too high when it is told of no header.
         int line = 1;
         foreach (SepReader.Row row in reader)
         {
@@ -60,23 +64,20 @@ internal sealed class SourceReader
             }
 
             _report.MoveTo(line);
-            int nextLine = row.LineNumberToExcl;
             QuoteFault fault = _fields.Take(row);
-            bool goesOn = fault == QuoteFault.None
-                ? _fields.CountUsed == 0 || ReadRow(line)
-                : GoesOnAfter(fault, spansLines: nextLine - line > 1);
+            bool goesOn = fault == QuoteFault.None ? _fields.CountUsed == 0 || ReadRow() : GoesOnAfter(fault);
             if (!goesOn)
             {
                 return false;
             }
 
-            line = nextLine;
+            line += 1 + _fields.LineEnds;
         }
 
         return true;
     }
 
-    private bool ReadRow(int line)
+    private bool ReadRow()
     {
         if (_rows is not null)
         {
@@ -85,8 +86,9 @@ internal sealed class SourceReader
             return true;
         }
 
-        if (line == 1 && _fields.CountUsed == 1 && HeaderLine.IsDeclaration($"{_fields[0]}{_separator}", out _))
+        if (_hasDeclaration)
         {
+            _hasDeclaration = false;
             return true;
         }
 
@@ -100,8 +102,9 @@ internal sealed class SourceReader
     }
 
     /// <summary>After a quote mark that swallowed line ends, one cannot tell what is inside quotes and what is not.</summary>
-    private bool GoesOnAfter(QuoteFault fault, bool spansLines)
+    private bool GoesOnAfter(QuoteFault fault)
     {
+        bool spansLines = _fields.LineEnds > 0;
         ReadOnlySpan<char> cell = _fields[_fields.Count - 1];
         if (fault == QuoteFault.NotClosed)
         {

@@ -3,7 +3,8 @@ using System.Text;
 namespace Gatewright.Journal.Exchange;
 
 /// <summary>
-/// A source's bytes as text, as far as they are text: ends early, with a defect, where they are not.
+/// A source's bytes as text, as far as they are text, with a line feed at the end of each line: ends early, with a
+/// defect, where they are not.
 /// </summary>
 internal sealed class SourceText(Stream stream) : TextReader
 {
@@ -11,6 +12,7 @@ internal sealed class SourceText(Stream stream) : TextReader
 
     private readonly byte[] _bytes = new byte[Chunk];
     private readonly char[] _chars = new char[RowGuard.LongestRow + (2 * Chunk)];
+    private readonly LineEnds _lineEnds = new();
     private readonly RowGuard _guard = new();
     private Decoder? _decoder;
     private int _start;
@@ -61,7 +63,7 @@ internal sealed class SourceText(Stream stream) : TextReader
     {
         while (true)
         {
-            int length = text.IndexOfAny('\r', '\n');
+            int length = text.IndexOf('\n');
             if (length < 0)
             {
                 return _ended ? text : default;
@@ -100,6 +102,7 @@ internal sealed class SourceText(Stream stream) : TextReader
 
         // A decoder that is flushed says whether the last bytes were half a character.
         int decoded = _decoder.GetChars(_bytes.AsSpan(skipped, Math.Max(read - skipped, 0)), _chars.AsSpan(_end), flush: read == 0);
+        decoded = _lineEnds.Unify(_chars.AsSpan(_end, decoded));
         _end += _guard.Pass(_chars.AsSpan(_end, decoded));
         _ended = read == 0 || _guard.Defect is not null;
     }

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.Unicode;
 using Gatewright.Core.Judging;
 
 namespace Gatewright.Journal.Exchange;
@@ -61,6 +62,12 @@ public static class StandardFile
         if (text.Span is [0xEF, 0xBB, 0xBF, ..])
         {
             text = text[3..];
+        }
+
+        if (!Utf8.IsValid(text.Span))
+        {
+            report.NotUtf8();
+            return null;
         }
 
         try

@@ -9,7 +9,7 @@ internal static class Vocabulary
     /// <summary>In the column item: the row states the level of a rack and reads no gate.</summary>
     public const string Level = "level";
 
-    public static string Classes { get; } = string.Join(' ', BoatClass.All);
+    public static string Classes { get; } = $"one of {string.Join(' ', BoatClass.All)}";
 
     public static WordTable<Side> Sides { get; } = new((Side.Port.Word(), Side.Port), (Side.Starboard.Word(), Side.Starboard));
 
@@ -24,6 +24,9 @@ internal static class Vocabulary
         (Station.Catch.Word(), Station.Catch),
         (Station.Abeam.Word(), Station.Abeam),
         (Station.Finish.Word(), Station.Finish));
+
+    /// <summary>What says where a gate was read, in a sentence.</summary>
+    public static string Points { get; } = $"{Stations.Choice}, or degrees from abeam";
 
     public static WordTable<Lie> Lies { get; } = new((Lie.Upright.Word(), Lie.Upright), (Lie.Inverted.Word(), Lie.Inverted));
 
