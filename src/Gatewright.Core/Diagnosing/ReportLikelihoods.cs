@@ -44,14 +44,14 @@ public sealed record ReportLikelihoods
     /// </summary>
     public ReportCurve DownToOneSide { get; init; } = new(1, 0.5, 0.1, 0.5);
 
-    /// <summary>How likely a knock or refit is to be told of a gate that has one cause; null when the cause says nothing of it.</summary>
-    internal double? Given(ReportKind kind, Cause cause) => (kind, cause) switch
+    /// <summary>How likely a knock or refit is to be told of a gate that has a cause; the base when the cause says nothing of it.</summary>
+    internal double Given(ReportKind kind, Cause cause) => (kind, cause) switch
     {
         (ReportKind.Knock, Cause.Rigger) => KnockIfRigger,
         (ReportKind.Knock, Cause.PinAft or Cause.PinOut) => KnockIfPin,
         (ReportKind.Refitted, Cause.Rigger or Cause.WrongSeat) => RefittedIfRigger,
         (ReportKind.Refitted, Cause.PinAft or Cause.PinOut) => RefittedIfPin,
-        _ => null,
+        _ => Base(kind),
     };
 
     /// <summary>How likely a knock or refit is to be told of a gate with nothing wrong.</summary>

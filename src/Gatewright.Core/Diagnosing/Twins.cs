@@ -20,9 +20,9 @@ internal static class TwinSearch
     /// <summary>A cause less likely than this is not worth confusing another with.</summary>
     private const double LikelyEnough = 0.1;
 
-    public static List<Twins> Of(EvidenceKernel kernel, IReadOnlyList<Opening> openings, Func<CausePart, double> probability)
+    public static List<Twins> Of(EvidenceKernel kernel, IReadOnlyList<Opening> openings, double[] probabilities)
     {
-        List<Opening> likely = [.. openings.Where(o => probability(o.Part) >= LikelyEnough)];
+        List<Opening> likely = [.. openings.Where((_, i) => probabilities[i] >= LikelyEnough)];
         var twins = new List<Twins>();
         for (int i = 0; i < likely.Count; i++)
         {
