@@ -126,10 +126,14 @@ public sealed class Diagnosis : IPitchForecast
             }
         }
 
-        causes.Sort((one, other) => (other.Probability, one.Cause).CompareTo((one.Probability, other.Cause)));
+        causes.Sort(MoreProbable);
         int at = Layout.Gate(gate);
         return new(gate, Unknown(at), Unknown(at + 1), Unknown(at + 2), causes);
     }
+
+    /// <summary>Causes that read alike differ by rounding alone: those stand in the order of the list, whatever was read first.</summary>
+    private static int MoreProbable(CauseProbability one, CauseProbability other) =>
+        (Math.Round(other.Probability, 12), one.Cause).CompareTo((Math.Round(one.Probability, 12), other.Cause));
 
     /// <summary>An unknown averaged over all stories: what varies within them, and between them.</summary>
     private Estimate Unknown(int at)

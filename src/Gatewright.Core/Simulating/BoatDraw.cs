@@ -28,23 +28,23 @@ public static class BoatDraw
         return With(plan, wrong, draws);
     }
 
-    /// <summary>A boat with one faulty gate, any gate and any of its four causes, far enough out to matter.</summary>
+    /// <summary>A boat with one faulty gate, any gate and any of its four causes alike, far enough out to matter.</summary>
     /// <param name="plan">The boat, and how it is read.</param>
     /// <param name="draws">Random numbers.</param>
-    /// <param name="least">Boats are drawn until |γ − γ₀| + |a − a₀| + |o − o₀| of that gate is above this.</param>
+    /// <param name="least">Its state is drawn until |γ − γ₀| + |a − a₀| + |o − o₀| of that gate is above this.</param>
     public static TrueBoat WithFaultyGate(BoatPlan plan, Draws draws, Angle least)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(draws);
-        while (true)
+        GatePlace gate = draws.OneOf(plan.Gates);
+        CausePart[] fault = [new(draws.OneOf(GateCauses), gate)];
+        TrueBoat boat;
+        do
         {
-            GatePlace gate = draws.OneOf(plan.Gates);
-            TrueBoat boat = With(plan, [new(draws.OneOf(GateCauses), gate)], draws);
-            if (Off(boat.Gates[gate], plan.Settings.Spreads.Target) > least)
-            {
-                return boat;
-            }
+            boat = With(plan, fault, draws);
         }
+        while (Off(boat.Gates[gate], plan.Settings.Spreads.Target) <= least);
+        return boat;
     }
 
     /// <summary>A boat with given causes, none of them a rigger on another's place.</summary>
