@@ -7,9 +7,9 @@ namespace Gatewright.Core.Tests.Diagnosing;
 /// <summary>Boats and readings as the tests need them.</summary>
 internal static class Boats
 {
-    public static MeasuringSettings Measuring => MeasuringSettings.Default;
+    public static MeasuringSettings Usual => MeasuringSettings.Default;
 
-    public static Gauge Gauge { get; } = Measuring.GaugeNamed("gauge");
+    public static Gauge UsualGauge { get; } = Usual.GaugeNamed("gauge");
 
     /// <summary>On trestles, its level read and found level.</summary>
     public static BoatLie Upright { get; } = new(Lie.Upright, new HullLevel.Read(HullAttitude.Level));
@@ -26,7 +26,7 @@ internal static class Boats
 
     public static Reading Read(
         GatePlace gate, Station station, double degrees, BoatLie? lie = null, Gauge? gauge = null, Rowing rowing = Rowing.Sweep) =>
-        new(ReadItem.Gate, gate, Measuring.Angles(rowing).Point(station), Angle.FromDegrees(degrees), lie ?? Upright, gauge ?? Gauge);
+        new(ReadItem.Gate, gate, Usual.Angles(rowing).Point(station), Angle.FromDegrees(degrees), lie ?? Upright, gauge ?? UsualGauge);
 
     public static Reading Read(ReadItem item, GatePlace gate, double degrees, BoatLie? lie = null, Gauge? gauge = null) =>
         Read(gate, Station.Abeam, degrees, lie, gauge) with { Item = item };
