@@ -28,13 +28,9 @@ internal static class TwinSearch
         {
             for (int j = 0; j < i; j++)
             {
-                // A rigger's two leans include each pin's one: that is not likeness but one being part of the other.
-                if (likely[i].Unknowns.Intersect(likely[j].Unknowns).Any())
-                {
-                    continue;
-                }
-
-                double alike = Alike(kernel, likely[i], likely[j]);
+                double alike = likely[i].Unknowns.Intersect(likely[j].Unknowns).Any()
+                    ? AlikeIfRestUnseen(kernel, likely[i], likely[j])
+                    : Math.Min(1, Alike(kernel, likely[i], likely[j]));
                 if (alike >= AlikeEnough)
                 {
                     twins.Add(new(likely[j].Part, likely[i].Part, alike));
@@ -73,6 +69,17 @@ internal static class TwinSearch
             Cholesky.SolveLower(inner, count, cross);
             return whole > 0 ? Cholesky.Dot(cross, cross) / whole : 0;
         });
+    }
+
+    /// <summary>
+    /// A rigger's two leans include each pin's one: that is not likeness but one being part of the other, unless no
+    /// reading sees the rest (abeam, a lean out).
+    /// </summary>
+    private static double AlikeIfRestUnseen(EvidenceKernel kernel, Opening one, Opening other)
+    {
+        int size = kernel.Model.Layout.Size;
+        IEnumerable<int> rest = one.Unknowns.Except(other.Unknowns).Concat(other.Unknowns.Except(one.Unknowns));
+        return rest.All(unknown => kernel.Information[(unknown * size) + unknown] <= 0) ? 1 : 0;
     }
 
     private static double Share(EvidenceKernel kernel, Opening narrow, int unknown)
