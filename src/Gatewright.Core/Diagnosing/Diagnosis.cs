@@ -122,7 +122,7 @@ public sealed class Diagnosis : IPitchForecast
         {
             if (byCause[(int)cause] > 0)
             {
-                causes.Add(new(cause, byCause[(int)cause]));
+                causes.Add(new(cause, Math.Min(1, byCause[(int)cause])));
             }
         }
 

@@ -72,6 +72,11 @@ internal sealed class StoryWeights
             }
         }
 
+        for (int i = 0; i < marginals.Length; i++)
+        {
+            marginals[i] = AtMostOne(marginals[i]);
+        }
+
         return marginals;
     }
 
@@ -89,8 +94,11 @@ internal sealed class StoryWeights
             }
         }
 
-        return sum;
+        return AtMostOne(sum);
     }
+
+    /// <summary>A sum of probabilities that rounding may have carried past certainty.</summary>
+    private static double AtMostOne(double sum) => Math.Min(1, sum);
 
     private static List<StoryParts> Enumerate(List<Opening> openings)
     {
