@@ -8,8 +8,9 @@ namespace Gatewright.Core.Diagnosing;
 /// </summary>
 /// <remarks>
 /// S = H P Hᵀ + R is the covariance of the readings when nothing is wrong; M = Hᵀ S⁻¹ H and b = Hᵀ S⁻¹ r are all that
-/// a story needs of them. If nothing is wrong, the state given the readings has mean μ + P b and covariance P − P M P
-/// (JCGM 102:2011 carries the same algebra for a model of several outputs; it is the update of a Kalman filter).
+/// a story needs of them. If nothing is wrong, the state given the readings has mean μ + P b and covariance P − P M P: a
+/// normal conditioned on a part of it (Rasmussen and Williams, Gaussian Processes for Machine Learning, 2006, appendix A.2),
+/// which is also one step of Kalman's filter.
 /// </remarks>
 internal sealed class EvidenceKernel
 {

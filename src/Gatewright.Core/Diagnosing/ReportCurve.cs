@@ -18,7 +18,8 @@ public sealed record ReportCurve(double ThresholdDegrees, double WidthDegrees, d
 
     /// <summary>
     /// The chance averaged over a normal quantity, rising as the quantity exceeds the threshold:
-    /// E[Φ((x − t)/w)] = Φ((m − t)/√(w² + v)) for x ~ N(m, v), the integral of two normals.
+    /// E[Φ((x − t)/w)] = Φ((m − t)/√(w² + v)) for x ~ N(m, v) (Owen, A table of normal integrals, Communications in
+    /// Statistics B9, 1980).
     /// </summary>
     internal double Above(double mean, double variance) =>
         Base + ((Peak - Base)

@@ -8,7 +8,8 @@ namespace Gatewright.Core.Diagnosing;
 /// A story throws its unknowns F by d ~ N(s, D), beside what a healthy boat's scatter by. With √D M_FF √D + I = L Lᵀ,
 /// W = L⁻¹ √D, b′ = b − M s and z = W b′_F: the evidence is ln N(r) + ½ sᵀ(b + b′) − ln |L| + ½ zᵀz (matrix determinant
 /// lemma and Woodbury identity); given the readings d is N(s + Wᵀz, WᵀW), so that a sum of unknowns that follows d by t
-/// has its mean moved by tᵀ(s + Wᵀz) and its variance raised by |W t|². A spread of 0 changes nothing.
+/// has its mean moved by tᵀ(s + Wᵀz) and its variance raised by |W t|². A spread of 0 changes nothing. The derivation
+/// stands in docs/method-diagnosing.md.
 /// </remarks>
 internal sealed class StoryTable
 {
