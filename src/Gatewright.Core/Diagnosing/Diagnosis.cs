@@ -18,15 +18,15 @@ public sealed class Diagnosis : IPitchForecast
     private const double Negligible = 1e-8;
 
     private readonly StoryWeights _weights;
-    private readonly double[] _kept;
-    private readonly StoryState[] _states;
+    private readonly int[] _kept;
+    private readonly double[] _shares;
 
     private Diagnosis(StoryWeights weights)
     {
         _weights = weights;
-        List<int> kept = [.. Enumerable.Range(0, weights.Count).Where(i => weights.Probability(i) >= Negligible)];
-        _kept = [.. kept.Select(weights.Probability)];
-        _states = [.. kept.Select(weights.State)];
+        _kept = [.. Enumerable.Range(0, weights.Count).Where(story => weights.Probability(story) >= Negligible)];
+        double whole = _kept.Sum(weights.Probability);
+        _shares = [.. _kept.Select(story => weights.Probability(story) / whole)];
     }
 
     /// <summary>Every story at least as likely as one in ten thousand, most likely first.</summary>
@@ -44,7 +44,7 @@ public sealed class Diagnosis : IPitchForecast
 
     /// <summary>Likely causes that these readings cannot tell apart, most alike first.</summary>
     public IReadOnlyList<Twins> Twins => field ??=
-        TwinSearch.Of(_weights.Kernel, _weights.Openings, part => Probability(p => p == part));
+        TwinSearch.Of(_weights.Kernel, _weights.Openings, Marginals);
 
     /// <summary>ln p(readings), summed over all stories weighed by their prior odds; for comparing models.</summary>
     public double LogEvidence => _weights.LogTotal;
@@ -52,6 +52,8 @@ public sealed class Diagnosis : IPitchForecast
     internal StoryWeights Weights => _weights;
 
     private StateLayout Layout => _weights.Kernel.Model.Layout;
+
+    private double[] Marginals => field ??= _weights.Marginals();
 
     /// <summary>Weighs every story of a boat's readings.</summary>
     /// <exception cref="ArgumentException">Nothing was read.</exception>
@@ -66,77 +68,88 @@ public sealed class Diagnosis : IPitchForecast
         }
 
         var model = new LinearModel(boat, context, settings);
-        var reports = new ReportEvidence(context.Reports, model.Layout, settings);
-        return new(new StoryWeights(new EvidenceKernel(model), Openings.Of(model), reports));
+        var kernel = new EvidenceKernel(model);
+        return new(new StoryWeights(kernel, Openings.Of(model), new ReportEvidence(kernel)));
     }
 
     /// <summary>The probability of a cause, at a gate or boat-wide, over all stories that have it.</summary>
     public double Probability(Func<CausePart, bool> isIt)
     {
         ArgumentNullException.ThrowIfNull(isIt);
-        double sum = 0;
-        for (int story = 0; story < _weights.Count; story++)
-        {
-            if (_weights.Parts(story).Any(opening => isIt(opening.Part)))
-            {
-                sum += _weights.Probability(story);
-            }
-        }
-
-        return sum;
+        return _weights.AnyOf(isIt);
     }
 
     /// <inheritdoc/>
+    /// <exception cref="ArgumentException">Nothing was read of that gate.</exception>
     public GaussianMixture At(GatePlace gate, OarAngle at)
     {
+        if (!Layout.Gates.Contains(gate))
+        {
+            throw new ArgumentException($"Nothing was read at {gate}: there is nothing to expect of it.", nameof(gate));
+        }
+
         PitchSlopes slopes = PitchSlopes.At(at, gate.Side, Lie.Upright);
         int first = Layout.Gate(gate);
-        return Mixture([first, first + 1, first + 2], [1, slopes.Aft, slopes.Out]);
+        var pitch = new StateSum(_weights.Kernel, [first, first + 1, first + 2], [1, slopes.Aft, slopes.Out]);
+        double[] means = new double[_kept.Length];
+        double[] deviations = new double[_kept.Length];
+        for (int i = 0; i < _kept.Length; i++)
+        {
+            (means[i], double variance) = _weights.Table.Moments(_kept[i], pitch);
+            deviations[i] = Math.Sqrt(Math.Max(0, variance));
+        }
+
+        return new(_shares, means, deviations);
     }
 
     private GateDiagnosis Gate(GatePlace gate)
     {
-        int at = Layout.Gate(gate);
         double[] byCause = new double[Causes.All.Count];
-        double none = 0;
-        for (int story = 0; story < _weights.Count; story++)
+        double wrong = 0;
+        for (int i = 0; i < Marginals.Length; i++)
         {
-            CausePart? part = _weights.Parts(story).FirstOrDefault(o => o.Part.Touches(gate))?.Part;
-            if (part is null)
+            CausePart part = _weights.Openings[i].Part;
+            if (part.Touches(gate))
             {
-                none += _weights.Probability(story);
-            }
-            else
-            {
-                byCause[(int)part.Cause] += _weights.Probability(story);
+                byCause[(int)part.Cause] += Marginals[i];
+                wrong += Marginals[i];
             }
         }
 
-        IEnumerable<CauseProbability> causes = Causes.All
-            .Where(c => byCause[(int)c] > 0)
-            .Select(c => new CauseProbability(c, byCause[(int)c]))
-            .Append(new(null, none))
-            .OrderByDescending(c => c.Probability);
-        return new(gate, Unknown(at), Unknown(at + 1), Unknown(at + 2), [.. causes]);
+        // A story has one cause at most on a gate, so these exclude each other.
+        var causes = new List<CauseProbability> { new(null, Math.Max(0, 1 - wrong)) };
+        foreach (Cause cause in Causes.All)
+        {
+            if (byCause[(int)cause] > 0)
+            {
+                causes.Add(new(cause, Math.Min(1, byCause[(int)cause])));
+            }
+        }
+
+        causes.Sort(MoreProbable);
+        int at = Layout.Gate(gate);
+        return new(gate, Unknown(at), Unknown(at + 1), Unknown(at + 2), causes);
     }
 
+    /// <summary>Causes that read alike differ by rounding alone: those stand in the order of the list, whatever was read first.</summary>
+    private static int MoreProbable(CauseProbability one, CauseProbability other) =>
+        (Math.Round(other.Probability, 12), one.Cause).CompareTo((Math.Round(one.Probability, 12), other.Cause));
+
+    /// <summary>An unknown averaged over all stories: what varies within them, and between them.</summary>
     private Estimate Unknown(int at)
     {
-        GaussianMixture mixture = Mixture([at], [1]);
-        return Estimate.FromDegrees(mixture.Mean, mixture.Sd);
-    }
-
-    private GaussianMixture Mixture(ReadOnlySpan<int> at, ReadOnlySpan<double> weights)
-    {
-        double[] means = new double[_states.Length];
-        double[] deviations = new double[_states.Length];
-        for (int i = 0; i < _states.Length; i++)
+        var unknown = new StateSum(_weights.Kernel, [at], [1]);
+        double off = 0;
+        double squares = 0;
+        for (int i = 0; i < _kept.Length; i++)
         {
-            means[i] = _states[i].Mean(at, weights);
-            deviations[i] = Math.Sqrt(Math.Max(0, _states[i].Covariance(at, weights, at, weights)));
+            (double mean, double variance) = _weights.Table.Moments(_kept[i], unknown);
+            double moved = mean - unknown.Mean;
+            off += _shares[i] * moved;
+            squares += _shares[i] * (variance + (moved * moved));
         }
 
-        return new(_kept, means, deviations);
+        return Estimate.FromDegrees(unknown.Mean + off, Math.Sqrt(Math.Max(0, squares - (off * off))));
     }
 
     private List<Story> TellStories()

@@ -7,16 +7,13 @@ namespace Gatewright.Core.Diagnosing;
 /// few small products.
 /// </summary>
 /// <remarks>
-/// With S = H P Hᵀ + R the covariance of the readings when nothing is wrong, M = Hᵀ S⁻¹ H and b = Hᵀ S⁻¹ r. A story
-/// that adds variances D to unknowns F and moves their means by s has, with b′ = b − M s, by the matrix determinant lemma and the Woodbury identity,
-/// ln N(r) = ln N₀(r) + ½ sᵀ(b + b′) − ½ ln |I + D M_FF| + ½ b′_Fᵀ (D⁻¹ + M_FF)⁻¹ b′_F: no factorisation larger
-/// than F is repeated.
+/// S = H P Hᵀ + R is the covariance of the readings when nothing is wrong; M = Hᵀ S⁻¹ H and b = Hᵀ S⁻¹ r are all that
+/// a story needs of them. If nothing is wrong, the state given the readings has mean μ + P b and covariance P − P M P: a
+/// normal conditioned on a part of it (Rasmussen and Williams, Gaussian Processes for Machine Learning, 2006, appendix A.2),
+/// which is also one step of Kalman's filter.
 /// </remarks>
 internal sealed class EvidenceKernel
 {
-    /// <summary>A story opens four unknowns at most, but for a boat read in many lyings: those go to the heap.</summary>
-    internal const int MostOnStack = 16;
-
     private readonly int _size;
 
     public EvidenceKernel(LinearModel model)
@@ -27,7 +24,8 @@ internal sealed class EvidenceKernel
         double[] factor = ReadingCovariance(model);
         if (!Cholesky.Factor(factor, rows))
         {
-            throw new InvalidOperationException("The readings' covariance is not positive definite: a gauge without noise?");
+            throw new ArgumentException(
+                "Two readings repeat each other without noise: a gauge needs a resolution or a repeatability above 0.");
         }
 
         double[] whitened = [.. model.Residuals];
@@ -53,73 +51,32 @@ internal sealed class EvidenceKernel
 
     public LinearModel Model { get; }
 
-    /// <summary>ln N₀(r): the evidence of the story that nothing is wrong.</summary>
+    /// <summary>ln N(r; 0, S): the evidence of the story that nothing is wrong.</summary>
     public double LogDensity { get; }
 
-    /// <summary>M = Hᵀ S⁻¹ H.</summary>
+    /// <summary>M = Hᵀ S⁻¹ H, row by row.</summary>
     public double[] Information { get; }
 
     /// <summary>b = Hᵀ S⁻¹ r.</summary>
     public double[] Score { get; }
 
-    /// <summary>What a story's evidence has over that of nothing being wrong, as a logarithm.</summary>
-    public double LogGain(in Opened opened)
+    /// <summary>The mean of an unknown given the readings, if nothing is wrong: (μ + P b)ₖ.</summary>
+    public double Mean(int unknown) => Model.Means[unknown] + (Model.Variances[unknown] * Score[unknown]);
+
+    /// <summary>The covariance of two unknowns given the readings, if nothing is wrong: (P − P M P)ᵢⱼ.</summary>
+    public double Covariance(int one, int other)
     {
-        int count = opened.Count;
-        Span<double> inner = count <= MostOnStack ? stackalloc double[count * count] : new double[count * count];
-        Span<double> score = count <= MostOnStack ? stackalloc double[count] : new double[count];
-        Inner(opened, inner);
-        double logDeterminant = Cholesky.LogDeterminant(inner, count);
-        double moved = 0;
-        for (int i = 0; i < count; i++)
-        {
-            score[i] = ScoreAfter(opened, opened.Unknowns[i]);
-            logDeterminant += Math.Log(opened.Variances[i]);
-
-            // ln N₀(r − H s) − ln N₀(r) = sᵀb − ½ sᵀM s = ½ sᵀ(b + b′).
-            moved += 0.5 * opened.Shifts[i] * (Score[opened.Unknowns[i]] + score[i]);
-        }
-
-        Cholesky.SolveLower(inner, count, score);
-        return moved + (0.5 * (Cholesky.Dot(score, score) - logDeterminant));
+        double explained = Model.Variances[one] * Information[(one * _size) + other] * Model.Variances[other];
+        return one == other ? Model.Variances[one] - explained : -explained;
     }
 
-    /// <summary>b′ = b − M s: the score of one unknown once the story has moved the means by s.</summary>
-    public double ScoreAfter(in Opened opened, int unknown)
+    /// <summary>
+    /// How an unknown follows another being thrown by 1, once the readings have been allowed to answer: (I − P M)ₖf.
+    /// </summary>
+    public double Follows(int unknown, int thrown)
     {
-        double score = Score[unknown];
-        if (opened.IsMoved)
-        {
-            for (int i = 0; i < opened.Count; i++)
-            {
-                score -= Information[(unknown * _size) + opened.Unknowns[i]] * opened.Shifts[i];
-            }
-        }
-
-        return score;
-    }
-
-    /// <summary>The Cholesky factor of D⁻¹ + M_FF.</summary>
-    public void Inner(in Opened opened, Span<double> inner)
-    {
-        int count = opened.Count;
-        ReadOnlySpan<int> unknowns = opened.Unknowns;
-        for (int i = 0; i < count; i++)
-        {
-            ReadOnlySpan<double> line = Information.AsSpan(unknowns[i] * _size, _size);
-            for (int j = 0; j <= i; j++)
-            {
-                inner[(i * count) + j] = line[unknowns[j]];
-            }
-
-            inner[(i * count) + i] += 1 / opened.Variances[i];
-        }
-
-        // M is positive semidefinite and 1/D is positive, so this cannot fail but for rounding beyond use.
-        if (!Cholesky.Factor(inner, count))
-        {
-            throw new InvalidOperationException("A story's information is not positive definite.");
-        }
+        double answered = Model.Variances[unknown] * Information[(unknown * _size) + thrown];
+        return unknown == thrown ? 1 - answered : -answered;
     }
 
     /// <summary>S = R + H P Hᵀ, its lower triangle.</summary>

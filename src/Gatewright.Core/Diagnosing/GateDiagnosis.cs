@@ -12,5 +12,5 @@ public sealed record GateDiagnosis(
     GatePlace Gate, Estimate GatePitch, Estimate LeanAft, Estimate LeanOut, IReadOnlyList<CauseProbability> Causes)
 {
     /// <summary>The probability that anything is wrong with this gate.</summary>
-    public double Wrong => Causes.Where(c => c.Cause is not null).Sum(c => c.Probability);
+    public double Wrong => Math.Min(1, Causes.Where(c => c.Cause is not null).Sum(c => c.Probability));
 }

@@ -39,8 +39,8 @@ internal static class Openings
     /// <summary>A cause that throws each of its unknowns by one spread, in no direction it could name.</summary>
     public static Opening Wide(LinearModel model, CausePart part, int[] unknowns, Angle spread)
     {
-        double[] variances = new double[unknowns.Length];
-        Array.Fill(variances, spread.Degrees * spread.Degrees);
-        return new(part, unknowns, variances, [], model.Settings.Chances.LogOdds(part.Cause));
+        double[] spreads = new double[unknowns.Length];
+        Array.Fill(spreads, spread.Degrees);
+        return new(part, unknowns, spreads, [], model.Settings.Chances.LogOdds(part.Cause));
     }
 }

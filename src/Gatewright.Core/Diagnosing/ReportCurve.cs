@@ -9,9 +9,17 @@ namespace Gatewright.Core.Diagnosing;
 /// <param name="Peak">The chance deep in trouble.</param>
 public sealed record ReportCurve(double ThresholdDegrees, double WidthDegrees, double Base, double Peak)
 {
+    /// <exception cref="ArgumentException">Its base or its peak is not a chance.</exception>
+    internal void Check(ReportKind kind)
+    {
+        Chance.Checked(Base, kind.Code());
+        Chance.Checked(Peak, kind.Code());
+    }
+
     /// <summary>
     /// The chance averaged over a normal quantity, rising as the quantity exceeds the threshold:
-    /// E[Φ((x − t)/w)] = Φ((m − t)/√(w² + v)) for x ~ N(m, v), the integral of two normals.
+    /// E[Φ((x − t)/w)] = Φ((m − t)/√(w² + v)) for x ~ N(m, v) (Owen, A table of normal integrals, Communications in
+    /// Statistics B9, 1980).
     /// </summary>
     internal double Above(double mean, double variance) =>
         Base + ((Peak - Base)

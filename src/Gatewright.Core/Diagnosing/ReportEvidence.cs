@@ -4,90 +4,85 @@ namespace Gatewright.Core.Diagnosing;
 
 /// <summary>What reports say for or against a story: ln p(reports | story, readings).</summary>
 /// <remarks>
-/// Reports are independent given the story. A gate's causes each can bring a report about by itself (noisy or). What
-/// a crab says is averaged over the story's own state; the states themselves are not moved by it, which would leave
-/// the normal family, so it weighs stories and not degrees.
+/// Reports are independent given the story. What a crab says is averaged over the story's own state; the states
+/// themselves are not moved by it, which would leave the normal family, so it weighs stories and not degrees.
 /// </remarks>
-internal sealed class ReportEvidence(IReadOnlyList<Report> reports, StateLayout layout, DiagnosingSettings settings)
+internal sealed class ReportEvidence
 {
-    public bool IsEmpty => reports.Count == 0;
+    private readonly List<IReportClue> _clues;
+    private readonly EvidenceKernel _kernel;
+    private readonly ReportLikelihoods _likelihoods;
 
-    public double Log(IReadOnlyList<CausePart> parts, Func<StoryState> state)
+    public ReportEvidence(EvidenceKernel kernel)
+    {
+        _kernel = kernel;
+        _likelihoods = kernel.Model.Settings.Reports;
+        _clues = [.. kernel.Model.Context.Reports.Select(Clue)];
+    }
+
+    public bool IsEmpty => _clues.Count == 0;
+
+    /// <summary>ln p(reports | story, readings).</summary>
+    public double Log(int story, IReadOnlyList<Opening> parts, StoryTable table)
     {
         double sum = 0;
-        foreach (Report report in reports)
+        foreach (IReportClue clue in _clues)
         {
-            sum += Math.Log(Chance(report, parts, state));
+            sum += Math.Log(clue.Likelihood(story, parts, table));
         }
 
         return sum;
     }
 
-    private double Chance(Report report, IReadOnlyList<CausePart> parts, Func<StoryState> state)
+    private IReportClue Clue(Report report) => report.Kind switch
     {
-        ReportLikelihoods likelihoods = settings.Reports;
-        return report.Kind switch
-        {
-            ReportKind.Knock or ReportKind.Refitted => ByCause(report, parts, likelihoods),
-            ReportKind.CrabEarly => ByPitch(report.Gate, Station.Catch, state, likelihoods.CrabEarly.Below, likelihoods.CrabEarly),
-            ReportKind.CrabAtFinish => ByPitch(report.Gate, Station.Finish, state, likelihoods.CrabAtFinish.Below, likelihoods.CrabAtFinish),
-            ReportKind.WashesOut => ByPitch(report.Gate, Station.Abeam, state, likelihoods.WashesOut.Above, likelihoods.WashesOut),
-            _ => BySide(report.Side, state, likelihoods.DownToOneSide),
-        };
-    }
+        ReportKind.Knock or ReportKind.Refitted => new CauseClue(report, _likelihoods),
+        ReportKind.CrabEarly => OfPitch(report, Station.Catch, _likelihoods.CrabEarly, falling: true),
+        ReportKind.CrabAtFinish => OfPitch(report, Station.Finish, _likelihoods.CrabAtFinish, falling: true),
+        ReportKind.WashesOut => OfPitch(report, Station.Abeam, _likelihoods.WashesOut, falling: false),
+        _ => OfSides(report, _likelihoods.DownToOneSide),
+    };
 
-    private static double ByCause(Report report, IReadOnlyList<CausePart> parts, ReportLikelihoods likelihoods)
+    /// <summary>The pitch of the blade there: that of the gate, and what the oar's sleeve adds.</summary>
+    private IReportClue OfPitch(Report report, Station station, ReportCurve curve, bool falling)
     {
-        double missed = 1 - likelihoods.Base(report.Kind);
-        foreach (CausePart part in parts)
+        curve.Check(report.Kind);
+        StateLayout layout = _kernel.Model.Layout;
+        if (report.Gate is not { } gate || !layout.Gates.Contains(gate))
         {
-            if (report.Gate is { } gate && part.Touches(gate) && likelihoods.Given(report.Kind, part.Cause) is { } chance)
-            {
-                missed *= 1 - chance;
-            }
+            return new ConstantClue(curve.Base);
         }
 
-        return 1 - missed;
-    }
-
-    private double ByPitch(
-        GatePlace? at, Station station, Func<StoryState> state, Func<double, double, double> curve, ReportCurve otherwise)
-    {
-        if (at is not { } gate || !layout.Gates.Contains(gate))
-        {
-            return otherwise.Base;
-        }
-
-        PitchSlopes slopes = PitchSlopes.At(settings.Measuring.Angles(layout.Rowing).At(station), gate.Side, Lie.Upright);
+        OarAngle angle = _kernel.Model.Settings.Measuring.Angles(layout.Rowing).At(station);
+        PitchSlopes slopes = PitchSlopes.At(angle, gate.Side, Lie.Upright);
         int first = layout.Gate(gate);
-        return layout.Sleeve(gate) is { } sleeve
-            ? Average(state(), [first, first + 1, first + 2, sleeve], [1, slopes.Aft, slopes.Out, 1], curve)
-            : Average(state(), [first, first + 1, first + 2], [1, slopes.Aft, slopes.Out], curve);
+        var sum = layout.Sleeve(gate) is { } sleeve
+            ? new StateSum(_kernel, [first, first + 1, first + 2, sleeve], [1, slopes.Aft, slopes.Out, 1])
+            : new StateSum(_kernel, [first, first + 1, first + 2], [1, slopes.Aft, slopes.Out]);
+        return new PitchClue(sum, falling ? curve.Below : curve.Above);
     }
 
-    private double BySide(Side? down, Func<StoryState> state, ReportCurve curve)
+    /// <summary>Abeam a gate's pitch is γ + a: the mean of the high side less the mean of the low side.</summary>
+    private IReportClue OfSides(Report report, ReportCurve curve)
     {
-        List<GatePlace> low = [.. layout.Gates.Where(g => g.Side == down)];
-        List<GatePlace> high = [.. layout.Gates.Where(g => g.Side != down)];
-        if (low.Count == 0 || high.Count == 0)
+        curve.Check(report.Kind);
+        StateLayout layout = _kernel.Model.Layout;
+        int low = layout.Gates.Count(g => g.Side == report.Side);
+        int high = layout.Gates.Count - low;
+        if (low == 0 || high == 0)
         {
-            return curve.Base;
+            return new ConstantClue(curve.Base);
         }
 
-        // Abeam a gate's pitch is γ + a: the mean of the high side less the mean of the low side.
         var at = new List<int>();
         var weights = new List<double>();
         foreach (GatePlace gate in layout.Gates)
         {
-            double weight = gate.Side == down ? -1.0 / low.Count : 1.0 / high.Count;
+            double weight = gate.Side == report.Side ? -1.0 / low : 1.0 / high;
             at.AddRange([layout.Gate(gate), layout.Gate(gate) + 1]);
             weights.AddRange([weight, weight]);
         }
 
-        return Average(state(), [.. at], [.. weights], curve.Above);
+        return new PitchClue(new(_kernel, [.. at], [.. weights]), curve.Above);
     }
-
-    private static double Average(
-        StoryState state, ReadOnlySpan<int> at, ReadOnlySpan<double> weights, Func<double, double, double> curve) =>
-        curve(state.Mean(at, weights), state.Covariance(at, weights, at, weights));
 }

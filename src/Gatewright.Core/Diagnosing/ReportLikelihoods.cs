@@ -23,7 +23,10 @@ public sealed record ReportLikelihoods
     /// <summary>A refit told of a gate with nothing wrong: 0.1.</summary>
     public double RefittedBase { get; init; } = 0.1;
 
-    /// <summary>A refit told of a gate whose rigger is out, or on another's place: 0.6.</summary>
+    /// <summary>
+    /// A refit told of a gate whose rigger is out: 0.6. Not so of one on another's place: its own chance is already that
+    /// of a rigger which was refitted, and would otherwise count the refit twice.
+    /// </summary>
     public double RefittedIfRigger { get; init; } = 0.6;
 
     /// <summary>A refit told of a gate whose pin leans one way: 0.2.</summary>
@@ -44,14 +47,14 @@ public sealed record ReportLikelihoods
     /// </summary>
     public ReportCurve DownToOneSide { get; init; } = new(1, 0.5, 0.1, 0.5);
 
-    /// <summary>How likely a knock or refit is to be told of a gate that has one cause; null when the cause says nothing of it.</summary>
-    internal double? Given(ReportKind kind, Cause cause) => (kind, cause) switch
+    /// <summary>How likely a knock or refit is to be told of a gate that has a cause; the base when the cause says nothing of it.</summary>
+    internal double Given(ReportKind kind, Cause cause) => (kind, cause) switch
     {
         (ReportKind.Knock, Cause.Rigger) => KnockIfRigger,
         (ReportKind.Knock, Cause.PinAft or Cause.PinOut) => KnockIfPin,
-        (ReportKind.Refitted, Cause.Rigger or Cause.WrongSeat) => RefittedIfRigger,
+        (ReportKind.Refitted, Cause.Rigger) => RefittedIfRigger,
         (ReportKind.Refitted, Cause.PinAft or Cause.PinOut) => RefittedIfPin,
-        _ => null,
+        _ => Base(kind),
     };
 
     /// <summary>How likely a knock or refit is to be told of a gate with nothing wrong.</summary>

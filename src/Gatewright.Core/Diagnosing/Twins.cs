@@ -20,21 +20,17 @@ internal static class TwinSearch
     /// <summary>A cause less likely than this is not worth confusing another with.</summary>
     private const double LikelyEnough = 0.1;
 
-    public static List<Twins> Of(EvidenceKernel kernel, IReadOnlyList<Opening> openings, Func<CausePart, double> probability)
+    public static List<Twins> Of(EvidenceKernel kernel, IReadOnlyList<Opening> openings, double[] probabilities)
     {
-        List<Opening> likely = [.. openings.Where(o => probability(o.Part) >= LikelyEnough)];
+        List<Opening> likely = [.. openings.Where((_, i) => probabilities[i] >= LikelyEnough)];
         var twins = new List<Twins>();
         for (int i = 0; i < likely.Count; i++)
         {
             for (int j = 0; j < i; j++)
             {
-                // A rigger's two leans include each pin's one: that is not likeness but one being part of the other.
-                if (likely[i].Unknowns.Intersect(likely[j].Unknowns).Any())
-                {
-                    continue;
-                }
-
-                double alike = Alike(kernel, likely[i], likely[j]);
+                double alike = likely[i].Unknowns.Intersect(likely[j].Unknowns).Any()
+                    ? AlikeIfRestUnseen(kernel, likely[i], likely[j])
+                    : Math.Min(1, Alike(kernel, likely[i], likely[j]));
                 if (alike >= AlikeEnough)
                 {
                     twins.Add(new(likely[j].Part, likely[i].Part, alike));
@@ -73,6 +69,17 @@ internal static class TwinSearch
             Cholesky.SolveLower(inner, count, cross);
             return whole > 0 ? Cholesky.Dot(cross, cross) / whole : 0;
         });
+    }
+
+    /// <summary>
+    /// A rigger's two leans include each pin's one: that is not likeness but one being part of the other, unless no
+    /// reading sees the rest (abeam, a lean out).
+    /// </summary>
+    private static double AlikeIfRestUnseen(EvidenceKernel kernel, Opening one, Opening other)
+    {
+        int size = kernel.Model.Layout.Size;
+        IEnumerable<int> rest = one.Unknowns.Except(other.Unknowns).Concat(other.Unknowns.Except(one.Unknowns));
+        return rest.All(unknown => kernel.Information[(unknown * size) + unknown] <= 0) ? 1 : 0;
     }
 
     private static double Share(EvidenceKernel kernel, Opening narrow, int unknown)

@@ -26,7 +26,7 @@ internal static class WrongSeats
         {
             if (model.Context.LastGood.TryGetValue(refitted[i], out PinLean lean))
             {
-                yield return Moved(model, new(Cause.WrongSeat, refitted[i]), [(refitted[i], lean, Across(lean))]);
+                yield return Moved(model, new(Cause.WrongSeat, refitted[i]), [(refitted[i], Across(lean))]);
             }
 
             for (int j = 0; j < i; j++)
@@ -48,27 +48,27 @@ internal static class WrongSeats
         bool across = one.Side != other.Side;
         return Moved(model, part,
         [
-            (one, first, across ? Across(second) : second),
-            (other, second, across ? Across(first) : first),
+            (one, across ? Across(second) : second),
+            (other, across ? Across(first) : first),
         ]);
     }
 
-    private static Opening Moved(LinearModel model, CausePart part, List<(GatePlace Gate, PinLean From, PinLean To)> moves)
+    private static Opening Moved(LinearModel model, CausePart part, List<(GatePlace Gate, PinLean To)> moves)
     {
-        // A rigger put on anew sits a little differently even on its own place: as much again as healthy pins scatter.
-        double variance = Math.Pow(model.Settings.Spreads.HealthyLean.Degrees, 2);
         var unknowns = new List<int>();
         var shifts = new List<double>();
-        foreach ((GatePlace gate, PinLean from, PinLean to) in moves)
+        foreach ((GatePlace gate, PinLean to) in moves)
         {
-            unknowns.AddRange(Leans(model, gate));
-            shifts.Add(to.Aft.Degrees - from.Aft.Degrees);
-            shifts.Add(to.Out.Degrees - from.Out.Degrees);
+            int[] leans = Leans(model, gate);
+            unknowns.AddRange(leans);
+            shifts.Add(to.Aft.Degrees - model.Means[leans[0]]);
+            shifts.Add(to.Out.Degrees - model.Means[leans[1]]);
         }
 
-        double[] variances = new double[unknowns.Count];
-        Array.Fill(variances, variance);
-        return new(part, [.. unknowns], variances, [.. shifts], model.Settings.Chances.LogOdds(Cause.WrongSeat));
+        // A rigger put on anew sits a little differently even on its own place: as much again as healthy pins scatter.
+        double[] spreads = new double[unknowns.Count];
+        Array.Fill(spreads, model.Settings.Spreads.HealthyLean.Degrees);
+        return new(part, [.. unknowns], spreads, [.. shifts], model.Settings.Chances.LogOdds(Cause.WrongSeat));
     }
 
     private static PinLean Across(PinLean lean) => PinLean.FromDegrees(-lean.Aft.Degrees, lean.Out.Degrees);
