@@ -120,7 +120,7 @@ public sealed class CommonPracticeTests
         BoatReadings boat = Eight(Stations.All, (seat, _) => seat == 5 ? 6 : 4);
         var stamped = new BoatContext
         {
-            Targets = new Dictionary<GatePlace, Geometry.GateState> { [Gate(5)] = Geometry.GateState.FromDegrees(6, 0, 0) },
+            Targets = new Dictionary<GatePlace, Gatewright.Core.Geometry.GateState> { [Gate(5)] = Gatewright.Core.Geometry.GateState.FromDegrees(6, 0, 0) },
         };
         Assert.True(Diagnose(boat).At(Gate(5)).Wrong > 0.95);
         Assert.True(Diagnose(boat, stamped).At(Gate(5)).Wrong < 0.05);

@@ -19,7 +19,7 @@ public sealed class MethodPageTests
             ["lean, each way"] = [spreads.HealthyLean.Degrees],
             ["sleeve"] = [spreads.HealthySleeve.Degrees],
         });
-        Assert.Equal(Geometry.PinLean.Upright, spreads.Target.Pin);
+        Assert.Equal(Gatewright.Core.Geometry.PinLean.Upright, spreads.Target.Pin);
     }
 
     [Fact]
