@@ -1,5 +1,4 @@
 using Gatewright.Cli.Drawing;
-using Gatewright.Cli.Terminals;
 using Gatewright.Cli.Tests.Harness;
 
 namespace Gatewright.Cli.Tests.CheckShed;
@@ -45,21 +44,38 @@ public sealed class NameTests
     }
 
     [Theory]
-    [InlineData(false)]
-    [InlineData(true)]
-    public void A_name_cannot_give_the_terminal_orders(bool inColour)
+    [InlineData("Her\e[2Kon")]
+    [InlineData("Her\u009B31mon")]
+    [InlineData("Her\u202Eon\u2066")]
+    [InlineData("Her\u200Fon")]
+    public void A_name_cannot_give_the_terminal_orders(string name)
     {
-        Colours colours = inColour ? Colours.Many : Colours.None;
-
-        // A carriage return, a colour, a line of its own, and a turn to right-to-left.
-        const string Name = "Her\e[2Kon\u009B31m\u202Enroh\u2066x";
         foreach (string form in (string[])["--all", "--plain", "--width=40"])
         {
-            ProgramRun run = ProgramRun.Of(["check", form], new(Input: Readings.Single(Name, 1, 1, 1), Colours: colours));
-            string text = Escapes.StripFrom(run.Output);
-            Assert.DoesNotContain(text, c => char.IsControl(c) && c != '\n');
-            Assert.DoesNotContain(text, c => c is '\u202E' or '\u2066');
+            ProgramRun run = ProgramRun.Of(["check", form], new(Input: Readings.Single(name, 1, 1, 1)));
+            AssertHarmless(run.Output + run.Error);
+            AssertHarmless(ProgramRun.Of("check", ExampleFiles.Small, "--boat", name).Error);
         }
+    }
+
+    /// <summary>Whatever a reader of files lets through, a line of output does not.</summary>
+    [Theory]
+    [InlineData("Her\e[2Kon")]
+    [InlineData("Her\u009B31mon")]
+    [InlineData("Her\r\non")]
+    [InlineData("Her\u202Eon\u2066")]
+    public void No_line_of_output_gives_the_terminal_orders(string text)
+    {
+        var page = new Page(80);
+        page.Add(new Line().Add(text).To(20).Add(CellText.Fit(text, 5)));
+        page.Paragraph(text, 2, new Line().Add(text));
+        Assert.All(page.Lines, line => AssertHarmless(line.ToString()));
+    }
+
+    private static void AssertHarmless(string text)
+    {
+        Assert.DoesNotContain(text, c => char.IsControl(c) && c != '\n');
+        Assert.DoesNotContain(text, c => c is '\u202E' or '\u2066' or '\u200F');
     }
 
     [Fact]
