@@ -34,7 +34,7 @@ public sealed record CheckedSeat(
 public sealed record CheckedPitch(string At, double Angle, bool Read, double Value, double U);
 
 /// <summary>One ground for a verdict that is not good.</summary>
-/// <param name="Kind"><c>below-limit</c>, <c>above-limit</c>, <c>floor</c>, <c>drop</c> or <c>range</c>.</param>
+/// <param name="Kind"><c>below-limit</c>, <c>above-limit</c>, <c>floor</c>, <c>drop</c>, <c>repeats</c> or <c>range</c>.</param>
 /// <param name="Verdict">The verdict this ground gives by itself.</param>
 /// <param name="Station"><c>catch</c>, <c>abeam</c> or <c>finish</c>; of a drop, <c>finish</c>.</param>
 /// <param name="Value">What is judged, in degrees: a pitch, a drop, or a difference of two gates.</param>

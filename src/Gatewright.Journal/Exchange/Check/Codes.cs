@@ -14,6 +14,7 @@ internal static class Codes
         ReasonKind.AboveLimit => "above-limit",
         ReasonKind.Floor => "floor",
         ReasonKind.Drop => "drop",
+        ReasonKind.Repeats => "repeats",
         _ => "range",
     };
 
