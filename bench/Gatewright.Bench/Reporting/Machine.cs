@@ -7,7 +7,14 @@ internal static class Machine
 {
     public static string Describe() =>
         $"{Processor()}, {Environment.ProcessorCount} logical cores, {RuntimeInformation.OSDescription}, "
-        + $"{RuntimeInformation.FrameworkDescription} {RuntimeInformation.ProcessArchitecture}";
+        + $"{RuntimeInformation.FrameworkDescription} {RuntimeInformation.ProcessArchitecture}{Load()}";
+
+    /// <summary>Beside other work everything takes longer, and only ratios of two times taken together still tell.</summary>
+    private static string Load()
+    {
+        const string Linux = "/proc/loadavg";
+        return File.Exists(Linux) ? $"; load before the start {File.ReadAllText(Linux).Split(' ')[0]}" : string.Empty;
+    }
 
     private static string Processor()
     {
