@@ -86,6 +86,16 @@ internal sealed class DenseModel
         return (means + (gain * (_readings - (_design * means))), prior - (gain * _design * prior));
     }
 
+    /// <summary>The squared cosine of the angle between what two unknowns do to the readings, weighed by their covariance.</summary>
+    public double Alike(string one, string other)
+    {
+        Vector<double> first = _design.Column(_unknowns.IndexOf(one));
+        Vector<double> second = _design.Column(_unknowns.IndexOf(other));
+        Cholesky<double> factor = ReadingCovariance(Prior(new([])).Variances).Cholesky();
+        double cross = first.DotProduct(factor.Solve(second));
+        return cross * cross / (first.DotProduct(factor.Solve(first)) * second.DotProduct(factor.Solve(second)));
+    }
+
     /// <summary>ln of the multivariate normal density.</summary>
     public static double LogDensity(Vector<double> deviation, Matrix<double> covariance)
     {

@@ -64,6 +64,35 @@ public sealed class EvidenceTests
         }
     }
 
+    /// <summary>Σ p m, and what varies within stories and between them: Σ p (v + m²) less the square of the mean.</summary>
+    [Theory]
+    [MemberData(nameof(NamesWithoutReports))]
+    public void What_a_gate_probably_is_is_averaged_over_all_stories(string name)
+    {
+        (BoatReadings boat, BoatContext context) = SampleBoats.All[name];
+        Diagnosis diagnosis = Boats.Diagnose(boat, context);
+        var dense = new DenseModel(boat, context);
+        List<DenseStory> stories = [.. dense.Stories()];
+        double[] odds = [.. stories.Select(s => Math.Exp(s.LogOdds + dense.LogEvidence(s) - diagnosis.LogEvidence))];
+        List<(Vector<double> Mean, Matrix<double> Covariance)> states = [.. stories.Select(dense.State)];
+        Assert.All(diagnosis.Gates, gate =>
+        {
+            AssertAverage($"{gate.Gate} pitch", gate.GatePitch);
+            AssertAverage($"{gate.Gate} aft", gate.LeanAft);
+            AssertAverage($"{gate.Gate} out", gate.LeanOut);
+        });
+
+        // Stories under 1e-8 are left out: together under 1e-5 of a few degrees.
+        void AssertAverage(string unknown, Estimate estimate)
+        {
+            int k = dense.Unknowns.ToList().IndexOf(unknown);
+            double mean = odds.Zip(states, (p, state) => p * state.Mean[k]).Sum();
+            double square = odds.Zip(states, (p, state) => p * (state.Covariance[k, k] + (state.Mean[k] * state.Mean[k]))).Sum();
+            Assert.Equal(mean, estimate.Value.Degrees, 1e-4);
+            Assert.Equal(Math.Sqrt(square - (mean * mean)), estimate.U.Degrees, 1e-4);
+        }
+    }
+
     [Theory]
     [MemberData(nameof(Names))]
     public void A_sum_of_unknowns_has_the_same_moments_asked_of_one_story_or_of_all(string name)

@@ -8,7 +8,7 @@ namespace Gatewright.Core.Tests.Diagnosing;
 /// <summary>One boat of every kind that the model treats in its own way.</summary>
 internal static class SampleBoats
 {
-    private static readonly Gauge Second = Usual.GaugeNamed("second") with { Zero = GaugeZero.Assumed(Angle.FromDegrees(0.4)) };
+    private static readonly Gauge Second = Usual.GaugeNamed("second") with { Zero = new(Estimate.FromDegrees(0.25, 0.4), IsChecked: true) };
 
     public static IReadOnlyDictionary<string, (BoatReadings Boat, BoatContext Context)> All { get; } =
         new Dictionary<string, (BoatReadings, BoatContext)>

@@ -1,4 +1,5 @@
 using Gatewright.Core.Diagnosing;
+using Gatewright.Core.Measuring;
 using static Gatewright.Core.Tests.Diagnosing.Boats;
 
 namespace Gatewright.Core.Tests.Diagnosing;
@@ -41,6 +42,29 @@ public sealed class TwinsTests
 
     [Fact]
     public void A_healthy_boat_has_no_twins() => Assert.Empty(Diagnose(Eight([Station.Abeam], (_, _) => 4)).Twins);
+
+    /// <summary>The bounds of the page: a probability of 0.1 each, and 0.8 alike.</summary>
+    [Theory]
+    [InlineData(2.0, 3.0)]
+    [InlineData(2.5, 2.0)]
+    [InlineData(6.0, 6.5)]
+    [InlineData(6.0, 5.0)]
+    [InlineData(4.0, 2.5)]
+    public void Likely_causes_are_twins_when_what_they_do_is_alike_enough(double atCatch, double abeam)
+    {
+        BoatReadings boat = Eight([Station.Catch, Station.Abeam], (seat, at) => seat != 5 ? 4 : at == Station.Catch ? atCatch : abeam);
+        Diagnosis diagnosis = Diagnose(boat);
+        var dense = new DenseModel(boat, BoatContext.None);
+        (Cause Cause, string Unknown)[] single = [(Cause.GatePitch, "pitch"), (Cause.PinAft, "aft"), (Cause.PinOut, "out")];
+        foreach ((int i, int j) in new[] { (0, 1), (0, 2), (1, 2) })
+        {
+            double alike = dense.Alike($"{Gate(5)} {single[i].Unknown}", $"{Gate(5)} {single[j].Unknown}");
+            bool likely = diagnosis.Of(single[i].Cause, Gate(5)) >= 0.1 && diagnosis.Of(single[j].Cause, Gate(5)) >= 0.1;
+            Twins? told = diagnosis.Twins.SingleOrDefault(t => t.One.Cause == single[i].Cause && t.Other.Cause == single[j].Cause);
+            Assert.Equal(likely && alike >= 0.8, told is not null);
+            Assert.Equal(alike, told?.Alike ?? alike, 1e-9);
+        }
+    }
 
     private static void AssertTwins(Diagnosis diagnosis, Cause one, Cause other) =>
         Assert.Contains(diagnosis.Twins, t => new[] { t.One, t.Other }.ToHashSet()
