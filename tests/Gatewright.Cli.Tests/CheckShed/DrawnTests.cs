@@ -1,7 +1,9 @@
+using System.Text.Json;
 using System.Text.RegularExpressions;
 using Gatewright.Cli.Drawing;
 using Gatewright.Cli.Terminals;
 using Gatewright.Cli.Tests.Harness;
+using Gatewright.Core.Judging;
 
 namespace Gatewright.Cli.Tests.CheckShed;
 
@@ -103,6 +105,22 @@ public sealed partial class DrawnTests
     {
         string[] lines = ProgramRun.Of("check", ExampleFiles.Small, "--boat", "Tern").Lines;
         Assert.Contains(lines, line => line.Contains("(4.0±0.5)   3.0±0.8○  (4.0±0.4)", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [MemberData(nameof(ExampleFiles.AllAsTheory), MemberType = typeof(ExampleFiles))]
+    public void Of_every_gate_that_is_not_good_a_reason_is_told(string file)
+    {
+        using JsonDocument document = JsonDocument.Parse(ProgramRun.Of("check", file, "--json").Output);
+        foreach (JsonElement boat in document.RootElement.GetProperty("boats").EnumerateArray())
+        {
+            string drawn = ProgramRun.Of("check", file, "--boat", boat.GetProperty("boat").GetString()!).Output;
+            foreach (JsonElement seat in boat.GetProperty("seats").EnumerateArray().Where(s => s.GetProperty("verdict").GetString() != "good"))
+            {
+                Verdict verdict = Verdicts.All.Single(v => v.Word() == seat.GetProperty("verdict").GetString());
+                Assert.Contains($"{verdict.Sign().PadRight(9)}Seat {seat.GetProperty("seat")} {seat.GetProperty("side")} ", drawn, StringComparison.Ordinal);
+            }
+        }
     }
 
     [Fact]

@@ -35,10 +35,11 @@ internal static class BoatWords
     public static IEnumerable<string> Notices(BoatCheck check) =>
         Disagreements(check.Verdict).Concat(OarWords.SlippedSleeves(check));
 
+    /// <summary>Between the stations, where nothing is judged: at a station it is a reason of the gate's verdict.</summary>
     private static IEnumerable<string> Disagreements(BoatVerdict boat) =>
         from gate in boat.Gates
         from pitch in gate.Pitches
-        where pitch.RepeatsDisagree
+        where pitch.RepeatsDisagree && pitch.At.Station is null
         select $"{gate.Gate} {pitch.At.Phrase()}: {pitch.Repeats} readings differ by more than their uncertainty allows. "
             + "Read it again";
 

@@ -15,9 +15,7 @@ internal static class Cautions
     /// Whether a boat that is not `stop` is to be treated so until it is read again: `adjust` elsewhere in it stands
     /// above the `unsure` of a floor and must not hide it.
     /// </summary>
-    public static bool IsToBeTreatedAsStop(BoatVerdict boat) =>
-        boat.Verdict != Verdict.Stop
-        && boat.Gates.SelectMany(gate => gate.Reasons).Any(reason => reason.Kind == ReasonKind.Floor);
+    public static bool IsToBeTreatedAsStop(BoatVerdict boat) => boat.StaysAshore && boat.Verdict != Verdict.Stop;
 
     /// <summary>Beside a boat that must not go out.</summary>
     private const string Stop =

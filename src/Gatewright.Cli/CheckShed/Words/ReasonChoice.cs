@@ -1,5 +1,4 @@
 using Gatewright.Cli.Drawing;
-using Gatewright.Core;
 using Gatewright.Core.Judging;
 
 namespace Gatewright.Cli.CheckShed.Words;
@@ -10,8 +9,11 @@ namespace Gatewright.Cli.CheckShed.Words;
 /// </summary>
 internal static class ReasonChoice
 {
-    public static IReadOnlyList<Reason> Of(GateVerdict gate, bool all) =>
-        all ? gate.Reasons : [.. gate.Reasons.Where(reason => IsTold(reason, gate))];
+    public static IReadOnlyList<Reason> Of(GateVerdict gate, bool all)
+    {
+        List<Reason> told = [.. gate.Reasons.Where(reason => all || IsTold(reason, gate))];
+        return told.Count > 0 ? told : [.. gate.Reasons.Take(1)];
+    }
 
     /// <summary>How many are not told, in words; null when none.</summary>
     public static string? LeftOut(GateVerdict gate, bool all) =>
@@ -19,8 +21,12 @@ internal static class ReasonChoice
             ? $"{Figures.Count(count, "further reason")} of less weight; --all tells all."
             : null;
 
-    private static bool IsTold(Reason reason, GateVerdict gate) =>
-        reason.Kind == ReasonKind.Floor || (reason.Verdict == gate.Verdict && !Follows(reason, gate));
+    private static bool IsTold(Reason reason, GateVerdict gate) => reason.Kind switch
+    {
+        // Neither a doubt about a floor nor a slip of the gauge goes away with what else is wrong.
+        ReasonKind.Floor or ReasonKind.Repeats => true,
+        _ => reason.Verdict == gate.Verdict && !Follows(reason, gate),
+    };
 
     /// <summary>
     /// A gate that may be under the floor is below the limit too; one that is out of limits at a station is far from
@@ -28,11 +34,13 @@ internal static class ReasonChoice
     /// </summary>
     private static bool Follows(Reason reason, GateVerdict gate) => reason.Kind switch
     {
-        ReasonKind.BelowLimit => Has(gate, reason.Station, kind => kind == ReasonKind.Floor),
-        ReasonKind.Range => Has(gate, reason.Station, kind => kind != ReasonKind.Range),
+        ReasonKind.BelowLimit => Has(gate, reason, kind => kind == ReasonKind.Floor),
+        ReasonKind.Range => Has(gate, reason, kind => kind is not (ReasonKind.Range or ReasonKind.Repeats)),
         _ => false,
     };
 
-    private static bool Has(GateVerdict gate, Station station, Func<ReasonKind, bool> isIt) =>
-        gate.Reasons.Any(reason => reason.Station == station && isIt(reason.Kind));
+    /// <summary>Whether the same station has a reason of a kind that weighs as much.</summary>
+    private static bool Has(GateVerdict gate, Reason beside, Func<ReasonKind, bool> isIt) =>
+        gate.Reasons.Any(reason =>
+            reason.Station == beside.Station && reason.Verdict >= beside.Verdict && isIt(reason.Kind));
 }

@@ -7,6 +7,7 @@ namespace Gatewright.Journal.Exchange.Check;
 /// <param name="Boat">Its name.</param>
 /// <param name="BoatClass">Its class, such as <c>8+</c>; the key is <c>class</c>.</param>
 /// <param name="Verdict">That of its worst gate among those read.</param>
+/// <param name="StaysAshore">Whether it is to stay ashore until mended or read again: a verdict of `adjust` can hide such a doubt.</param>
 /// <param name="Hull">How it probably lay in the lying with most readings.</param>
 /// <param name="Lies">Every lying in which it was read.</param>
 /// <param name="Seats">Every gate of which something was read, from the bow, port before starboard.</param>
@@ -17,6 +18,7 @@ public sealed record CheckedBoat(
     string Boat,
     [property: JsonPropertyName("class")] string BoatClass,
     string Verdict,
+    bool StaysAshore,
     CheckedHull Hull,
     IReadOnlyList<CheckedLie> Lies,
     IReadOnlyList<CheckedSeat> Seats,

@@ -6,6 +6,7 @@ namespace Gatewright.Journal.Exchange.Check;
 /// <param name="Seat">The seat, 1 is bow.</param>
 /// <param name="Side"><c>port</c> or <c>starboard</c>.</param>
 /// <param name="Verdict">The worst of its reasons, or <c>good</c>.</param>
+/// <param name="StaysAshore">Whether it is below a floor, or not shown to be above it.</param>
 /// <param name="Reasons">Why it is not good, worst first.</param>
 /// <param name="Pitch">Catch, abeam and finish, then every other point of the stroke that was read.</param>
 /// <param name="Gate">The pitch built into gate and insert, from all that was read of the boat.</param>
@@ -17,6 +18,7 @@ public sealed record CheckedSeat(
     int Seat,
     string Side,
     string Verdict,
+    bool StaysAshore,
     IReadOnlyList<CheckedReason> Reasons,
     IReadOnlyList<CheckedPitch> Pitch,
     Quantity Gate,
@@ -37,7 +39,7 @@ public sealed record CheckedPitch(string At, double Angle, bool Read, double Val
 /// <param name="Kind"><c>below-limit</c>, <c>above-limit</c>, <c>floor</c>, <c>drop</c>, <c>repeats</c> or <c>range</c>.</param>
 /// <param name="Verdict">The verdict this ground gives by itself.</param>
 /// <param name="Station"><c>catch</c>, <c>abeam</c> or <c>finish</c>; of a drop, <c>finish</c>.</param>
-/// <param name="Value">What is judged, in degrees: a pitch, a drop, or a difference of two gates.</param>
+/// <param name="Value">What is judged, in degrees: a pitch, a drop, a difference of two gates, or of two readings of one.</param>
 /// <param name="U">Its standard uncertainty in degrees.</param>
 /// <param name="Limit">The limit or floor in degrees.</param>
 /// <param name="Probability">That the true value lies on the wrong side of it.</param>

@@ -1,6 +1,7 @@
 using Gatewright.Core;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
+using Gatewright.Core.Measuring;
 using Gatewright.Journal.Exchange.Check;
 
 namespace Gatewright.Journal.Tests.Exchange.Check;
@@ -64,6 +65,28 @@ public sealed class CheckMappingTests
         Assert.Contains(boat.Seats[0].Reasons, r => r.Kind == "range" && r.Other == new CheckedGate(1, "starboard"));
     }
 
+    [Theory]
+    [InlineData(4, 4, false)]
+    [InlineData(1, 4, true)]
+    [InlineData(2.5, 4, true)]
+    [InlineData(5.5, 4, false)]
+    public void A_boat_that_may_be_under_a_floor_stays_ashore(double port, double starboard, bool staysAshore)
+    {
+        // 2.5 ± 0.34 leaves 7 % under the floor of 2, more than the 5 % that a floor allows: adjust, and ashore.
+        CheckedBoat boat = CheckMapping.Boat(Boats.Check("1x", Boats.Single(port, starboard, Boats.Lying())));
+        Assert.Equal(staysAshore, boat.StaysAshore);
+        Assert.Equal([staysAshore, false], boat.Seats.Select(seat => seat.StaysAshore));
+    }
+
+    [Fact]
+    public void Readings_that_do_not_agree_are_written_as_a_reason()
+    {
+        BoatLie lie = Boats.Lying();
+        BoatCheck check = Boats.Check("1x", [.. Boats.Single(4, 4, lie), Boats.Reading(1, Side.Port, Boats.At(Station.Catch), 5.5, lie)]);
+        CheckedReason reason = CheckMapping.Boat(check).Seats[0].Reasons.Single(r => r.Kind == "repeats");
+        Assert.Equal(("unsure", "catch", 1.5), (reason.Verdict, reason.Station, reason.Value));
+    }
+
     [Fact]
     public void The_hull_is_the_lying_with_most_readings()
     {
@@ -113,7 +136,7 @@ public sealed class CheckMappingTests
     [Fact]
     public void A_boat_of_which_only_an_oar_was_read_has_no_gates()
     {
-        BoatCheck check = Boats.Check("1x", [Boats.Reading(1, Side.Port, Boats.At(Station.Abeam), 0, Boats.Lying()) with { Item = Core.Measuring.ReadItem.Sleeve }]);
+        BoatCheck check = Boats.Check("1x", [Boats.Reading(1, Side.Port, Boats.At(Station.Abeam), 0, Boats.Lying()) with { Item = ReadItem.Sleeve }]);
         CheckedBoat boat = CheckMapping.Boat(check);
         Assert.Empty(boat.Seats);
         Assert.Equal(2, boat.NotRead.Count);
