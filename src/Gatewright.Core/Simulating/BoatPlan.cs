@@ -7,6 +7,8 @@ namespace Gatewright.Core.Simulating;
 /// <summary>What is to be simulated: the boat, and how it is read.</summary>
 public sealed record BoatPlan
 {
+    private readonly Gauge? _gauge;
+
     /// <summary>A plan with everything else as usual: on its rack, level read and found level, every station.</summary>
     public BoatPlan(BoatClass boatClass)
     {
@@ -25,8 +27,8 @@ public sealed record BoatPlan
     /// </summary>
     public Gauge Gauge
     {
-        get => field ?? Settings.Measuring.GaugeNamed("gauge");
-        init;
+        get => _gauge ?? Settings.Measuring.GaugeNamed("gauge");
+        init => _gauge = value;
     }
 
     /// <summary>The stations at which every gate is read.</summary>
