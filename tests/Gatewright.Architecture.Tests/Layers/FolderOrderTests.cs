@@ -13,7 +13,8 @@ public class FolderOrderTests
     /// take to mend.
     /// </summary>
     private static readonly FolderOrder Core = new(
-        "Gatewright.Core", "Numerics", "Geometry", "Measuring", "Judging", "Diagnosing", "Checking", "Advising", "Mending", "Simulating");
+        "Gatewright.Core",
+        "Numerics", "Geometry", "Measuring", "Judging", "Diagnosing", "Checking", "Advising", "Mending", "Simulating");
 
     [Fact]
     public void Folders_of_Core_use_only_those_before_them() =>

@@ -49,10 +49,9 @@ public sealed class CalibrationTests
         Assert.True(brier.Stated < brier.Prior, FormattableString.Invariant($"{brier.Stated} against {brier.Prior}"));
     }
 
+    /// <summary>The causes' probabilities alone: what each gate probably is would take as long again, and is not asked.</summary>
     private static IEnumerable<(CausePart Part, double Probability)> GateCauses(Diagnosis diagnosis) =>
-        diagnosis.Gates.SelectMany(
-            gate => gate.Causes.Where(c => c.Cause is not null),
-            (gate, cause) => (new CausePart(cause.Cause!.Value, gate.Gate), cause.Probability));
+        diagnosis.Weights.Openings.Select(o => o.Part).Zip(diagnosis.Weights.Marginals()).Where(c => c.First.Gate is not null);
 
     private static void AssertCalibrated((int Cases, double Stated, int True)[] tenths)
     {

@@ -10,6 +10,5 @@ internal static class SeededDraws
     /// <summary>
     /// How many boats a simulation takes: the tests' own number, or ten times that when GATEWRIGHT_LONG is set.
     /// </summary>
-    public static int Boats(int usual) =>
-        string.IsNullOrEmpty(Environment.GetEnvironmentVariable("GATEWRIGHT_LONG")) ? usual : 10 * usual;
+    public static int Boats(int usual) => LongRun.IsAsked ? 10 * usual : usual;
 }
