@@ -54,15 +54,17 @@ internal static class InstanceState
         field.Name.StartsWith('<') && field.Name.EndsWith(">P", StringComparison.Ordinal);
 
     /// <summary>
-    /// What a property without a setter works out when it is first asked for, and keeps (<c>field ??= …</c>): only its
-    /// own getter can reach it, and a reference is written whole, so whoever asks sees nothing or the answer.
+    /// What a property with no setter, or none after the object is made, works out when it is first asked for, and may
+    /// keep (<c>field ??= …</c>): only the property itself can reach it, and a reference is written whole, so whoever
+    /// asks sees nothing or the answer.
     /// </summary>
     private static bool IsRemembered(FieldInfo field)
     {
         string[] parts = field.Name.Split('<', '>');
         return parts is ["", var property, "k__BackingField"]
             && !field.FieldType.IsValueType
-            && field.DeclaringType!.GetProperty(property, HandWritten.Declared | BindingFlags.Instance) is { SetMethod: null };
+            && field.DeclaringType!.GetProperty(property, HandWritten.Declared | BindingFlags.Instance) is { } owner
+            && (owner.SetMethod is null || IsInit(owner.SetMethod));
     }
 
     private static bool IsInit(MethodInfo setter) =>

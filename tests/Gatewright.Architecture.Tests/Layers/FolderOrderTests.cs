@@ -10,11 +10,12 @@ public class FolderOrderTests
 
     /// <summary>
     /// The way from a number to a mended gate. Mending uses what was diagnosed; nothing is diagnosed by what it would
-    /// take to mend.
+    /// take to mend, and nothing real is decided by a simulation.
     /// </summary>
     private static readonly FolderOrder Core = new(
-        "Gatewright.Core",
-        "Numerics", "Geometry", "Measuring", "Judging", "Diagnosing", "Checking", "Advising", "Mending", "Simulating");
+        "Gatewright.Core", "Numerics", "Geometry", "Measuring", "Judging", "Diagnosing", "Checking", "Advising", "Mending", "Simulating");
+
+    private static readonly LoadedTypes TheseTests = Load(typeof(FolderOrderTests).Assembly);
 
     [Fact]
     public void Folders_of_Core_use_only_those_before_them() =>
@@ -30,27 +31,27 @@ public class FolderOrderTests
     public void A_use_of_a_later_folder_is_found(string sample)
     {
         Assert.Contains(
-            new FolderOrder(Samples, "Early", "Late").Violations(Load(typeof(FolderOrderTests).Assembly)),
+            new FolderOrder(Samples, "Early", "Late").Violations(TheseTests),
             found => found.StartsWith($"{Samples}.Early.{sample}", StringComparison.Ordinal));
     }
 
     [Fact]
     public void A_use_of_an_earlier_folder_is_allowed() =>
         Assert.DoesNotContain(
-            new FolderOrder(Samples, "Early", "Late").Violations(Load(typeof(FolderOrderTests).Assembly)),
+            new FolderOrder(Samples, "Early", "Late").Violations(TheseTests),
             found => found.StartsWith(Samples + ".Late", StringComparison.Ordinal));
 
     [Fact]
     public void A_use_of_a_folder_by_the_root_is_found() =>
         Assert.Contains(
-            new FolderOrder(Samples, "Early", "Late").Violations(Load(typeof(FolderOrderTests).Assembly)),
+            new FolderOrder(Samples, "Early", "Late").Violations(TheseTests),
             found => found.StartsWith(Samples + ".RootUsesFolder", StringComparison.Ordinal));
 
     [Fact]
     public void A_folder_without_a_place_is_found() =>
         Assert.Contains(
             $"{Samples}.Late stands nowhere in the order of folders",
-            new FolderOrder(Samples, "Early").Violations(Load(typeof(FolderOrderTests).Assembly)));
+            new FolderOrder(Samples, "Early").Violations(TheseTests));
 
     private static LoadedTypes Load(Assembly assembly) =>
         new ArchLoader().LoadAssemblies(assembly).Build();

@@ -16,6 +16,12 @@ public static class Lasting
     public sealed record Named(string Name)
     {
         public double Weight { get; init; } = 1;
+
+        public string Shown
+        {
+            get => field ?? Name;
+            init;
+        }
     }
 
     public sealed class WithInside(double factor)
