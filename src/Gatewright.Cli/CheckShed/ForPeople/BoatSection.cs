@@ -36,6 +36,8 @@ internal static class BoatSection
             WhatIsIt.Write(page, check, request.All);
             page.Blank();
             Why.Write(page, check);
+            page.Blank();
+            WhatToDo.Write(page, check, request.All);
             Caution(page, check.Verdict);
         }
 

@@ -43,6 +43,7 @@ internal static class BoatStatements
         {
             WhatIsIt(statements, boat, request.All);
             Why(statements, check);
+            ToDoStatements.Write(statements, check, request.All);
             if (Cautions.For(boat) is { } caution)
             {
                 statements.Add($"Caution: {caution}");

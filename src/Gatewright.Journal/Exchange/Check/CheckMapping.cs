@@ -26,7 +26,8 @@ public static class CheckMapping
             lies,
             [.. check.Verdict.Gates.Select(gate => Seat(gate, check))],
             [.. check.Diagnosis.Stories.Where(s => s.Probability >= WorthWriting).Take(MostStories).Select(Story)],
-            null,
+            MendingMapping.Next(check),
+            MendingMapping.OfBoat(check),
             [.. check.Verdict.NotRead.Select(gate => new CheckedGate(gate.Seat, gate.Side?.Word()))]);
     }
 
@@ -52,7 +53,7 @@ public static class CheckMapping
             Quantity.Of(diagnosis.LeanAft),
             Quantity.Of(diagnosis.LeanOut),
             [.. diagnosis.Causes.Select(c => new CheckedCause(c.Code, Rounded.Probability(c.Probability)))],
-            []);
+            MendingMapping.OfGate(check, gate));
     }
 
     private static CheckedPitch Pitch(StationPitch pitch) => new(
@@ -74,12 +75,12 @@ public static class CheckMapping
         Gate(reason.Other),
         ReasonSentence.Of(gate, reason, standard));
 
-    private static CheckedStory Story(Story story) => new(
+    internal static CheckedStory Story(Story story) => new(
         story.IsNone ? Causes.NoneCode : string.Join(" + ", story.Parts.Select(part => part.Cause.Code())),
         Rounded.Probability(story.Probability),
         [.. story.Parts.Select(Part)]);
 
-    private static CheckedPart Part(CausePart part) =>
+    internal static CheckedPart Part(CausePart part) =>
         new(part.Cause.Code(), part.Gate?.Seat, part.Gate?.Side.Word(), Gate(part.Other), part.Gauge);
 
     private static CheckedGate? Gate(GatePlace? place) =>

@@ -1,5 +1,4 @@
 using System.Text.Json.Serialization;
-using System.Text.Json;
 
 namespace Gatewright.Journal.Exchange.Check;
 
@@ -12,7 +11,8 @@ namespace Gatewright.Journal.Exchange.Check;
 /// <param name="Lies">Every lying in which it was read.</param>
 /// <param name="Seats">Every gate of which something was read, from the bow, port before starboard.</param>
 /// <param name="Causes">Accounts of everything that may be wrong, most probable first: those of 0.01 and more, ten at most.</param>
-/// <param name="Next">What to read next; null when that was not worked out.</param>
+/// <param name="Next">What to read next; null when the boat is good, or enough has been read.</param>
+/// <param name="Remedies">What to do about what the whole boat shares: its level, a gauge.</param>
 /// <param name="NotRead">The gates of which nothing was read: the verdict says nothing of them.</param>
 public sealed record CheckedBoat(
     string Boat,
@@ -23,7 +23,8 @@ public sealed record CheckedBoat(
     IReadOnlyList<CheckedLie> Lies,
     IReadOnlyList<CheckedSeat> Seats,
     IReadOnlyList<CheckedStory> Causes,
-    JsonElement? Next,
+    CheckedNext? Next,
+    IReadOnlyList<CheckedRemedy> Remedies,
     IReadOnlyList<CheckedGate> NotRead);
 
 /// <summary>How a hull lies against plumb.</summary>

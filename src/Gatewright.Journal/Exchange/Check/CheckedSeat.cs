@@ -1,5 +1,3 @@
-using System.Text.Json;
-
 namespace Gatewright.Journal.Exchange.Check;
 
 /// <summary>One gate.</summary>
@@ -13,7 +11,7 @@ namespace Gatewright.Journal.Exchange.Check;
 /// <param name="PinAft">The pin's lean to the stern, likewise.</param>
 /// <param name="PinOut">The pin's lean away from the hull, likewise.</param>
 /// <param name="Causes">What may be wrong with it, and <c>none</c>; most probable first, together 1.</param>
-/// <param name="Remedies">What would mend it; empty when that was not worked out.</param>
+/// <param name="Remedies">What would mend its likely causes; empty when it is good.</param>
 public sealed record CheckedSeat(
     int Seat,
     string Side,
@@ -25,7 +23,7 @@ public sealed record CheckedSeat(
     Quantity PinAft,
     Quantity PinOut,
     IReadOnlyList<CheckedCause> Causes,
-    IReadOnlyList<JsonElement> Remedies);
+    IReadOnlyList<CheckedRemedy> Remedies);
 
 /// <summary>A gate's pitch at one point of the stroke, on a level boat.</summary>
 /// <param name="At"><c>catch</c>, <c>abeam</c>, <c>finish</c>, or the oar angle in degrees as a word: <c>"20"</c>.</param>

@@ -1,0 +1,57 @@
+using Gatewright.Core;
+using Gatewright.Core.Advising;
+using Gatewright.Core.Checking;
+using Gatewright.Core.Judging;
+using Gatewright.Core.Mending;
+
+namespace Gatewright.Journal.Exchange.Check;
+
+/// <summary>Turns advice and remedies into the document. A boat that is good is asked neither.</summary>
+internal static class MendingMapping
+{
+    public static CheckedNext? Next(BoatCheck check) =>
+        check.Verdict.Verdict != Verdict.Good && Advisor.For(check, AdvisingSettings.Default).Next is { } next
+            ? Next(next)
+            : null;
+
+    public static IReadOnlyList<CheckedRemedy> OfGate(BoatCheck check, GateVerdict gate) => gate.Verdict == Verdict.Good
+        ? []
+        : [.. Remedies.For(check, gate.Gate, MendingSettings.Default).Select(Remedy)];
+
+    public static IReadOnlyList<CheckedRemedy> OfBoat(BoatCheck check) => check.Verdict.Verdict == Verdict.Good
+        ? []
+        : [.. Remedies.ForBoat(check).Select(Remedy)];
+
+    private static CheckedRemedy Remedy(Remedy remedy) => new(
+        remedy.Kind.Code(),
+        CheckMapping.Part(remedy.Part),
+        remedy.Instruction,
+        [.. remedy.Parts.Select(part => new CheckedSupply(Codes.Of(part.Kind), part.Size))],
+        remedy.Minutes,
+        remedy.Cautions,
+        [.. remedy.Expected.Select(Expected)]);
+
+    private static CheckedExpectation Expected(ExpectedReading expected) => new(
+        Codes.Of(expected.At),
+        Rounded.Degrees(expected.Pitch.Value),
+        Rounded.Degrees(expected.Pitch.U),
+        Rounded.Degrees(expected.From.Angle),
+        Rounded.Degrees(expected.To.Angle));
+
+    private static CheckedNext Next(NextReading next) => new(
+        next.Choice.Item.Code(),
+        next.Choice.Gate?.Seat,
+        next.Choice.Gate?.Side.Word(),
+        next.Choice.At is { } at ? Codes.Of(at) : null,
+        next.Choice.Gauge,
+        next.Choice.ToString(),
+        Rounded.Probability(next.Bits),
+        next.Seconds,
+        [.. next.Outcomes.Select(Outcome)]);
+
+    private static CheckedOutcome Outcome(ReadingOutcome outcome) => new(
+        outcome.From is { } from ? Rounded.Degrees(from) : null,
+        outcome.To is { } to ? Rounded.Degrees(to) : null,
+        Rounded.Probability(outcome.Chance),
+        CheckMapping.Story(outcome.Story));
+}
