@@ -82,7 +82,7 @@ internal sealed class ColumnMap
     {
         if (Find(name) is not Column column)
         {
-            _foreign.Add((index, ShownText.Of(name)));
+            _foreign.Add((index, NameText.Tidy(name)));
         }
         else if (Has(column))
         {

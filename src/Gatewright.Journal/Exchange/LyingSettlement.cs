@@ -90,20 +90,11 @@ internal sealed class LyingSettlement
     {
         if (others.Length > 1)
         {
-            Query(lying, others);
+            new Reporter(_problems, lying.First).Ambiguous(_boat, lying, others);
         }
         else if ((others.Length == 1 ? others[0] : _level.Of(lying)) is HullLevel level)
         {
             lying.Settled = Shared(lying, level);
-        }
-    }
-
-    /// <summary>When something else is wrong with this day's levels, that is what has to be mended first.</summary>
-    private void Query(Lying lying, HullLevel[] levels)
-    {
-        if (!_level.IsFaulty)
-        {
-            new Reporter(_problems, lying.First).Ambiguous(_boat, lying, levels);
         }
     }
 

@@ -36,8 +36,7 @@ internal sealed class RowGuard
     public void Refuse(TextDefectKind kind) => Defect = new(kind, 1, 1);
 
     /// <summary>Looks over the next piece of the text.</summary>
-    /// <returns>How much of it may be used: all, or up to the row in which it stopped.</returns>
-    public int Pass(ReadOnlySpan<char> piece)
+    public void Pass(ReadOnlySpan<char> piece)
     {
         int bad = piece.IndexOf(Undecodable);
         ReadOnlySpan<char> good = bad < 0 ? piece : piece[..bad];
@@ -48,8 +47,6 @@ internal sealed class RowGuard
                 ? new(TextDefectKind.NotText, _line, _rowLine)
                 : new(TextDefectKind.WrongEncoding, _line, _rowLine, ShownText.Of(piece[Math.Max(rowStart, bad - ShownBefore)..(bad + 1)]));
         }
-
-        return Defect is null ? piece.Length : rowStart;
     }
 
     /// <returns>Where in the piece the last row begins, 0 when it began before.</returns>

@@ -30,7 +30,7 @@ internal static class SourceMessages
     }
 
     public static void ForeignColumn(this Reporter report, string name) => report.WarnOnce(
-        name, default, "is not a column of readings: what stands in it is kept as a note.");
+        ShownText.Of(name), default, "is not a column of readings: what stands in it is kept as a note.");
 
     public static void Unreadable(this Reporter report, TextDefect defect)
     {
@@ -71,7 +71,7 @@ internal static class SourceMessages
         {
             if (NearestName.Of(column.Name(), foreign.Select(f => f.Name)) is string near)
             {
-                meant += $" Is '{near}' meant for {column.Name()}?";
+                meant += $" Is '{ShownText.Of(near)}' meant for {column.Name()}?";
             }
         }
 

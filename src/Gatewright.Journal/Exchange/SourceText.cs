@@ -102,8 +102,9 @@ internal sealed class SourceText(Stream stream) : TextReader
 
         // A decoder that is flushed says whether the last bytes were half a character.
         int decoded = _decoder.GetChars(_bytes.AsSpan(skipped, Math.Max(read - skipped, 0)), _chars.AsSpan(_end), flush: read == 0);
-        decoded = _lineEnds.Unify(_chars.AsSpan(_end, decoded));
-        _end += _guard.Pass(_chars.AsSpan(_end, decoded));
+        int length = _lineEnds.Unify(_chars.AsSpan(_end, decoded));
+        _guard.Pass(_chars.AsSpan(_end, length));
+        _end += length;
         _ended = read == 0 || _guard.Defect is not null;
     }
 }

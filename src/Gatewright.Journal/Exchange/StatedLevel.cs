@@ -5,9 +5,6 @@ namespace Gatewright.Journal.Exchange;
 /// <summary>What the rows of a lying say of the level by themselves.</summary>
 internal sealed class StatedLevel(Problems problems)
 {
-    /// <summary>Whether one could not be told, and was reported.</summary>
-    public bool IsFaulty { get; private set; }
-
     /// <summary>What they state, or where they state nothing, how the rack lies that they name; else by eye.</summary>
     /// <returns>Null when it cannot be told.</returns>
     public HullLevel? Of(Lying lying) => lying.Key.Level.Source switch
@@ -26,7 +23,6 @@ internal sealed class StatedLevel(Problems problems)
             return new(known);
         }
 
-        IsFaulty = true;
         if (!rack.IsFaulty)
         {
             new Reporter(problems, lying.First).RackUnknown(rack);

@@ -198,6 +198,16 @@ public sealed class CellFaultTests
             "round.csv, line 2, column date: '4.5.26' is not a date of this format: expected year-month-day, such as 2026-05-04, or day.month.year, such as 4.5.2026, from 1900 to 2199."
         },
         {
+            "a day of two kinds",
+            Csv.Rows("Kestrel,4-,1,port,gate,catch,4.5,,,,,4-5.2026,"),
+            "round.csv, line 2, column date: '4-5.2026' is not a date of this format: expected year-month-day, such as 2026-05-04, or day.month.year, such as 4.5.2026, from 1900 to 2199."
+        },
+        {
+            "a day without its year",
+            Csv.Rows("Kestrel,4-,1,port,gate,catch,4.5,,,,,4.5.,"),
+            "round.csv, line 2, column date: '4.5.' is not a date of this format: expected year-month-day, such as 2026-05-04, or day.month.year, such as 4.5.2026, from 1900 to 2199."
+        },
+        {
             "a day in words",
             Csv.Rows("Kestrel,4-,1,port,gate,catch,4.5,,,,,4 May 2026,"),
             "round.csv, line 2, column date: '4 May 2026' is not a date of this format: expected year-month-day, such as 2026-05-04, or day.month.year, such as 4.5.2026, from 1900 to 2199."
@@ -237,7 +247,7 @@ public sealed class CellFaultTests
     };
 
     [Fact]
-    public void No_row_of_the_table_is_lost() => Assert.Equal(43, Faults.Count);
+    public void No_row_of_the_table_is_lost() => Assert.Equal(45, Faults.Count);
 
     [Theory]
     [MemberData(nameof(Faults))]

@@ -15,7 +15,10 @@ public sealed class CultureTests
     {
         string text = Csv.Rows(
             "KESTREL,4-,1,STARBOARD,PIN-AFT,,-4.5,INVERTED,0.3,-0.1,,2026-05-04,",
-            "Kestrel,4-,1,starboard,gate,-20.5,4.5,inverted,,,,4.5.2026,");
+            "Kestrel,4-,1,starboard,gate,-20.5,4.5,inverted,,,,4.5.2026,",
+            "Ilex,1x,1,starboard,gate,catch,4.5,,,,,,",
+            "ilex,1x,1,port,gate,catch,4.5,,,,,,",
+            "ILEX,1x,1,port,gate,finish,4.5,,,,,,");
         string faulty = Csv.Rows("Kestrel,4-,9,port,gate,x,45,upright,0.25,31,,1.2.26,", "Kestrel,4-,1,port,gate,catch,1,,0.5,-1.5,,,",
             "Kestrel,4-,1,port,gate,catch,1,,0.25,-1,,,", "Kestrel,4-,1,port,gate,catch,1,,,,,,");
         (string Written, string Errors, IReadOnlyList<BoatReadings> Boats) here = In(CultureInfo.InvariantCulture, text, faulty);
@@ -23,6 +26,7 @@ public sealed class CultureTests
         Assert.Equal(here.Written, there.Written);
         Assert.Equal(here.Errors, there.Errors);
         Csv.AssertSame(here.Boats, there.Boats);
+        Assert.Equal(["KESTREL", "Ilex"], there.Boats.Select(b => b.Boat));
     }
 
     [Fact]

@@ -1,9 +1,7 @@
 namespace Gatewright.Journal.Tests.Exchange;
 
-/// <summary>How much a test does: enough to notice a fault in the normal run, all of it when GATEWRIGHT_LONG is set.</summary>
+/// <summary>How much a test does: enough to notice a fault in the normal run, all of it in a long one.</summary>
 internal static class Effort
 {
-    public static bool IsLong => !string.IsNullOrEmpty(Environment.GetEnvironmentVariable("GATEWRIGHT_LONG"));
-
-    public static int Of(int normally, int wholly) => IsLong ? wholly : normally;
+    public static int Of(int normally, int wholly) => LongRun.IsAsked ? wholly : normally;
 }

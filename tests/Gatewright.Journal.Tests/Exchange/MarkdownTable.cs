@@ -28,17 +28,8 @@ internal sealed partial class MarkdownTable
     public static string[] Blocks(string page, string kind) =>
         [.. Regex.Matches(Page(page), $"```{kind}\n(.*?)```", RegexOptions.Singleline).Select(m => m.Groups[1].Value)];
 
-    private static string Page(string page)
-    {
-        DirectoryInfo? folder = new(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "global.json")))
-        {
-            folder = folder.Parent;
-        }
-
-        Assert.NotNull(folder);
-        return File.ReadAllText(Path.Combine(folder.FullName, "docs", page)).ReplaceLineEndings("\n");
-    }
+    private static string Page(string page) =>
+        File.ReadAllText(Path.Combine(Repository.Folder("docs"), page)).ReplaceLineEndings("\n");
 
     private static string[] Cells(string line) => [.. line.Trim().Trim('|').Split('|').Select(c => c.Trim())];
 

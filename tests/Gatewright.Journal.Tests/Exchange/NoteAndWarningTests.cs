@@ -25,6 +25,12 @@ public sealed class NoteAndWarningTests
             Csv.Warnings(input));
     }
 
+    [Fact]
+    public void A_foreign_column_does_not_hide_what_separates_the_columns() => Assert.Equal(
+        "Weather; wind; water; light; hour; who; why; whence: dry",
+        Assert.Single(Csv.Read(Csv.Lines(
+            "boat,class,seat,side,at,reading,\"Weather; wind; water; light; hour; who; why; whence\"", "Kestrel,4-,1,port,catch,4.5,dry")).Notes).Text);
+
     [Theory]
     [InlineData("-4", "4-")]
     [InlineData("\u22122", "2-")]
