@@ -95,5 +95,6 @@ public sealed record PriorChances
     private static double Mean(double chance, int found, double behind, int isChecked) =>
         behind > 0 && double.IsFinite(behind)
             ? isChecked == 0 ? chance : ((behind * chance) + found) / (behind + isChecked)
-            : throw new ArgumentException(FormattableString.Invariant($"The prior chances weigh as much as {behind} checks: it must be above 0."));
+            : throw new ArgumentException(FormattableString.Invariant(
+                $"The prior chances weigh as much as {behind} checks: it must be above 0."));
 }

@@ -59,7 +59,8 @@ public sealed class CalibrationTests
         foreach ((int cases, double stated, int isTrue) in tenths.Where(t => t.Cases >= FewestCases))
         {
             (double said, double seen) = (stated / cases, (double)isTrue / cases);
-            string found = FormattableString.Invariant($"stated {said:0.000}, seen {seen:0.000} ± {Math.Sqrt(said * (1 - said) / cases):0.000} of {cases}");
+            double error = Math.Sqrt(said * (1 - said) / cases);
+            string found = FormattableString.Invariant($"stated {said:0.000}, seen {seen:0.000} ± {error:0.000} of {cases}");
             TestContext.Current.TestOutputHelper?.WriteLine(found);
             Assert.True(Math.Abs(said - seen) <= 0.05, found);
             judged++;

@@ -29,7 +29,7 @@ public sealed class CommonPracticeTests
         Assert.True(diagnosis.Of(Cause.PinOut, odd) + diagnosis.Of(Cause.Rigger, odd) > 0.95);
         Assert.All(diagnosis.Gates.Where(g => g.Gate != odd), g => Assert.True(g.Wrong < 0.05));
         Assert.InRange(gate.LeanOut.Value.Degrees, 2.2, 3.2);
-        Assert.InRange(2.9, gate.LeanOut.Value.Degrees - (2 * gate.LeanOut.U.Degrees), gate.LeanOut.Value.Degrees + (2 * gate.LeanOut.U.Degrees));
+        Assert.Equal(2.9, gate.LeanOut.Value.Degrees, 2 * gate.LeanOut.U.Degrees);
         Assert.InRange(gate.LeanAft.Value.Degrees, -3, -1);
         Assert.Equal(4, gate.GatePitch.Value.Degrees, 0.3);
     }
@@ -133,7 +133,8 @@ public sealed class CommonPracticeTests
     public void A_reading_of_the_pin_tells_insert_from_pin(double pinAft, Cause cause)
     {
         BoatReadings abeam = Eight([Station.Abeam], (seat, _) => seat == 5 ? 1.5 : 4);
-        BoatReadings both = abeam with { Readings = [.. abeam.Readings, Read(ReadItem.PinAft, Gate(5), pinAft), Read(ReadItem.PinOut, Gate(5), 0)] };
+        Reading[] ofThePin = [Read(ReadItem.PinAft, Gate(5), pinAft), Read(ReadItem.PinOut, Gate(5), 0)];
+        BoatReadings both = abeam with { Readings = [.. abeam.Readings, .. ofThePin] };
         Assert.True(Diagnose(abeam).Of(cause, Gate(5)) < 0.5);
         Assert.True(Diagnose(both).Of(cause, Gate(5)) > 0.8);
     }

@@ -259,5 +259,6 @@ internal sealed record DenseStory(IReadOnlyList<DenseCause> Causes)
 
     public double LogOdds => Causes.Sum(c => Math.Log(c.Chance / (1 - c.Chance)));
 
-    public static string KeyOf(IEnumerable<CausePart> parts) => string.Join(" and ", parts.Select(p => p.ToString()).Order(StringComparer.Ordinal));
+    public static string KeyOf(IEnumerable<CausePart> parts) =>
+        string.Join(" and ", parts.Select(p => p.ToString()).Order(StringComparer.Ordinal));
 }

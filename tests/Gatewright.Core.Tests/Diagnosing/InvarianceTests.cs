@@ -29,7 +29,9 @@ public sealed class InvarianceTests
         AssertAlike(Boats.Diagnose(boat), Boats.Diagnose(boat with { Readings = mirrored }), Mirrored, roll: -1);
     }
 
-    /// <summary>A level error changes sign when the boat is turned over, so a boat read inverted is one read upright on the opposite slope.</summary>
+    /// <summary>
+    /// A level error changes sign when the boat is turned over, so a boat read inverted is one read upright on the opposite slope.
+    /// </summary>
     [Property(MaxTest = 30)]
     public void A_boat_turned_over_on_the_opposite_slope_is_the_same_boat(int seed)
     {

@@ -74,8 +74,11 @@ public sealed class ReportTests
     {
         BoatReadings high = Eight([Station.Abeam], (seat, _) => seat == 4 ? 6 : 4);
         BoatContext told = Told(new Report(ReportKind.WashesOut, Seat4));
-        Assert.All(MovesAbeam, cause => Assert.True(OddsAlone(Diagnose(high, told), cause) > OddsAlone(Diagnose(high), cause), cause.Code()));
-        Assert.All(MovesAbeam, cause => Assert.True(OddsAlone(Diagnose(Doubtful, told), cause) < OddsAlone(Diagnose(Doubtful), cause), cause.Code()));
+        Assert.All(MovesAbeam, cause =>
+        {
+            Assert.True(OddsAlone(Diagnose(high, told), cause) > OddsAlone(Diagnose(high), cause), cause.Code());
+            Assert.True(OddsAlone(Diagnose(Doubtful, told), cause) < OddsAlone(Diagnose(Doubtful), cause), cause.Code());
+        });
     }
 
     [Fact]
@@ -110,10 +113,8 @@ public sealed class ReportTests
     {
         BoatReadings four = Boat("8+", Read(Gate(1), Station.Catch, 3), Read(Gate(3), Station.Catch, 4));
         Diagnosis plain = Diagnose(four);
-        foreach (Report report in new Report[] { new(ReportKind.Knock, Gate(7)), new(ReportKind.Refitted, Gate(7)), new(ReportKind.DownToOneSide, null, Side.Port) })
-        {
-            AssertSame(plain, Diagnose(four, Told(report)));
-        }
+        Report[] reports = [new(ReportKind.Knock, Gate(7)), new(ReportKind.Refitted, Gate(7)), new(ReportKind.DownToOneSide, null, Side.Port)];
+        Assert.All(reports, report => AssertSame(plain, Diagnose(four, Told(report))));
     }
 
     /// <summary>A report as likely whatever is wrong is no evidence.</summary>
@@ -138,14 +139,16 @@ public sealed class ReportTests
             Reports = flat,
             Chances = PriorChances.Default with { Sleeve = 0, WrongSeat = 0 },
         };
-        BoatContext told = Told([.. ReportKinds.All.Select(kind => new Report(kind, kind == ReportKind.DownToOneSide ? null : Seat4, Side.Port))]);
+        BoatContext told = Told(
+            [.. ReportKinds.All.Select(kind => new Report(kind, kind == ReportKind.DownToOneSide ? null : Seat4, Side.Port))]);
         AssertSame(Diagnose(Doubtful), Diagnose(Doubtful, told, settings));
     }
 
     [Fact]
     public void Reports_in_another_order_say_the_same()
     {
-        Report[] reports = [new(ReportKind.Knock, Seat4), new(ReportKind.CrabEarly, Gate(6)), new(ReportKind.DownToOneSide, null, Side.Port)];
+        Report[] reports =
+            [new(ReportKind.Knock, Seat4), new(ReportKind.CrabEarly, Gate(6)), new(ReportKind.DownToOneSide, null, Side.Port)];
         AssertSame(Diagnose(Doubtful, Told(reports)), Diagnose(Doubtful, Told([.. reports.Reverse()])));
     }
 
@@ -160,7 +163,7 @@ public sealed class ReportTests
 
     private static void AssertSame(Diagnosis one, Diagnosis other)
     {
-        Assert.All(one.Gates, gate => Assert.All(
-            gate.Causes, cause => Assert.Equal(cause.Probability, other.At(gate.Gate).Causes.Single(c => c.Cause == cause.Cause).Probability, 1e-12)));
+        Assert.All(one.Gates, gate => Assert.All(gate.Causes, cause => Assert.Equal(
+            cause.Probability, other.At(gate.Gate).Causes.Single(c => c.Cause == cause.Cause).Probability, 1e-12)));
     }
 }

@@ -16,13 +16,15 @@ internal static class SampleBoats
             ["an eight read at three stations"] = (Eight(Stations.All, Uneven, Tilted(Lie.Inverted)), BoatContext.None),
             ["a boat read in two lyings with two gauges"] = (TwoLyings(), BoatContext.None),
             ["pins only"] = (Pins(), BoatContext.None),
-            ["gates against their pins"] = (Boat("2-", Read(ReadItem.GatePitch, Starboard(1), 2), Read(Port(2), Station.Catch, 4.5)), BoatContext.None),
+            ["gates against their pins"] =
+                (Boat("2-", Read(ReadItem.GatePitch, Starboard(1), 2), Read(Port(2), Station.Catch, 4.5)), BoatContext.None),
             ["a sleeve read, and a crab told"] = (Oars(), Told(new Report(ReportKind.CrabEarly, Port(2)))),
             ["stamped and set"] = (Eight([Station.Abeam], Uneven), new() { Targets = Stamps() }),
             ["riggers refitted, their leans known"] = (Eight(Stations.All, Uneven), Refitted(known: true)),
             ["riggers refitted, their leans not known"] = (Eight(Stations.All, Uneven), Refitted(known: false)),
             ["one gate read once"] = (Boat("1x", Read(Port(1), Station.Catch, 1, rowing: Rowing.Scull)), BoatContext.None),
-            ["one gate read twice at one station"] = (Boat("2-", Read(Port(2), Station.Finish, 1), Read(Port(2), Station.Finish, 2)), BoatContext.None),
+            ["one gate read twice at one station"] =
+                (Boat("2-", Read(Port(2), Station.Finish, 1), Read(Port(2), Station.Finish, 2)), BoatContext.None),
         };
 
     private static double Uneven(int seat, Station station) =>
