@@ -1,0 +1,44 @@
+using System.Text.Json.Serialization;
+using Gatewright.Core;
+using Gatewright.Core.Diagnosing;
+using Gatewright.Core.Measuring;
+
+namespace Gatewright.Journal.Facts;
+
+/// <summary>How bodies are written and read: camel case, enumerations as words, nothing null.</summary>
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+    RespectNullableAnnotations = true,
+    RespectRequiredConstructorParameters = true,
+    Converters =
+    [
+        typeof(KebabEnumConverter<Side>),
+        typeof(KebabEnumConverter<Lie>),
+        typeof(KebabEnumConverter<Station>),
+        typeof(KebabEnumConverter<Cause>),
+        typeof(KebabEnumConverter<ReportKind>),
+        typeof(KebabEnumConverter<ReadItem>),
+        typeof(KebabEnumConverter<LevelBasis>),
+    ])]
+[JsonSerializable(typeof(ThingSet))]
+[JsonSerializable(typeof(Retracted))]
+[JsonSerializable(typeof(RoundStarted))]
+[JsonSerializable(typeof(RoundEnded))]
+[JsonSerializable(typeof(BoatLaid))]
+[JsonSerializable(typeof(ReadingTaken))]
+[JsonSerializable(typeof(RackLevelRead))]
+[JsonSerializable(typeof(GaugeReversed))]
+[JsonSerializable(typeof(Reported))]
+[JsonSerializable(typeof(Held))]
+[JsonSerializable(typeof(Released))]
+[JsonSerializable(typeof(JobPlanned))]
+[JsonSerializable(typeof(StepDone))]
+[JsonSerializable(typeof(JobDone))]
+[JsonSerializable(typeof(JobDropped))]
+[JsonSerializable(typeof(StockChanged))]
+[JsonSerializable(typeof(StockCounted))]
+[JsonSerializable(typeof(Noted))]
+[JsonSerializable(typeof(PhotoTaken))]
+[JsonSerializable(typeof(MeasureTaken))]
+internal sealed partial class FactJson : JsonSerializerContext;

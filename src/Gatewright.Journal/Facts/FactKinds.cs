@@ -1,0 +1,70 @@
+using System.Text.Json;
+using Gatewright.Journal.Entries;
+
+namespace Gatewright.Journal.Facts;
+
+/// <summary>Between the bodies of entries and the facts they are.</summary>
+public static class FactKinds
+{
+    private static readonly FactKind[] All =
+    [
+        FactKind.Of("set", FactJson.Default.ThingSet),
+        FactKind.Of("retract", FactJson.Default.Retracted),
+        FactKind.Of("round-started", FactJson.Default.RoundStarted),
+        FactKind.Of("round-ended", FactJson.Default.RoundEnded),
+        FactKind.Of("boat-laid", FactJson.Default.BoatLaid),
+        FactKind.Of("reading", FactJson.Default.ReadingTaken),
+        FactKind.Of("rack-level", FactJson.Default.RackLevelRead),
+        FactKind.Of("gauge-reversed", FactJson.Default.GaugeReversed),
+        FactKind.Of("report", FactJson.Default.Reported),
+        FactKind.Of("hold", FactJson.Default.Held),
+        FactKind.Of("release", FactJson.Default.Released),
+        FactKind.Of("job-planned", FactJson.Default.JobPlanned),
+        FactKind.Of("step-done", FactJson.Default.StepDone),
+        FactKind.Of("job-done", FactJson.Default.JobDone),
+        FactKind.Of("job-dropped", FactJson.Default.JobDropped),
+        FactKind.Of("stock-changed", FactJson.Default.StockChanged),
+        FactKind.Of("stock-counted", FactJson.Default.StockCounted),
+        FactKind.Of("note", FactJson.Default.Noted),
+        FactKind.Of("photo", FactJson.Default.PhotoTaken),
+        FactKind.Of("measure", FactJson.Default.MeasureTaken),
+    ];
+
+    private static readonly Dictionary<string, FactKind> ByName = All.ToDictionary(k => k.Name);
+    private static readonly Dictionary<Type, FactKind> ByType = All.ToDictionary(k => k.Type);
+
+    /// <summary>The names of all kinds this program knows.</summary>
+    public static IReadOnlyList<string> Names { get; } = [.. All.Select(k => k.Name)];
+
+    /// <summary>The fact an entry is; <see cref="UnknownFact"/> for a kind or version from a newer program.</summary>
+    /// <param name="entry">The entry.</param>
+    /// <param name="problem">Why a known kind's body cannot be read; null when it can, or when the kind is unknown.</param>
+    /// <returns>Null when there is a problem.</returns>
+    public static Fact? Read(Entry entry, out string? problem)
+    {
+        ArgumentNullException.ThrowIfNull(entry);
+        problem = null;
+        if (!ByName.TryGetValue(entry.Kind, out FactKind? kind) || !kind.Reads(entry.Version))
+        {
+            return new UnknownFact();
+        }
+
+        try
+        {
+            return kind.Read(entry.Version, entry.Body);
+        }
+        catch (JsonException broken)
+        {
+            problem = $"the body of a {entry.Kind} entry, at {broken.Path ?? "$"}: {broken.Message}";
+            return null;
+        }
+    }
+
+    /// <summary>A fact's kind, version and body.</summary>
+    public static (string Kind, int Version, byte[] Body) Write(Fact fact)
+    {
+        ArgumentNullException.ThrowIfNull(fact);
+        FactKind kind = ByType[fact.GetType()];
+        return (kind.Name, kind.Version, kind.Write(fact));
+    }
+}

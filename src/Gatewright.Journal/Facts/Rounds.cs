@@ -1,0 +1,10 @@
+namespace Gatewright.Journal.Facts;
+
+/// <summary>A round along the racks began.</summary>
+/// <param name="Round">Its key.</param>
+/// <param name="Standard">The standard it is judged by.</param>
+public sealed record RoundStarted(string Round, string? Standard) : Fact;
+
+/// <summary>A round ended.</summary>
+/// <param name="Round">Its key.</param>
+public sealed record RoundEnded(string Round) : Fact;

@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using Gatewright.Journal.Entries;
+
+namespace Gatewright.Journal.Replay;
+
+/// <summary>
+/// A club as its journal tells it: an immutable fold of entries whose order of arrival does not matter, since each is
+/// filed by its own time and what it is about. Any two replicas with the same entries are the same club.
+/// </summary>
+/// <remarks>
+/// What is filed is whole: views of it (a boat's fields, its open jobs) are worked out from the shelf they stand on
+/// when they are asked for, so that a view added later needs no replay.
+/// </remarks>
+public sealed class Club
+{
+    private static readonly ImmutableSortedSet<Recorded> NoRecords = ImmutableSortedSet.Create<Recorded>(RecordedOrder.Instance);
+
+    private readonly ImmutableDictionary<Guid, Recorded> _byId;
+    private readonly ImmutableDictionary<Subject, ImmutableSortedSet<Recorded>> _shelves;
+    private readonly ImmutableDictionary<Guid, ImmutableSortedSet<Recorded>> _retractions;
+
+    private Club(
+        string name,
+        ImmutableDictionary<Guid, Recorded> byId,
+        ImmutableDictionary<Subject, ImmutableSortedSet<Recorded>> shelves,
+        ImmutableDictionary<Guid, ImmutableSortedSet<Recorded>> retractions,
+        HybridTime last) =>
+        (Name, _byId, _shelves, _retractions, Last) = (name, byId, shelves, retractions, last);
+
+    /// <summary>The club's id.</summary>
+    public string Name { get; }
+
+    /// <summary>How many entries it has.</summary>
+    public int Count => _byId.Count;
+
+    /// <summary>The greatest time of any entry: a device's clock goes on from there.</summary>
+    public HybridTime Last { get; }
+
+    /// <summary>Everything that is spoken of.</summary>
+    public IEnumerable<Subject> Subjects => _shelves.Keys;
+
+    /// <summary>A club of which nothing is recorded.</summary>
+    public static Club Empty(string name) => new(
+        name,
+        ImmutableDictionary<Guid, Recorded>.Empty,
+        ImmutableDictionary<Subject, ImmutableSortedSet<Recorded>>.Empty,
+        ImmutableDictionary<Guid, ImmutableSortedSet<Recorded>>.Empty,
+        default);
+
+    /// <summary>The club with an entry more; itself when it has that entry.</summary>
+    /// <exception cref="ArgumentException">The entry is another club's.</exception>
+    public Club With(Recorded recorded) => With([recorded]);
+
+    /// <summary>The club with some entries more, whichever of them it had.</summary>
+    /// <exception cref="ArgumentException">An entry is another club's.</exception>
+    public Club With(IEnumerable<Recorded> records)
+    {
+        ArgumentNullException.ThrowIfNull(records);
+        var builder = new ClubBuilder(Name, _byId, _shelves, _retractions, Last);
+        foreach (Recorded recorded in records)
+        {
+            builder.Add(recorded);
+        }
+
+        return builder.Changed
+            ? new(Name, builder.ById, builder.Shelves, builder.Retractions, builder.Last)
+            : this;
+    }
+
+    /// <summary>An entry by its id, whether it holds or not; null when there is none.</summary>
+    public Recorded? Find(Guid id) => _byId.GetValueOrDefault(id);
+
+    /// <summary>All that holds on a subject, oldest first.</summary>
+    public IEnumerable<Recorded> About(Subject subject) => Everything(subject).Where(r => !IsRetracted(r));
+
+    /// <summary>All that was ever said on a subject, retracted or not, oldest first.</summary>
+    public IReadOnlyCollection<Recorded> Everything(Subject subject) => _shelves.GetValueOrDefault(subject, NoRecords);
+
+    /// <summary>Every entry, oldest first.</summary>
+    public IEnumerable<Recorded> All() => _byId.Values.Order(RecordedOrder.Instance);
+
+    /// <summary>
+    /// Whether an entry does not hold: some later retraction of it holds. Retractions of retractions are followed;
+    /// since each must be later than what it retracts, they cannot go round in a circle.
+    /// </summary>
+    public bool IsRetracted(Recorded recorded)
+    {
+        ArgumentNullException.ThrowIfNull(recorded);
+        return _retractions.ContainsKey(recorded.Entry.Id) && RetractionSearch.IsRetracted(recorded, _retractions);
+    }
+
+    /// <summary>The club as it was at a time: of all that is known today, what had been recorded by then.</summary>
+    public Club AsOf(DateTimeOffset instant) =>
+        Empty(Name).With(_byId.Values.Where(r => r.Entry.Time.Instant <= instant));
+}
