@@ -1,0 +1,76 @@
+using Gatewright.Core;
+using Gatewright.Core.Checking;
+using Gatewright.Core.Diagnosing;
+using Gatewright.Core.Measuring;
+using Gatewright.Journal.Facts;
+using Gatewright.Journal.Replay;
+
+namespace Gatewright.Journal.Views;
+
+/// <summary>A boat as the journal tells it.</summary>
+public sealed class BoatView
+{
+    private readonly Club _club;
+    private readonly List<Recorded> _records;
+
+    /// <summary>The boat of a key.</summary>
+    public BoatView(Club club, string key)
+    {
+        ArgumentNullException.ThrowIfNull(club);
+        (_club, Key) = (club, key);
+        _records = [.. club.About(Subject.Boat(key))];
+        Properties = new(club, Things.Boat, key);
+    }
+
+    /// <summary>Its key.</summary>
+    public string Key { get; }
+
+    /// <summary>Its properties.</summary>
+    public ThingView Properties { get; }
+
+    /// <summary>Its name, or its key while it has none.</summary>
+    public string Name => Properties["name"] ?? Key;
+
+    /// <summary>Its class; null until it is set.</summary>
+    public BoatClass? Class => BoatClass.TryParse(Properties["class"]);
+
+    /// <summary>All that holds of the boat, oldest first.</summary>
+    public IReadOnlyList<Recorded> Records => _records;
+
+    /// <summary>The holds on it that no later release has lifted; any of them keeps it off the water.</summary>
+    public IReadOnlyList<Recorded> Holds
+    {
+        get
+        {
+            int released = _records.FindLastIndex(r => r.Fact is Released);
+            return [.. _records.Skip(released + 1).Where(r => r.Fact is Held)];
+        }
+    }
+
+    /// <summary>Its jobs, oldest first.</summary>
+    public IReadOnlyList<JobView> Jobs => [.. _records.Where(r => r.Fact is JobPlanned).Select(r => new JobView(_club, r))];
+
+    /// <summary>What the core needs to check the boat; null until its class is known.</summary>
+    public BoatRecord? Record(MeasuringSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        if (Class is not { } boatClass)
+        {
+            return null;
+        }
+
+        var readings = new ReadingsView(_club, _records, boatClass, settings);
+        return new(
+            new(Name, boatClass, readings.Readings),
+            [.. _records.Select(Report).OfType<Report>()],
+            [.. Jobs.Where(j => j.IsDone && j.Gate is not null).Select(j => new Mended(j.Gate!.Value, j.DoneOn))]);
+    }
+
+    private static Report? Report(Recorded record) => record.Fact is Reported report
+        ? new(
+            report.Kind,
+            report is { Seat: { } seat, Side: { } side } ? new GatePlace(seat, side) : null,
+            report.Kind == ReportKind.DownToOneSide ? report.Side : null,
+            Day.Of(record.Entry))
+        : null;
+}

@@ -1,0 +1,98 @@
+using Gatewright.Core;
+using Gatewright.Core.Geometry;
+using Gatewright.Core.Measuring;
+using Gatewright.Journal.Facts;
+using Gatewright.Journal.Replay;
+
+namespace Gatewright.Journal.Views;
+
+/// <summary>A boat's readings as the core takes them: each with its lying and its gauge as they are known today.</summary>
+internal sealed class ReadingsView
+{
+    private readonly Club _club;
+    private readonly MeasuringSettings _settings;
+    private readonly Dictionary<string, BoatLie> _lies = [];
+    private readonly Dictionary<string, Gauge> _gauges = [];
+
+    public ReadingsView(Club club, IReadOnlyList<Recorded> records, BoatClass boatClass, MeasuringSettings settings)
+    {
+        (_club, _settings) = (club, settings);
+        foreach (Recorded record in records)
+        {
+            if (record.Fact is BoatLaid laid)
+            {
+                _lies[laid.Lying] = new(laid.Lie, Level(laid), Day.Of(record.Entry));
+            }
+        }
+
+        Readings = [.. records
+            .Select(r => r.Fact)
+            .OfType<ReadingTaken>()
+            .Where(r => _lies.ContainsKey(r.Lying))
+            .Select(r => Reading(r, settings.Angles(boatClass.Rowing)))];
+    }
+
+    public IReadOnlyList<Reading> Readings { get; }
+
+    private Reading Reading(ReadingTaken taken, StationAngles angles)
+    {
+        StrokePoint at = taken.Station is { } station ? angles.Point(station)
+            : taken.Angle is { } angle ? angles.Point(OarAngle.FromDegrees((double)angle))
+            : angles.Point(Station.Abeam);
+        return new(
+            taken.Item, new(taken.Seat, taken.Side), at, Angle.FromDegrees((double)taken.Value), _lies[taken.Lying], Gauge(taken.Gauge));
+    }
+
+    private HullLevel Level(BoatLaid laid) => laid.Level switch
+    {
+        LevelBasis.Read => new HullLevel.Read(Attitude(laid.BowHigh, laid.PortLow)),
+        LevelBasis.BubbleCentred => new HullLevel.BubbleCentred(),
+        LevelBasis.Rack when laid.Rack is { } rack && RackOf(rack) is { } known => new HullLevel.OfRack(known),
+        _ => new HullLevel.ByEye(),
+    };
+
+    /// <summary>A rack's latest level; null while nobody has read it.</summary>
+    private Rack? RackOf(string key)
+    {
+        Recorded? latest = _club.About(new(Things.Rack, key)).LastOrDefault(r => r.Fact is RackLevelRead);
+        if (latest?.Fact is not RackLevelRead level)
+        {
+            return null;
+        }
+
+        Bedding bed = new ThingView(_club, Things.Rack, key)["bed"] == "soft" ? Bedding.Soft : Bedding.Firm;
+        return new(key, Attitude(level.BowHigh, level.PortLow), bed, Day.Of(latest.Entry));
+    }
+
+    private Gauge Gauge(string? key)
+    {
+        string name = key ?? "gauge";
+        if (!_gauges.TryGetValue(name, out Gauge? gauge))
+        {
+            _gauges.Add(name, gauge = GaugeOf(name));
+        }
+
+        return gauge;
+    }
+
+    private Gauge GaugeOf(string key)
+    {
+        var thing = new ThingView(_club, Things.Gauge, key);
+        GaugeZero zero = _club.About(new(Things.Gauge, key)).Select(r => r.Fact).OfType<GaugeReversed>().LastOrDefault() is { } check
+            ? GaugeZero.FromReversal(Degrees(check.First), Degrees(check.Turned), _settings.CheckedGaugeZeroU)
+            : GaugeZero.Assumed(_settings.GaugeZeroU);
+        return new(
+            key,
+            Degrees(thing["resolution"]) ?? _settings.GaugeResolution,
+            Degrees(thing["repeatability"]) ?? _settings.GaugeRepeatability,
+            zero);
+    }
+
+    private static HullAttitude Attitude(decimal? bowHigh, decimal? portLow) =>
+        HullAttitude.FromDegrees((double)(bowHigh ?? 0), (double)(portLow ?? 0));
+
+    private static Angle Degrees(decimal value) => Angle.FromDegrees((double)value);
+
+    private static Angle? Degrees(string? value) =>
+        decimal.TryParse(value, System.Globalization.CultureInfo.InvariantCulture, out decimal degrees) ? Degrees(degrees) : null;
+}
