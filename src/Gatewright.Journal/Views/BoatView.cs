@@ -59,11 +59,13 @@ public sealed class BoatView
             return null;
         }
 
-        var readings = new ReadingsView(_club, _records, boatClass, settings);
+        var changes = new GateChanges(_records, Jobs);
+        ILookup<bool, Recorded> readings = _records.Where(r => r.Fact is ReadingTaken).ToLookup(changes.AreAfter);
+        var view = new ReadingsView(_club, _records, boatClass, settings);
         return new(
-            new(Name, boatClass, readings.Readings),
-            [.. _records.Select(Report).OfType<Report>()],
-            [.. Jobs.Where(j => j.IsDone && j.Gate is not null).Select(j => new Mended(j.Gate!.Value, j.DoneOn))]);
+            new(Name, boatClass, view.Readings(readings[false])),
+            view.Readings(readings[true]),
+            [.. _records.Where(r => !changes.IsMended(r)).Select(Report).OfType<Report>()]);
     }
 
     private static Report? Report(Recorded record) => record.Fact is Reported report

@@ -47,5 +47,5 @@ public sealed class JobView
     /// <summary>The day it was finished.</summary>
     public DateOnly? DoneOn => Done is { } done ? Day.Of(done.Entry) : null;
 
-    private Recorded? Done => _records.FindLast(r => r.Fact is JobDone);
+    internal Recorded? Done => _records.FindLast(r => r.Fact is JobDone);
 }

@@ -11,12 +11,13 @@ internal sealed class ReadingsView
 {
     private readonly Club _club;
     private readonly MeasuringSettings _settings;
+    private readonly StationAngles _angles;
     private readonly Dictionary<string, BoatLie> _lies = [];
     private readonly Dictionary<string, Gauge> _gauges = [];
 
     public ReadingsView(Club club, IReadOnlyList<Recorded> records, BoatClass boatClass, MeasuringSettings settings)
     {
-        (_club, _settings) = (club, settings);
+        (_club, _settings, _angles) = (club, settings, settings.Angles(boatClass.Rowing));
         foreach (Recorded record in records)
         {
             if (record.Fact is BoatLaid laid)
@@ -24,21 +25,17 @@ internal sealed class ReadingsView
                 _lies[laid.Lying] = new(laid.Lie, Level(laid), Day.Of(record.Entry));
             }
         }
-
-        Readings = [.. records
-            .Select(r => r.Fact)
-            .OfType<ReadingTaken>()
-            .Where(r => _lies.ContainsKey(r.Lying))
-            .Select(r => Reading(r, settings.Angles(boatClass.Rowing)))];
     }
 
-    public IReadOnlyList<Reading> Readings { get; }
+    /// <summary>Readings whose lying is known; one that came before its lying waits for it.</summary>
+    public IReadOnlyList<Reading> Readings(IEnumerable<Recorded> records) =>
+        [.. records.Select(r => r.Fact).OfType<ReadingTaken>().Where(r => _lies.ContainsKey(r.Lying)).Select(Reading)];
 
-    private Reading Reading(ReadingTaken taken, StationAngles angles)
+    private Reading Reading(ReadingTaken taken)
     {
-        StrokePoint at = taken.Station is { } station ? angles.Point(station)
-            : taken.Angle is { } angle ? angles.Point(OarAngle.FromDegrees((double)angle))
-            : angles.Point(Station.Abeam);
+        StrokePoint at = taken.Station is { } station ? _angles.Point(station)
+            : taken.Angle is { } angle ? _angles.Point(OarAngle.FromDegrees((double)angle))
+            : _angles.Point(Station.Abeam);
         return new(
             taken.Item, new(taken.Seat, taken.Side), at, Angle.FromDegrees((double)taken.Value), _lies[taken.Lying], Gauge(taken.Gauge));
     }

@@ -1,0 +1,64 @@
+using Gatewright.Core;
+using Gatewright.Core.Diagnosing;
+using Gatewright.Journal.Facts;
+using Gatewright.Journal.Replay;
+
+namespace Gatewright.Journal.Views;
+
+/// <summary>When each gate of a boat was last changed, in the journal's own order: finer than days.</summary>
+internal sealed class GateChanges
+{
+    private readonly Dictionary<GatePlace, Recorded> _changed = [];
+    private readonly Dictionary<GatePlace, Recorded> _mended = [];
+    private readonly Recorded? _anyMended;
+
+    public GateChanges(IReadOnlyList<Recorded> records, IReadOnlyList<JobView> jobs)
+    {
+        foreach (Recorded record in records)
+        {
+            if (record.Fact is Reported { Seat: { } seat, Side: { } side } report && report.Kind.ChangesTheGate())
+            {
+                Later(_changed, new(seat, side), record);
+            }
+        }
+
+        foreach (JobView job in jobs)
+        {
+            if (job.Done is { } done && job.Gate is { } gate)
+            {
+                Later(_changed, gate, done);
+                Later(_mended, gate, done);
+                _anyMended = IsAfter(done, _anyMended) ? done : _anyMended;
+            }
+        }
+    }
+
+    /// <summary>
+    /// Whether a reading's gate was changed after it was read. A sleeve is the oar's, and no mending of a gate touches
+    /// it; and what was read to prove a mending speaks of the gate as mended, though the job was closed after it.
+    /// </summary>
+    public bool AreAfter(Recorded reading) =>
+        reading.Fact is ReadingTaken taken
+        && taken.Item != Core.Measuring.ReadItem.Sleeve
+        && _changed.GetValueOrDefault(new(taken.Seat, taken.Side)) is { } change
+        && (taken.Job is null || (change.Fact as JobDone)?.Job != taken.Job)
+        && IsAfter(change, reading);
+
+    /// <summary>Whether what was told has been seen to: its gate was mended since, or any gate if it is of the whole boat.</summary>
+    public bool IsMended(Recorded report) => report.Fact switch
+    {
+        Reported { Seat: { } seat, Side: { } side } => IsAfter(_mended.GetValueOrDefault(new(seat, side)), report),
+        Reported => IsAfter(_anyMended, report),
+        _ => false,
+    };
+
+    private static void Later(Dictionary<GatePlace, Recorded> latest, GatePlace gate, Recorded record)
+    {
+        if (IsAfter(record, latest.GetValueOrDefault(gate)))
+        {
+            latest[gate] = record;
+        }
+    }
+
+    private static bool IsAfter(Recorded? one, Recorded? other) => RecordedOrder.Instance.Compare(one, other) > 0;
+}
