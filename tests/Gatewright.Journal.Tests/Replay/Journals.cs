@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using Gatewright.Core;
 using Gatewright.Journal.Entries;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;

@@ -54,8 +54,8 @@ public sealed class ReplayLawTests
 
     /// <summary>The definition itself, word for word; slow, and independent of how the club searches.</summary>
     private static bool ByDefinition(Recorded entry, IReadOnlyList<Recorded> all) =>
-        all.Any(r => r.Fact is Facts.Retracted retraction
+        all.Any(r => r.Fact is Journal.Facts.Retracted retraction
             && retraction.Entry == entry.Entry.Id
-            && Entries.EntryOrder.Instance.Compare(r.Entry, entry.Entry) > 0
+            && Journal.Entries.EntryOrder.Instance.Compare(r.Entry, entry.Entry) > 0
             && !ByDefinition(r, all));
 }
