@@ -1,0 +1,88 @@
+using System.Data.Common;
+using Gatewright.Journal.Entries;
+using Gatewright.Store.Schema;
+using Microsoft.EntityFrameworkCore;
+
+namespace Gatewright.Store;
+
+/// <summary>Clubs' journals on a database: append, read on from a number. Holds no state of its own.</summary>
+public sealed class JournalStore(StoreLocation location)
+{
+    private readonly Dialect _dialect = Dialect.Of(location.Engine);
+
+    /// <summary>
+    /// Appends the entries a club's journal lacks, all of them or, when it fails, none.
+    /// </summary>
+    /// <remarks>
+    /// The club's row is locked until the commit, so numbers become visible in their order and a reader that has seen
+    /// one has seen all before it. An entry the journal has keeps its number: appending again changes nothing.
+    /// </remarks>
+    /// <returns>The number of each entry, in the order given.</returns>
+    /// <exception cref="EntryConflictException">The journal has another entry under the same id.</exception>
+    public async Task<IReadOnlyList<long>> AppendAsync(
+        string club, IReadOnlyList<Entry> entries, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(entries);
+        if (entries.FirstOrDefault(e => e.Club != club) is { } stray)
+        {
+            throw new ArgumentException($"Entry {stray.Id} is of club {stray.Club}, not of {club}.", nameof(entries));
+        }
+
+        await using StoreDb db = location.Open();
+        await db.Database.OpenConnectionAsync(cancellation).ConfigureAwait(false);
+        DbConnection connection = db.Database.GetDbConnection();
+        await using DbTransaction transaction = await connection.BeginTransactionAsync(cancellation).ConfigureAwait(false);
+        var append = new AppendTransaction(_dialect, connection, transaction, club);
+        IReadOnlyList<long> numbers = await append.RunAsync(entries, cancellation).ConfigureAwait(false);
+        await transaction.CommitAsync(cancellation).ConfigureAwait(false);
+        return numbers;
+    }
+
+    /// <summary>The entries after a number, in order.</summary>
+    /// <param name="club">The club.</param>
+    /// <param name="after">The number to go on from; 0 for all.</param>
+    /// <param name="most">The most to return.</param>
+    /// <param name="cancellation">Stops the reading.</param>
+    public async Task<IReadOnlyList<Numbered>> ReadAsync(
+        string club, long after, int most, CancellationToken cancellation = default)
+    {
+        await using StoreDb db = location.Open();
+        await db.Database.OpenConnectionAsync(cancellation).ConfigureAwait(false);
+        await using DbCommand command = db.Database.GetDbConnection().CreateCommand();
+        command.CommandText =
+            "SELECT \"Number\", \"Id\", \"Member\", \"Device\", \"Milliseconds\", \"Counter\", \"Kind\", \"Version\", \"Body\" "
+            + "FROM entries WHERE \"Club\" = @club AND \"Number\" > @after ORDER BY \"Number\" LIMIT @most";
+        command.Add("@club", club);
+        command.Add("@after", after);
+        command.Add("@most", most);
+        await using DbDataReader reader = await command.ExecuteReaderAsync(cancellation).ConfigureAwait(false);
+        var entries = new List<Numbered>();
+        while (await reader.ReadAsync(cancellation).ConfigureAwait(false))
+        {
+            entries.Add(Row(club, reader));
+        }
+
+        return entries;
+    }
+
+    /// <summary>The number of a club's latest entry; 0 when it has none.</summary>
+    public async Task<long> LastAsync(string club, CancellationToken cancellation = default)
+    {
+        await using StoreDb db = location.Open();
+        return await db.Clubs.Where(c => c.Club == club).Select(c => c.Last).FirstOrDefaultAsync(cancellation).ConfigureAwait(false);
+    }
+
+    private static Numbered Row(string club, DbDataReader reader) => new(
+        reader.GetInt64(0),
+        new()
+        {
+            Id = reader.GetGuid(1),
+            Club = club,
+            Member = reader.GetString(2),
+            Device = reader.GetString(3),
+            Time = new(reader.GetInt64(4), reader.GetInt32(5)),
+            Kind = reader.GetString(6),
+            Version = reader.GetInt32(7),
+            Body = (byte[])reader.GetValue(8),
+        });
+}

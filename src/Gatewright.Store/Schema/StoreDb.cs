@@ -1,0 +1,71 @@
+using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore;
+
+namespace Gatewright.Store.Schema;
+
+/// <summary>The store's tables, the same on both engines.</summary>
+public sealed class StoreDb(DbContextOptions<StoreDb> options) : IdentityUserContext<Account>(options)
+{
+    /// <summary>Clubs.</summary>
+    public DbSet<ClubRow> Clubs => Set<ClubRow>();
+
+    /// <summary>Their journals.</summary>
+    public DbSet<EntryRow> Entries => Set<EntryRow>();
+
+    /// <summary>Their pictures.</summary>
+    public DbSet<BlobRow> Blobs => Set<BlobRow>();
+
+    /// <summary>Who belongs to which club.</summary>
+    public DbSet<MembershipRow> Memberships => Set<MembershipRow>();
+
+    /// <summary>Links that let people in.</summary>
+    public DbSet<InvitationRow> Invitations => Set<InvitationRow>();
+
+    /// <inheritdoc/>
+    protected override void OnModelCreating(ModelBuilder builder)
+    {
+        ArgumentNullException.ThrowIfNull(builder);
+        base.OnModelCreating(builder);
+        builder.Entity<ClubRow>(club =>
+        {
+            club.ToTable("clubs");
+            club.HasKey(c => c.Club);
+            club.Property(c => c.Club).HasMaxLength(64);
+        });
+        builder.Entity<EntryRow>(entry =>
+        {
+            entry.ToTable("entries");
+            entry.HasKey(e => new { e.Club, e.Number });
+            entry.HasIndex(e => new { e.Club, e.Id }).IsUnique();
+            entry.Property(e => e.Club).HasMaxLength(64);
+            entry.Property(e => e.Member).HasMaxLength(64);
+            entry.Property(e => e.Device).HasMaxLength(64);
+            entry.Property(e => e.Kind).HasMaxLength(64);
+        });
+        builder.Entity<BlobRow>(blob =>
+        {
+            blob.ToTable("blobs");
+            blob.HasKey(b => new { b.Club, b.Sha256 });
+            blob.Property(b => b.Club).HasMaxLength(64);
+            blob.Property(b => b.Sha256).HasMaxLength(64);
+            blob.Property(b => b.MediaType).HasMaxLength(64);
+        });
+        builder.Entity<MembershipRow>(member =>
+        {
+            member.ToTable("memberships");
+            member.HasKey(m => new { m.Club, m.Member });
+            member.HasIndex(m => m.AccountId);
+            member.Property(m => m.Club).HasMaxLength(64);
+            member.Property(m => m.Member).HasMaxLength(64);
+            member.Property(m => m.Role).HasMaxLength(16);
+        });
+        builder.Entity<InvitationRow>(invitation =>
+        {
+            invitation.ToTable("invitations");
+            invitation.HasKey(i => new { i.Club, i.SecretHash });
+            invitation.Property(i => i.Club).HasMaxLength(64);
+            invitation.Property(i => i.SecretHash).HasMaxLength(64);
+            invitation.Property(i => i.Role).HasMaxLength(16);
+        });
+    }
+}

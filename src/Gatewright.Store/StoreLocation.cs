@@ -1,0 +1,45 @@
+using Gatewright.Store.Schema;
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+
+namespace Gatewright.Store;
+
+/// <summary>Where a store is kept.</summary>
+/// <param name="Engine">The engine.</param>
+/// <param name="ConnectionString">As the engine's own library takes it.</param>
+public sealed record StoreLocation(Engine Engine, string ConnectionString)
+{
+    private const string SqliteMigrations = "Gatewright.Store.Sqlite";
+    private const string PostgresMigrations = "Gatewright.Store.Postgres";
+
+    /// <summary>A store in one file.</summary>
+    public static StoreLocation File(string path) => new(
+        Engine.Sqlite,
+        new SqliteConnectionStringBuilder { DataSource = path, ForeignKeys = true, DefaultTimeout = 30 }.ConnectionString);
+
+    /// <summary>A store on a server.</summary>
+    public static StoreLocation Server(string connectionString) => new(Engine.Postgres, connectionString);
+
+    /// <summary>How to open its tables.</summary>
+    public void Configure(DbContextOptionsBuilder options)
+    {
+        ArgumentNullException.ThrowIfNull(options);
+        if (Engine == Engine.Sqlite)
+        {
+            options.UseSqlite(ConnectionString, sqlite => sqlite.MigrationsAssembly(SqliteMigrations));
+            options.AddInterceptors(SqliteDurability.Instance);
+        }
+        else
+        {
+            options.UseNpgsql(ConnectionString, postgres => postgres.MigrationsAssembly(PostgresMigrations));
+        }
+    }
+
+    /// <summary>Its tables, opened.</summary>
+    public StoreDb Open()
+    {
+        var options = new DbContextOptionsBuilder<StoreDb>();
+        Configure(options);
+        return new(options.Options);
+    }
+}
