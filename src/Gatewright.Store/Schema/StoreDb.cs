@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore;
 
@@ -20,6 +21,9 @@ public sealed class StoreDb(DbContextOptions<StoreDb> options) : IdentityUserCon
 
     /// <summary>Links that let people in.</summary>
     public DbSet<InvitationRow> Invitations => Set<InvitationRow>();
+
+    /// <summary>With passkeys, whichever way the tables are opened.</summary>
+    protected override Version SchemaVersion => IdentitySchemaVersions.Version3;
 
     /// <inheritdoc/>
     protected override void OnModelCreating(ModelBuilder builder)
