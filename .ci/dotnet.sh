@@ -28,3 +28,16 @@ build_quietly() {
   local said
   said=$(dotnet build "$@" --nologo --verbosity quiet -tl:off 2>&1) || { echo "$said"; return 1; }
 }
+
+# The store is tested on PostgreSQL too: installs it where it is missing and that may be done, else says how.
+require_postgres() {
+  compgen -G '/usr/lib/postgresql/*/bin/initdb' >/dev/null && return
+  if [[ $(id -u) == 0 ]] && command -v apt-get >/dev/null; then
+    echo "Installing PostgreSQL for the tests of the store…"
+    export DEBIAN_FRONTEND=noninteractive
+    { apt-get update && apt-get install -y --no-install-recommends postgresql; } >/dev/null 2>&1
+  fi
+  compgen -G '/usr/lib/postgresql/*/bin/initdb' >/dev/null && return
+  echo "The store is tested on PostgreSQL, which is not installed: sudo apt-get install postgresql" >&2
+  return 1
+}

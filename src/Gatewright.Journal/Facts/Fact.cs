@@ -9,4 +9,4 @@ public sealed record UnknownFact : Fact;
 /// <summary>An earlier entry does not hold. A retraction can itself be retracted.</summary>
 /// <param name="Entry">The entry.</param>
 /// <param name="Reason">Why, in the member's words.</param>
-public sealed record Retracted(Guid Entry, string? Reason) : Fact;
+public sealed record Retracted(Guid Entry, string? Reason = null) : Fact;

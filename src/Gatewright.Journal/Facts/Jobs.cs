@@ -6,23 +6,23 @@ namespace Gatewright.Journal.Facts;
 /// <summary>A piece of mending was planned.</summary>
 /// <param name="Job">Its key.</param>
 /// <param name="Boat">The boat.</param>
-/// <param name="Seat">The seat.</param>
-/// <param name="Side">The side.</param>
 /// <param name="Cause">The cause it is to mend.</param>
 /// <param name="Remedy">The remedy's code.</param>
 /// <param name="Steps">What to do, step by step.</param>
 /// <param name="Parts">What it takes from stores.</param>
 /// <param name="Expected">What the gauge should show after it.</param>
+/// <param name="Seat">The seat; null where the whole boat is meant.</param>
+/// <param name="Side">The side; null where the whole boat is meant.</param>
 public sealed record JobPlanned(
     string Job,
     string Boat,
-    int? Seat,
-    Side? Side,
     Cause Cause,
     string Remedy,
     IReadOnlyList<string> Steps,
     IReadOnlyList<PartUsed> Parts,
-    IReadOnlyList<ExpectedAt> Expected) : Fact;
+    IReadOnlyList<ExpectedAt> Expected,
+    int? Seat = null,
+    Side? Side = null) : Fact;
 
 /// <summary>A part that a job takes.</summary>
 /// <param name="Part">The part's kind: insert, shim, washer, pin.</param>
@@ -45,9 +45,9 @@ public sealed record StepDone(string Job, int Step) : Fact;
 /// <summary>A job was finished.</summary>
 /// <param name="Job">The job.</param>
 /// <param name="Found">The cause that was found; null when none was.</param>
-public sealed record JobDone(string Job, Cause? Found) : Fact;
+public sealed record JobDone(string Job, Cause? Found = null) : Fact;
 
 /// <summary>A job was given up.</summary>
 /// <param name="Job">The job.</param>
 /// <param name="Reason">Why.</param>
-public sealed record JobDropped(string Job, string? Reason) : Fact;
+public sealed record JobDropped(string Job, string? Reason = null) : Fact;

@@ -14,7 +14,14 @@ namespace Gatewright.Journal.Facts;
 /// <param name="Rack">The rack, where its level is the rack's.</param>
 /// <param name="Round">The round, if it is part of one.</param>
 public sealed record BoatLaid(
-    string Lying, string Boat, Lie Lie, LevelBasis Level, decimal? BowHigh, decimal? PortLow, string? Rack, string? Round) : Fact;
+    string Lying,
+    string Boat,
+    Lie Lie,
+    LevelBasis Level,
+    decimal? BowHigh = null,
+    decimal? PortLow = null,
+    string? Rack = null,
+    string? Round = null) : Fact;
 
 /// <summary>A reading was taken.</summary>
 /// <param name="Lying">How the boat lay.</param>
@@ -22,9 +29,9 @@ public sealed record BoatLaid(
 /// <param name="Item">What the gauge was held against.</param>
 /// <param name="Seat">The seat.</param>
 /// <param name="Side">The side.</param>
+/// <param name="Value">What the gauge showed, degrees.</param>
 /// <param name="Station">The station, for a gate's face read at one.</param>
 /// <param name="Angle">The oar angle in degrees, for a gate's face read elsewhere.</param>
-/// <param name="Value">What the gauge showed, degrees.</param>
 /// <param name="Gauge">The gauge.</param>
 /// <param name="Job">The job it re-checks, if it does.</param>
 public sealed record ReadingTaken(
@@ -33,11 +40,11 @@ public sealed record ReadingTaken(
     ReadItem Item,
     int Seat,
     Side Side,
-    Station? Station,
-    decimal? Angle,
     decimal Value,
-    string? Gauge,
-    string? Job) : Fact;
+    Station? Station = null,
+    decimal? Angle = null,
+    string? Gauge = null,
+    string? Job = null) : Fact;
 
 /// <summary>How a boat's level was known while it was read.</summary>
 [JsonConverter(typeof(KebabEnumConverter<LevelBasis>))]
@@ -60,7 +67,7 @@ public enum LevelBasis
 /// <param name="Boat">The boat.</param>
 /// <param name="Measure">Which measure.</param>
 /// <param name="Seat">The seat.</param>
-/// <param name="Side">The side, where it has one.</param>
 /// <param name="Value">The value as entered.</param>
 /// <param name="Unit">The unit as entered.</param>
-public sealed record MeasureTaken(string Boat, string Measure, int Seat, Side? Side, decimal Value, string Unit) : Fact;
+/// <param name="Side">The side, where it has one.</param>
+public sealed record MeasureTaken(string Boat, string Measure, int Seat, decimal Value, string Unit, Side? Side = null) : Fact;

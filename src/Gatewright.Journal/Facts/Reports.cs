@@ -9,7 +9,7 @@ namespace Gatewright.Journal.Facts;
 /// <param name="Seat">The seat, where it is about one.</param>
 /// <param name="Side">The side, where it is about one.</param>
 /// <param name="Text">In their words.</param>
-public sealed record Reported(string Boat, ReportKind Kind, int? Seat, Side? Side, string? Text) : Fact;
+public sealed record Reported(string Boat, ReportKind Kind, int? Seat = null, Side? Side = null, string? Text = null) : Fact;
 
 /// <summary>A boat was held: not out on the water.</summary>
 /// <param name="Boat">The boat.</param>

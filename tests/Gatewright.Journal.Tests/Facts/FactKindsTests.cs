@@ -1,0 +1,92 @@
+using System.Text;
+using Gatewright.Core;
+using Gatewright.Core.Diagnosing;
+using Gatewright.Core.Measuring;
+using Gatewright.Journal.Entries;
+using Gatewright.Journal.Facts;
+using Gatewright.Journal.Tests.Replay;
+
+namespace Gatewright.Journal.Tests.Facts;
+
+/// <summary>Every kind of entry as it is written, to the byte: what was once written is read for ever.</summary>
+public sealed class FactKindsTests
+{
+    public static TheoryData<string, int, string> Written => new()
+    {
+        { "set", 1, """{"thing":"boat","key":"heron","fields":{"name":"Heron","rack":null}}""" },
+        { "retract", 1, """{"entry":"01900000-0000-7000-8000-000000000001","reason":"a slip"}""" },
+        { "round-started", 1, """{"round":"r1","standard":"club"}""" },
+        { "round-ended", 1, """{"round":"r1"}""" },
+        { "boat-laid", 1, """{"lying":"l1","boat":"heron","lie":"inverted","level":"read","bowHigh":0.3,"portLow":-0.2}""" },
+        { "reading", 1, """{"lying":"l1","boat":"heron","item":"gate","seat":3,"side":"port","value":4.5,"station":"catch","gauge":"g1"}""" },
+        { "rack-level", 1, """{"rack":"a","bowHigh":0.1,"portLow":0.0}""" },
+        { "gauge-reversed", 1, """{"gauge":"g1","first":2.3,"turned":-1.9}""" },
+        { "report", 1, """{"boat":"heron","kind":"crab-at-finish","seat":3,"side":"port","text":"blade stuck"}""" },
+        { "hold", 1, """{"boat":"heron","reason":"knocked"}""" },
+        { "release", 1, """{"boat":"heron","reason":"mended and read again"}""" },
+        { "job-planned", 1, """{"job":"j1","boat":"heron","cause":"pin-out","remedy":"plate-washer","steps":["look","do"],"parts":[{"part":"washer","size":2,"count":1}],"expected":[{"station":"catch","value":4.0,"from":3.1,"to":4.9}],"seat":3,"side":"port"}""" },
+        { "step-done", 1, """{"job":"j1","step":0}""" },
+        { "job-done", 1, """{"job":"j1","found":"pin-out"}""" },
+        { "job-dropped", 1, """{"job":"j1","reason":"no parts"}""" },
+        { "stock-changed", 1, """{"part":"washer","size":2,"change":-1,"job":"j1"}""" },
+        { "stock-counted", 1, """{"part":"insert","size":4,"count":7}""" },
+        { "note", 1, """{"thing":"boat","key":"heron","text":"slow leak"}""" },
+        { "photo", 1, """{"thing":"boat","key":"heron","sha256":"00","bytes":10,"mediaType":"image/jpeg"}""" },
+        { "measure", 1, """{"boat":"heron","measure":"spread","seat":3,"value":84.5,"unit":"cm","side":"port"}""" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Written))]
+    public void Each_kind_reads_and_is_written_again_as_it_was(string kind, int version, string body)
+    {
+        Fact? fact = FactKinds.Read(Entry(kind, version, body), out string? problem);
+
+        Assert.Null(problem);
+        (string name, int written, byte[] bytes) = FactKinds.Write(fact!);
+        Assert.Equal((kind, version, body), (name, written, Encoding.UTF8.GetString(bytes)));
+    }
+
+    [Fact]
+    public void Every_kind_stands_above() =>
+        Assert.Equal(FactKinds.Names, Written.Select(row => row.Data.Item1).Distinct());
+
+    [Fact]
+    public void A_reading_is_what_its_words_say() => Assert.Equal(
+        new ReadingTaken("l1", "heron", ReadItem.Gate, 3, Side.Port, 4.5m, Station.Catch, Gauge: "g1"),
+        FactKinds.Read(Entry("reading", 1, Written.Single(r => r.Data.Item1 == "reading").Data.Item3), out _));
+
+    [Fact]
+    public void A_cause_is_what_its_word_says() => Assert.Equal(
+        new JobDone("j1", Cause.PinOut), FactKinds.Read(Entry("job-done", 1, """{"job":"j1","found":"pin-out"}"""), out _));
+
+    [Theory]
+    [InlineData("tide-table", 1)]
+    [InlineData("reading", 2)]
+    public void A_kind_or_version_from_a_newer_program_is_kept_and_not_refused(string kind, int version)
+    {
+        Assert.IsType<UnknownFact>(FactKinds.Read(Entry(kind, version, """{"new":true}"""), out string? problem));
+        Assert.Null(problem);
+    }
+
+    [Theory]
+    [InlineData("""{"boat":"heron"}""")]
+    [InlineData("""{"boat":"heron","reason":null}""")]
+    [InlineData("""{"boat":3,"reason":"knocked"}""")]
+    public void A_known_kind_whose_body_cannot_be_read_is_refused_with_its_reason(string body)
+    {
+        Assert.Null(FactKinds.Read(Entry("hold", 1, body), out string? problem));
+        Assert.StartsWith("the body of a hold entry, at $", problem, StringComparison.Ordinal);
+    }
+
+    private static Entry Entry(string kind, int version, string body) => new()
+    {
+        Id = Journals.Id(1),
+        Club = Journals.Club,
+        Member = "m1",
+        Device = "phone",
+        Time = default,
+        Kind = kind,
+        Version = version,
+        Body = Encoding.UTF8.GetBytes(body),
+    };
+}
