@@ -25,19 +25,23 @@ internal static class NextWords
             ? "Enough has been read: no further reading would change a verdict. What is wrong shows when it is mended."
             : "No single reading would tell much more: level the boat, read every station again, and compare.";
 
-    /// <summary>Each band of outcomes and what it would mean: "up to 1.5°", "pin leans out or in at seat 3 port, 91 %".</summary>
-    public static IEnumerable<(string Band, string Meaning)> Outcomes(NextReading next) =>
-        next.Outcomes.Select(outcome => (
+    /// <summary>
+    /// Each band of outcomes and what it would mean: "up to 1.5°", "pin leans out or in at seat 3 port, 91 %". None where
+    /// one story leads whatever the gauge shows: the reading then tells how sure, and not what.
+    /// </summary>
+    public static IEnumerable<(string Band, string Meaning)> Outcomes(NextReading next) => next.Outcomes.Count < 2
+        ? []
+        : next.Outcomes.Select(outcome => (
             Band(outcome.From, outcome.To),
             $"{Story(outcome.Story)}, {Figures.Percent(outcome.Story.Probability)}"));
 
     private static string Band(Angle? from, Angle? to) => (from, to) switch
     {
-        (null, null) => "whatever it shows",
         (null, { } most) => $"up to {Figures.Short(most)}°",
         ({ } least, null) => $"from {Figures.Short(least)}°",
         ({ } least, { } most) when least == most => $"{Figures.Short(least)}°",
         ({ } least, { } most) => $"{Figures.Short(least)}° to {Figures.Short(most)}°",
+        _ => "anything",
     };
 
     private static string Story(Story story) => story.IsNone
