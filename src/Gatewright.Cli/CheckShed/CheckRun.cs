@@ -5,7 +5,7 @@ using Gatewright.Cli.Drawing;
 using Gatewright.Cli.Inputs;
 using Gatewright.Cli.Terminals;
 using Gatewright.Core.Checking;
-using Gatewright.Core.Diagnosing;
+using Gatewright.Journal.Exchange;
 
 namespace Gatewright.Cli.CheckShed;
 
@@ -21,8 +21,11 @@ internal sealed class CheckRun(Terminal terminal)
         }
 
         CheckSettings settings = CheckSettings.Default with { Standard = input.Standard };
+        ILookup<bool, BoatRecord> boats = input.Boats.ToLookup(boat => boat.Current.Readings.Count > 0);
+        IEnumerable<InputProblem> old = boats[false].Select(boat =>
+            NotJudged.Of(boat.Current.Boat, "was not read since its gates were last changed"));
         var shed = new ShedCheck(
-            [.. input.Boats.Select(boat => BoatCheck.Of(boat, BoatContext.None, settings))], input.Standard, input.Warnings);
+            [.. boats[true].Select(boat => boat.Check(settings))], input.Standard, [.. input.Warnings, .. old]);
         Tell(shed, request);
         return shed.NeedsAttention ? ExitStatus.Attention : ExitStatus.Good;
     }

@@ -11,7 +11,7 @@ namespace Gatewright.Cli.CheckShed;
 internal sealed record ShedCheck(IReadOnlyList<BoatCheck> Boats, Standard Standard, IReadOnlyList<InputProblem> Warnings)
 {
     /// <summary>Whether any boat is not good.</summary>
-    public bool NeedsAttention => Boats.Any(boat => boat.Verdict.Verdict != Verdict.Good);
+    public bool NeedsAttention => Boats.Any(boat => boat.Verdict.Verdict != Verdict.Good) || Warnings.Any(NotJudged.Is);
 
     /// <summary>Whether anything told of was not read.</summary>
     public bool HasExpected => Boats.Any(boat => boat.Verdict.Gates.Any(gate => gate.Pitches.Any(pitch => !pitch.Read)));

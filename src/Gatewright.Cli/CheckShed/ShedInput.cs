@@ -2,7 +2,6 @@ using Gatewright.Cli.Inputs;
 using Gatewright.Cli.Terminals;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Judging;
-using Gatewright.Core.Measuring;
 using Gatewright.Journal.Exchange;
 
 namespace Gatewright.Cli.CheckShed;
@@ -15,7 +14,7 @@ namespace Gatewright.Cli.CheckShed;
 /// <param name="Warnings">What is odd.</param>
 internal sealed record ShedInput(
     Standard Standard,
-    IReadOnlyList<BoatReadings> Boats,
+    IReadOnlyList<BoatRecord> Boats,
     IReadOnlyList<InputProblem> Errors,
     int ErrorsBeyond,
     IReadOnlyList<InputProblem> Warnings)
@@ -28,8 +27,10 @@ internal sealed record ShedInput(
         using OpenSources sources = OpenSources.Of(request.Files, terminal);
         ReadingsInput readings = ReadingsCsv.Read(sources.Readable, CheckSettings.Default.Diagnosing.Measuring);
         List<InputProblem> errors = [.. wrongStandard, .. sources.Errors, .. readings.Errors];
-        IReadOnlyList<BoatReadings> boats = errors.Count == 0 ? BoatChoice.Of(readings.Boats, request.Boats, errors) : [];
+        IReadOnlyList<BoatRecord> boats = errors.Count == 0 ? BoatChoice.Of(readings.Records, request.Boats, errors) : [];
+        IEnumerable<InputProblem> unread = readings.OnlyToldOf
+            .Select(boat => NotJudged.Of(boat, "was told of and not read"));
         return new(
-            standard ?? Standard.Club, boats, errors, readings.ErrorsBeyond, [.. oddStandard, .. readings.Warnings]);
+            standard ?? Standard.Club, boats, errors, readings.ErrorsBeyond, [.. oddStandard, .. readings.Warnings, .. unread]);
     }
 }

@@ -1,4 +1,6 @@
 using Gatewright.Core;
+using Gatewright.Core.Checking;
+using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Geometry;
 using Gatewright.Core.Measuring;
 
@@ -12,6 +14,8 @@ internal readonly record struct PendingReading(
 internal sealed class BoatRows(string name)
 {
     private readonly List<PendingReading> _readings = [];
+    private readonly List<Report> _reports = [];
+    private readonly List<Mended> _mendings = [];
     private readonly Dictionary<LyingKey, Lying> _lyings = [];
     private (Side Side, RowPlace Place)?[] _sides = [];
     private Lying? _last;
@@ -66,7 +70,17 @@ internal sealed class BoatRows(string name)
         return _last;
     }
 
+    /// <summary>Whether anything was read on it, or it was only told of.</summary>
+    public bool IsRead => _readings.Count > 0;
+
     public void Add(PendingReading reading) => _readings.Add(reading);
+
+    public void Told(Report report) => _reports.Add(report);
+
+    public void Told(Mended mended) => _mendings.Add(mended);
+
+    /// <summary>The boat with what was told of it, its readings sorted by what was done to it since.</summary>
+    public BoatRecord Record(BoatReadings readings) => BoatRecord.ByDate(readings, _reports, _mendings);
 
     /// <summary>The boat, when every lying is settled.</summary>
     public BoatReadings Close()

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Gatewright.Core;
+using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Measuring;
 
 namespace Gatewright.Journal.Exchange;
@@ -38,7 +39,13 @@ internal static class CellMessages
         Column.Side, gate.Side.Word(), $"disagrees with {gate.Side.Opposite().Word()} in {first.SeenFrom(report.Place)}: a sweep seat has one gate, and seat {gate.Seat} of {boat.Name.AsSpan()} is rowed on one side. Correct the wrong one.");
 
     public static void NoItem(this Reporter report, ReadOnlySpan<char> value) => report.Error(
-        Column.Item, value, $"is not an item: expected {string.Join(", ", Vocabulary.Items.Words)} or {Vocabulary.Level}; blank is gate.");
+        Column.Item, value, $"is not an item: expected {string.Join(", ", Vocabulary.Items.Words)} or {Vocabulary.Level}; or what was told: {string.Join(", ", Vocabulary.Told.Words)} or {Vocabulary.Mended}; blank is gate.");
+
+    public static void NotTold(this Reporter report, Column column, ReadOnlySpan<char> value, ReadOnlySpan<char> item) => report.Error(
+        column, value, $"does not go with {item}, which is told and not read: leave it blank, and give the reading a row of its own.");
+
+    public static void SeatOfTheBoat(this Reporter report, ReadOnlySpan<char> value) => report.Error(
+        Column.Seat, value, $"does not go with {ReportKind.DownToOneSide.Code()}, which is told of the whole boat: leave it blank.");
 
     public static void NoPointColumn(this Reporter report) => report.Error(
         Column.At, default, $"not in the header, while this row reads a gate: add the column, with {Vocabulary.Points}.");

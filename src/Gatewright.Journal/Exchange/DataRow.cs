@@ -2,11 +2,12 @@ using Gatewright.Core;
 
 namespace Gatewright.Journal.Exchange;
 
-/// <summary>Reads the rows under a header: readings, levels of racks, and the notes beside either.</summary>
+/// <summary>Reads the rows under a header: readings, levels of racks, what was told, and the notes beside either.</summary>
 internal sealed class DataRow(RowCells cells, Reporter report, Shed shed, char separator)
 {
     private readonly SlippedRow _slipped = new(cells, report, separator);
     private readonly ReadingRow _reading = new(cells, report, shed);
+    private readonly ToldRow _told = new(cells, report, shed);
     private readonly RackLevelRow _rackLevel = new(cells, report, shed);
 
     public void Read()
@@ -21,6 +22,13 @@ internal sealed class DataRow(RowCells cells, Reporter report, Shed shed, char s
             if (_rackLevel.Read() is string rack)
             {
                 Note(null, null, rack);
+            }
+        }
+        else if (ToldRow.IsMet(cells[Column.Item]))
+        {
+            if (_told.Read() is (string told, var of))
+            {
+                Note(told, of, null);
             }
         }
         else if (_reading.Read() is (string boat, GatePlace gate))

@@ -30,7 +30,7 @@ internal sealed class ReadingRow(RowCells cells, Reporter report, Shed shed)
 
         BoatRows boat = shed.Boats.Named(cells[Column.Boat]);
         GatePlace? gate = seat is int s && side is Side d ? new(s, d) : null;
-        bool agrees = Agrees(boat, boatClass, gate);
+        bool agrees = Agrees(boat, boatClass, gate, cells, report);
         Lying? rows = lying is LyingKey key ? boat.LyingOf(key, report.Place) : null;
         if (!agrees || !hasGauge || rows is null || gate is null || item is null || at is null || value is null)
         {
@@ -65,7 +65,9 @@ internal sealed class ReadingRow(RowCells cells, Reporter report, Shed shed)
         return new(lie.Value, day, level.Value, rack.IsEmpty ? null : shed.Racks.Named(rack));
     }
 
-    private bool Agrees(BoatRows boat, BoatClass? boatClass, GatePlace? gate)
+    /// <summary>Whether a row's class and side are those of the boat's other rows; reports where they are not.</summary>
+    internal static bool Agrees(
+        BoatRows boat, BoatClass? boatClass, GatePlace? gate, RowCells cells, Reporter report)
     {
         if (boatClass is null)
         {

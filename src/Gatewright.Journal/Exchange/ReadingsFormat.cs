@@ -12,7 +12,7 @@ public static class ReadingsFormat
         new("class", true, [.. BoatClass.All.Select(c => c.Name)]),
         new("seat", true, []),
         new("side", true, Vocabulary.Sides.Words),
-        new("item", false, [.. Vocabulary.Items.Words, Vocabulary.Level]),
+        new("item", false, [.. Vocabulary.Items.Words, Vocabulary.Level, .. Vocabulary.Told.Words, Vocabulary.Mended]),
         new("at", false, Vocabulary.Stations.Words),
         new("reading", true, []),
         new("lie", false, Vocabulary.Lies.Words),

@@ -1,3 +1,4 @@
+using Gatewright.Core.Checking;
 using Gatewright.Core.Measuring;
 
 namespace Gatewright.Journal.Exchange;
@@ -15,4 +16,10 @@ public sealed record ReadingsInput(
 {
     /// <summary>What people wrote beside their readings, in the order of the rows; empty when there are errors.</summary>
     public IReadOnlyList<ReadingNote> Notes { get; init; } = [];
+
+    /// <summary>The boats with what was told of them, in the order of <see cref="Boats"/>.</summary>
+    public IReadOnlyList<BoatRecord> Records { get; init; } = [];
+
+    /// <summary>Boats of which something was told and nothing read.</summary>
+    public IReadOnlyList<string> OnlyToldOf { get; init; } = [];
 }

@@ -39,8 +39,18 @@ internal sealed class Shed(MeasuringSettings settings)
             LyingSettlement.Settle(boat, Problems);
         }
 
-        return KeepsReadings
-            ? new([.. Boats.All.Select(b => b.Close())], [], Problems.Warnings.InOrder(), 0) { Notes = _notes }
-            : new([], Problems.Errors.InOrder(), Problems.Warnings.InOrder(), Problems.Errors.Beyond);
+        if (KeepsReadings)
+        {
+            List<BoatRows> read = [.. Boats.All.Where(b => b.IsRead)];
+            List<BoatReadings> boats = [.. read.Select(b => b.Close())];
+            return new(boats, [], Problems.Warnings.InOrder(), 0)
+            {
+                Notes = _notes,
+                Records = [.. read.Zip(boats, (rows, readings) => rows.Record(readings))],
+                OnlyToldOf = [.. Boats.All.Where(b => !b.IsRead).Select(b => b.Name)],
+            };
+        }
+
+        return new([], Problems.Errors.InOrder(), Problems.Warnings.InOrder(), Problems.Errors.Beyond);
     }
 }

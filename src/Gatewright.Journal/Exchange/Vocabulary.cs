@@ -1,4 +1,5 @@
 using Gatewright.Core;
+using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Measuring;
 
 namespace Gatewright.Journal.Exchange;
@@ -19,6 +20,12 @@ internal static class Vocabulary
         ("pin-out", ReadItem.PinOut),
         ("gate-pitch", ReadItem.GatePitch),
         ("sleeve", ReadItem.Sleeve));
+
+    /// <summary>In the column item: the gate was mended on that day.</summary>
+    public const string Mended = "mended";
+
+    /// <summary>In the column item: what was told of a gate, or of the boat.</summary>
+    public static WordTable<ReportKind> Told { get; } = new([.. ReportKinds.All.Select(kind => (kind.Code(), kind))]);
 
     public static WordTable<Station> Stations { get; } = new(
         (Station.Catch.Word(), Station.Catch),

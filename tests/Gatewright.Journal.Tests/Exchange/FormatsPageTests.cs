@@ -75,9 +75,10 @@ public sealed class FormatsPageTests
     public void The_examples_of_files_read_without_an_error_or_a_warning()
     {
         string[] files = MarkdownTable.Blocks(Page, "csv");
-        Assert.Equal(2, files.Length);
+        Assert.Equal(3, files.Length);
         ReadingsInput input = Csv.Read(files);
-        Assert.Equal(3, Assert.Single(Csv.Boats(input)).Readings.Count);
+        Assert.Equal(4, Assert.Single(Csv.Boats(input)).Readings.Count);
+        Assert.Equal(2, Assert.Single(input.Records).Reports.Count);
         Assert.Empty(input.Warnings);
     }
 

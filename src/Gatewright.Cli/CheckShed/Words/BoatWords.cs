@@ -2,6 +2,7 @@ using System.Globalization;
 using Gatewright.Cli.Drawing;
 using Gatewright.Core;
 using Gatewright.Core.Checking;
+using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Judging;
 using Gatewright.Core.Measuring;
 
@@ -15,7 +16,7 @@ internal static class BoatWords
 
     /// <summary>"24 readings upright, level read, 2026-03-14".</summary>
     public static string HowRead(BoatCheck check) =>
-        string.Join("; ", check.Readings.Readings.GroupBy(r => r.Lie).Select(Lying));
+        string.Join("; ", check.Readings.Readings.GroupBy(r => r.Lie).Select(Lying).Concat(Told(check)));
 
     /// <summary>"catch 3.5 to 4.5, abeam 4.0, finish not read, expected 3.9 to 4.1; each to ± 0.4 at most", in degrees.</summary>
     public static string Spread(BoatVerdict boat)
@@ -42,6 +43,25 @@ internal static class BoatWords
         where pitch.RepeatsDisagree && pitch.At.Station is null
         select $"{gate.Gate} {pitch.At.Phrase()}: {pitch.Repeats} readings differ by more than their uncertainty allows. "
             + "Read it again";
+
+    /// <summary>"told: knock at seat 3 port, down to port".</summary>
+    private static IEnumerable<string> Told(BoatCheck check)
+    {
+        IEnumerable<string> told = check.Context.Reports.Select(report => report.Gate is { } gate
+            ? $"{Words(report.Kind)} at {gate}"
+            : $"{Words(report.Kind)} {report.Side?.Word()}");
+        return check.Context.Reports.Count == 0 ? [] : ["told: " + string.Join(", ", told)];
+    }
+
+    private static string Words(ReportKind kind) => kind switch
+    {
+        ReportKind.Knock => "a knock",
+        ReportKind.Refitted => "the rigger refitted",
+        ReportKind.CrabEarly => "a crab early in the drive",
+        ReportKind.CrabAtFinish => "a crab at the finish",
+        ReportKind.WashesOut => "a blade that washes out",
+        _ => "the boat down to",
+    };
 
     private static string Lying(IGrouping<BoatLie, Reading> lying)
     {
