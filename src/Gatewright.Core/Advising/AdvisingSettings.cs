@@ -20,7 +20,4 @@ public sealed record AdvisingSettings
 
     /// <summary>Only this many of the most doubtful gates are considered for a reading: 4.</summary>
     public int MostGates { get; init; } = 4;
-
-    /// <summary>Only this many of the likeliest stories are weighed against each other: 24.</summary>
-    public int MostStories { get; init; } = 24;
 }
