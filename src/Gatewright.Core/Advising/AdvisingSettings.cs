@@ -1,3 +1,5 @@
+using Gatewright.Core.Geometry;
+
 namespace Gatewright.Core.Advising;
 
 /// <summary>When a further reading is worth taking. Ours, from judgement.</summary>
@@ -11,6 +13,9 @@ public sealed record AdvisingSettings
 
     /// <summary>A cause this probable is taken as found: 0.9.</summary>
     public double CauseFound { get; init; } = 0.9;
+
+    /// <summary>A lean whose standard uncertainty is no greater than this is known: 0.5°, a gauge's step.</summary>
+    public Angle LeanKnown { get; init; } = Angle.FromDegrees(0.5);
 
     /// <summary>A verdict this probable is taken as settled: 0.9.</summary>
     public double VerdictSettled { get; init; } = 0.9;

@@ -54,7 +54,8 @@ public sealed class Advisor
         List<Weighed> ranked = [.. CandidateReadings()
             .Select(Weigh)
             .OrderByDescending(w => Math.Round(w.Reading.BitsPerSecond, 9))];
-        int best = ranked.FindIndex(w => w.Reading.Bits >= _settings.LeastGainBits);
+        int best = ranked.FindIndex(w => IsLikelyAtFault(w.Reading.Choice));
+        best = best >= 0 ? best : ranked.FindIndex(w => w.Reading.Bits >= _settings.LeastGainBits);
         IReadOnlyList<NextReading> others = [.. ranked.Where((_, i) => i != best).Select(w => w.Reading)];
         return new(found, settled, false, best < 0 ? null : Told(ranked[best]), others);
     }
@@ -63,7 +64,6 @@ public sealed class Advisor
     {
         var candidates = new Candidates(_check.Readings, _model);
         List<GateView> doubtful = [.. _views
-            .Where(v => v.Doubt >= _settings.LeastGainBits)
             .OrderByDescending(v => Math.Round(v.Doubt, 9))
             .Take(_settings.MostGates)];
         return doubtful.SelectMany(candidates.At).Concat(candidates.Shared(doubtful));
@@ -71,7 +71,7 @@ public sealed class Advisor
 
     private Weighed Weigh(Candidate candidate)
     {
-        double causes = 0;
+        double causes = double.NegativeInfinity;
         double verdicts = _judged.Drop(candidate.Choice);
         (GateView, Observation) telling = candidate.Looks[0];
         foreach ((GateView view, Observation observation) in candidate.Looks)
@@ -86,8 +86,19 @@ public sealed class Advisor
         }
 
         ReadingChoice choice = candidate.Choice;
-        return new(new(choice, causes, Math.Max(0, verdicts), _settings.Times.Of(choice.Item)), telling);
+        return new(new(choice, causes, verdicts, _settings.Times.Of(choice.Item)), telling);
     }
+
+    /// <summary>
+    /// A level or gauge that is more likely than not what is wrong comes before all else: until it has been read every
+    /// verdict on the boat is off by as much, whatever the model is sure of.
+    /// </summary>
+    private bool IsLikelyAtFault(ReadingChoice choice) => choice.Item switch
+    {
+        NextItem.Level => _check.Diagnosis.Probability(p => p.Cause == Cause.HullLevel) > 0.5,
+        NextItem.GaugeReversed => _check.Diagnosis.Probability(p => p.Gauge == choice.Gauge && p.Cause == Cause.GaugeZero) > 0.5,
+        _ => false,
+    };
 
     private static (double Causes, double Verdicts) Expected(GateView view, Observation observation) =>
         new ExpectedEntropy(observation, new(observation, view), view).Bits();
@@ -125,12 +136,27 @@ public sealed class Advisor
     }
 
     private bool CausesFound() =>
-        _check.Diagnosis.Gates.All(g => g.Causes[0].Probability >= _settings.CauseFound)
+        _check.Diagnosis.Gates.All(IsFound)
         && Causes.All.Where(c => c.IsBoatWide()).All(cause =>
         {
             double probability = _check.Diagnosis.Probability(p => p.Cause == cause);
             return Math.Max(probability, 1 - probability) >= _settings.CauseFound;
         });
+
+    /// <summary>
+    /// A pin leans by itself or with its rigger: that is told by looking, not by reading, and the leans are what is
+    /// mended. So the three causes count together once both leans are known.
+    /// </summary>
+    private bool IsFound(GateDiagnosis gate)
+    {
+        double leaning = gate.Causes
+            .Where(c => c.Cause is Cause.PinAft or Cause.PinOut or Cause.Rigger)
+            .Sum(c => c.Probability);
+        return gate.Causes[0].Probability >= _settings.CauseFound
+            || (leaning >= _settings.CauseFound
+                && gate.LeanAft.U <= _settings.LeanKnown
+                && gate.LeanOut.U <= _settings.LeanKnown);
+    }
 
     private bool VerdictsSettled() => _judged.Settled
         && _views.TrueForAll(v => v.ClassProbabilities.TrueForAll(c => c.Max() >= _settings.VerdictSettled));

@@ -6,8 +6,8 @@ namespace Gatewright.Core.Advising;
 /// </summary>
 /// <remarks>
 /// The trapezium rule on an even grid over the whole mixture, row after row: for integrands as smooth as these it
-/// converges faster than any power of the step. The pitches vary more slowly with the outcome than the accounts'
-/// probabilities do: every second point serves them.
+/// converges faster than any power of the step. Of a plane of outcomes every second point each way serves the pitches,
+/// which a level moves little.
 /// </remarks>
 internal sealed class ExpectedEntropy
 {
@@ -18,7 +18,7 @@ internal sealed class ExpectedEntropy
     private const double Nowhere = 6.5;
 
     /// <summary>An account this unlikely at an outcome is left out of the classes there.</summary>
-    private const double NotWorthAdding = 1e-3;
+    private const double NotWorthAdding = 1e-5;
 
     private readonly OutcomeModel _outcomes;
     private readonly StationOutlook _outlook;
@@ -58,6 +58,7 @@ internal sealed class ExpectedEntropy
         double total = 0;
         double verdicts = 0;
         double coarse = 0;
+        int every = _outcomes.Dimensions;
         for (int row = 0; row < _rows.Points; row++)
         {
             FillRow(_rows[row]);
@@ -72,7 +73,7 @@ internal sealed class ExpectedEntropy
                 // −Σ p log₂ p with p = g/f is log₂ f − Σ g log₂ g / f.
                 causes += (density * Math.Log2(density)) - _terms[column];
                 total += density;
-                if (row % 2 == 0 && column % 2 == 0)
+                if (row % every == 0 && column % every == 0)
                 {
                     verdicts += density * VerdictBits(_rows[row], column, density);
                     coarse += density;

@@ -4,6 +4,7 @@ using Gatewright.Core.Geometry;
 namespace Gatewright.Core.Advising;
 
 /// <summary>What one further reading is expected to tell.</summary>
+/// <remarks>The bits are never negative but for the error of the quadrature, some thousandths.</remarks>
 /// <param name="Choice">The reading.</param>
 /// <param name="CauseBits">
 /// The expected drop in entropy over what is wrong: at the gate and with what the boat shares; of level and gauge, as

@@ -13,8 +13,8 @@ namespace Gatewright.Core.Tests.Advising;
 /// </summary>
 internal sealed class BruteForce(BoatCheck check, ReadingChoice choice)
 {
-    /// <summary>Twenty points within the narrowest deviation that a reading of half degrees can have.</summary>
-    private const double Step = 0.0125;
+    /// <summary>Two fifths of the narrowest deviation that a reading of half degrees can have.</summary>
+    private const double Step = 0.1;
 
     /// <summary>Far beyond what a gate of this trade shows.</summary>
     private const double Lowest = -12;
