@@ -1,6 +1,5 @@
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
-using Gatewright.Core.Judging;
 using Gatewright.Core.Measuring;
 
 namespace Gatewright.Core.Advising;
@@ -42,16 +41,26 @@ public sealed class Advisor
         return new Advisor(check, settings).Advise();
     }
 
+    /// <summary>Whether there is nothing left to find out, without asking what else could be read.</summary>
+    public static bool IsDecided(BoatCheck check, AdvisingSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(check);
+        ArgumentNullException.ThrowIfNull(settings);
+        return new Advisor(check, settings).Decide().IsDecided;
+    }
+
+    private Decision Decide() => new(_check, _views, _judged, _settings);
+
     private Advice Advise()
     {
-        bool found = CausesFound();
-        bool settled = VerdictsSettled();
-        if (IsDecided(found, settled))
+        Decision decision = Decide();
+        (bool found, bool settled) = (decision.CausesFound, decision.VerdictsSettled);
+        if (decision.IsDecided)
         {
             return new(found, settled, true, null, []);
         }
 
-        List<Weighed> ranked = [.. CandidateReadings()
+        List<Weighed> ranked = [.. CandidateReadings(decision)
             .Select(Weigh)
             .OrderByDescending(w => Math.Round(w.Reading.BitsPerSecond, 9))];
         int best = ranked.FindIndex(w => IsLikelyAtFault(w.Reading.Choice));
@@ -60,13 +69,16 @@ public sealed class Advisor
         return new(found, settled, false, best < 0 ? null : Told(ranked[best]), others);
     }
 
-    private IEnumerable<Candidate> CandidateReadings()
+    /// <summary>Of the gates that are out, if any are: the others are asked about once those are mended.</summary>
+    private IEnumerable<Candidate> CandidateReadings(Decision decision)
     {
         var candidates = new Candidates(_check.Readings, _model);
-        List<GateView> doubtful = [.. _views
+        HashSet<GatePlace> wanting = decision.WantingACause;
+        List<GateView> asked = [.. _views
+            .Where(v => wanting.Count == 0 || wanting.Contains(v.Gate))
             .OrderByDescending(v => Math.Round(v.Doubt, 9))
             .Take(_settings.MostGates)];
-        return doubtful.SelectMany(candidates.At).Concat(candidates.Shared(doubtful));
+        return asked.SelectMany(candidates.At).Concat(candidates.Shared(asked));
     }
 
     private Weighed Weigh(Candidate candidate)
@@ -120,46 +132,6 @@ public sealed class Advisor
             },
         };
     }
-
-    /// <summary>
-    /// A verdict other than good wants a cause at that gate. Level and gauge explain it too, but then nothing is mended
-    /// until they have been read. Too wide a range wants none: healthy gates may be further apart than a standard allows.
-    /// </summary>
-    private bool IsDecided(bool found, bool settled)
-    {
-        List<GatePlace> notGood = [.. _check.Verdict.Gates
-            .Where(g => g.Reasons.Any(r => r.Kind != ReasonKind.Range))
-            .Select(g => g.Gate)];
-        return (settled && notGood.Count == 0)
-            || (found && notGood.TrueForAll(gate =>
-                _check.Diagnosis.Gates.First(g => g.Gate == gate).Causes[0].Cause is not null));
-    }
-
-    private bool CausesFound() =>
-        _check.Diagnosis.Gates.All(IsFound)
-        && Causes.All.Where(c => c.IsBoatWide()).All(cause =>
-        {
-            double probability = _check.Diagnosis.Probability(p => p.Cause == cause);
-            return Math.Max(probability, 1 - probability) >= _settings.CauseFound;
-        });
-
-    /// <summary>
-    /// A pin leans by itself or with its rigger: that is told by looking, not by reading, and the leans are what is
-    /// mended. So the three causes count together once both leans are known.
-    /// </summary>
-    private bool IsFound(GateDiagnosis gate)
-    {
-        double leaning = gate.Causes
-            .Where(c => c.Cause is Cause.PinAft or Cause.PinOut or Cause.Rigger)
-            .Sum(c => c.Probability);
-        return gate.Causes[0].Probability >= _settings.CauseFound
-            || (leaning >= _settings.CauseFound
-                && gate.LeanAft.U <= _settings.LeanKnown
-                && gate.LeanOut.U <= _settings.LeanKnown);
-    }
-
-    private bool VerdictsSettled() => _judged.Settled
-        && _views.TrueForAll(v => v.ClassProbabilities.TrueForAll(c => c.Max() >= _settings.VerdictSettled));
 
     private List<VerdictStation> NotRead(GatePlace gate)
     {

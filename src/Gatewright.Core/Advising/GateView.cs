@@ -44,6 +44,14 @@ internal sealed class GateView
     /// <summary>All there is to learn here, in bits.</summary>
     public double Doubt { get; }
 
+    /// <summary>How likely something is wrong that puts the gate outside its limits where it was not read.</summary>
+    public double Faulty => Accounts
+        .Where(a => a.Parts.Count > 0)
+        .Sum(a => a.Weight * Stations.Select(s => 1 - s.Classes(a)[2]).DefaultIfEmpty().Max());
+
+    /// <summary>How likely it is to be below its floor somewhere that it was not read.</summary>
+    public double BelowFloor => Accounts.Sum(a => a.Weight * Stations.Select(s => s.Classes(a)[0]).DefaultIfEmpty().Max());
+
     public static GateView Of(GatePlace gate, StoryGroups stories, ViewLayout layout, IReadOnlyList<VerdictStation> stations)
     {
         int[] unknowns = layout.Unknowns(gate);

@@ -34,7 +34,7 @@ public static class ReadingTaken
     {
         UsualWay way = UsualWay.Of(boat);
         StrokePoint at = choice.At ?? settings.Angles(boat.Class.Rowing).Point(Station.Abeam);
-        return new(Item(choice.Item), choice.Gate!.Value, at, shown, way.Lie, way.Gauge);
+        return new(ItemOf(choice.Item), choice.Gate!.Value, at, shown, way.Lie, way.Gauge);
     }
 
     private static BoatReadings Levelled(BoatReadings boat, BoatLie lie, HullAttitude attitude)
@@ -49,7 +49,7 @@ public static class ReadingTaken
             r.Gauge.Name == gauge ? r with { Gauge = r.Gauge with { Zero = zero } } : r)],
     };
 
-    private static ReadItem Item(NextItem item) => item switch
+    internal static ReadItem ItemOf(NextItem item) => item switch
     {
         NextItem.PinAft => ReadItem.PinAft,
         NextItem.PinOut => ReadItem.PinOut,

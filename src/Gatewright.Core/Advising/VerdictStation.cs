@@ -26,10 +26,21 @@ internal sealed record VerdictStation(Station Station, double[] Weights, Station
         double[] classes = new double[ClassCount];
         foreach (Account account in accounts)
         {
-            double deviation = Math.Sqrt(account.Covariance(Weights, Weights));
-            Add(account.Weight, account.Mean(Weights), deviation, classes);
+            double[] own = Classes(account);
+            for (int i = 0; i < ClassCount; i++)
+            {
+                classes[i] += account.Weight * own[i];
+            }
         }
 
+        return classes;
+    }
+
+    /// <summary>The probabilities of the three under one account.</summary>
+    public double[] Classes(Account account)
+    {
+        double[] classes = new double[ClassCount];
+        Add(1, account.Mean(Weights), Math.Sqrt(account.Covariance(Weights, Weights)), classes);
         return classes;
     }
 

@@ -12,16 +12,28 @@ public class AdviceTests
     private static readonly HullLevel ByEye = new HullLevel.ByEye();
     private static readonly GatePlace Five = new(5, Side.Starboard);
 
+    /// <remarks>At the catch every fault of a gate shows: its own pitch whole, a lean aft by cos 55°, one out by sin 55°.</remarks>
     [Fact]
-    public void A_boat_that_reads_as_it_should_needs_no_further_reading()
+    public void A_boat_that_reads_as_it_should_at_the_catch_needs_no_further_reading()
     {
-        Advice advice = Round.Abeam("8+", null, 4, 4, 4.5, 4, 4, 3.5, 4, 4).Advice;
+        Advice advice = Round.At(Station.Catch, "8+", null, 4, 4, 4, 4, 4, 4, 4, 4).Advice;
 
         Assert.True(advice.CausesFound);
         Assert.True(advice.VerdictsSettled);
         Assert.True(advice.IsDecided);
         Assert.True(advice.IsEnough);
         Assert.Empty(advice.Others);
+    }
+
+    /// <remarks>Common practice: a lean out shows from catch to finish; abeam it cannot be seen.</remarks>
+    [Fact]
+    public void A_boat_that_reads_as_it_should_abeam_is_looked_at_for_leans_out()
+    {
+        Advice advice = Round.Abeam("8+", null, 4, 4, 4, 4, 4, 4, 4, 4).Advice;
+
+        Assert.True(advice.CausesFound);
+        Assert.False(advice.VerdictsSettled);
+        Assert.Equal(Station.Catch, advice.Next!.Choice.At!.Value.Station);
     }
 
     [Fact]
@@ -132,7 +144,7 @@ public class AdviceTests
     [Fact]
     public void Gates_too_far_apart_but_each_inside_its_limits_want_no_cause()
     {
-        Round round = Round.Abeam("8+", null, 3, 5, 3.5, 4.5, 5, 3, 4.5, 4);
+        Round round = Round.At(Station.Catch, "8+", null, 5, 4, 4, 4, 4, 3, 4, 4);
 
         Assert.Equal(Verdict.Adjust, round.Check.Verdict.Verdict);
         Assert.True(round.Advice.IsDecided);
