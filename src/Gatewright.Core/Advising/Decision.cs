@@ -1,6 +1,7 @@
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Judging;
+using Gatewright.Core.Measuring;
 
 namespace Gatewright.Core.Advising;
 
@@ -47,8 +48,8 @@ internal sealed class Decision(BoatCheck check, IReadOnlyList<GateView> views, J
         .Select(g => g.Gate)];
 
     /// <summary>
-    /// Where a gate was judged other than good its cause is found: level and gauge explain it too, but then nothing is
-    /// mended until they have been read. Where all were judged good that is settled.
+    /// Where a gate was judged other than good its cause is found: level and gauge explain it too, but not before they
+    /// have been read. Where all were judged good that is settled.
     /// </summary>
     public bool IsDecided
     {
@@ -57,9 +58,9 @@ internal sealed class Decision(BoatCheck check, IReadOnlyList<GateView> views, J
             HashSet<GatePlace> wanting = WantingACause;
             return wanting.Count == 0
                 ? VerdictsSettled
-                : IsSharedFound && check.Diagnosis.Gates
+                : IsSharedFound && (IsReadingAtFault || check.Diagnosis.Gates
                     .Where(g => wanting.Contains(g.Gate))
-                    .All(g => IsFound(g) && g.Causes[0].Cause is not null);
+                    .All(g => IsFound(g) && g.Causes[0].Cause is not null));
         }
     }
 
@@ -68,6 +69,16 @@ internal sealed class Decision(BoatCheck check, IReadOnlyList<GateView> views, J
         double probability = check.Diagnosis.Probability(p => p.Cause == cause);
         return Math.Max(probability, 1 - probability) >= settings.CauseFound;
     });
+
+    /// <summary>Level or gauge is found to be wrong although it was read: then only reading it once more helps.</summary>
+    private bool IsReadingAtFault => check.Diagnosis.Probability(IsFoundOut) >= settings.CauseFound;
+
+    private bool IsFoundOut(CausePart part) => part.Cause switch
+    {
+        Cause.HullLevel => UsualWay.Of(check.Readings).Lie.Level is HullLevel.Read,
+        Cause.GaugeZero => check.Readings.Readings.Any(r => r.Gauge.Name == part.Gauge && r.Gauge.Zero.IsChecked),
+        _ => false,
+    };
 
     /// <summary>
     /// A pin leans by itself or with its rigger: that is told by looking, not by reading, and the leans are what is

@@ -26,7 +26,7 @@ internal sealed class StoryGroups
     /// <summary>The stories by what they say of a gate and of what the boat shares.</summary>
     public List<StoryGroup> SeenFrom(GatePlace gate)
     {
-        var groups = new List<StoryGroup>();
+        var groups = new List<(CausePart? First, CausePart? Second, List<(int Story, double Probability)> Members)>();
         for (int story = 0; story < _parts.Length; story++)
         {
             CausePart? first = null;
@@ -39,53 +39,33 @@ internal sealed class StoryGroups
                 }
             }
 
-            Group(groups, first, second).Add(story, _weights.Probability(story));
-        }
-
-        return groups;
-    }
-
-    private static StoryGroup Group(List<StoryGroup> groups, CausePart? first, CausePart? second)
-    {
-        // A dozen groups at most, and the parts are the openings' own objects: a search by reference is quickest.
-        foreach (StoryGroup group in groups)
-        {
-            if (ReferenceEquals(group.First, first) && ReferenceEquals(group.Second, second))
+            // A dozen groups at most, and the parts are the openings' own objects: a search by reference is quickest.
+            int at = groups.FindIndex(g => ReferenceEquals(g.First, first) && ReferenceEquals(g.Second, second));
+            if (at < 0)
             {
-                return group;
+                at = groups.Count;
+                groups.Add((first, second, []));
             }
+
+            groups[at].Members.Add((story, _weights.Probability(story)));
         }
 
-        var added = new StoryGroup(first, second);
-        groups.Add(added);
-        return added;
+        return [.. groups.Select(g => new StoryGroup([.. new[] { g.First, g.Second }.OfType<CausePart>()], g.Members))];
     }
 }
 
 /// <summary>Stories that say the same of one gate and of what the boat shares.</summary>
-internal sealed class StoryGroup(CausePart? first, CausePart? second)
+internal sealed class StoryGroup(IReadOnlyList<CausePart> parts, List<(int Story, double Probability)> members)
 {
-    private readonly List<(int Story, double Probability)> _members = [];
+    public IReadOnlyList<CausePart> Parts => parts;
 
-    public CausePart? First => first;
-
-    public CausePart? Second => second;
-
-    public IReadOnlyList<CausePart> Parts => [.. new[] { first, second }.OfType<CausePart>()];
-
-    public double Weight { get; private set; }
-
-    public void Add(int story, double probability)
-    {
-        _members.Add((story, probability));
-        Weight += probability;
-    }
+    public double Weight { get; } = members.Sum(m => m.Probability);
 
     /// <summary>The likeliest of them, with their shares among themselves.</summary>
     public List<(int Story, double Share)> Likeliest(int most)
     {
         // Stories that mirror each other are equally likely but for rounding, which must not choose between them.
-        List<(int Story, double Probability)> kept = [.. _members
+        List<(int Story, double Probability)> kept = [.. members
             .OrderByDescending(m => Math.Round(m.Probability / Weight, 9))
             .Take(most)];
         double total = kept.Sum(m => m.Probability);
