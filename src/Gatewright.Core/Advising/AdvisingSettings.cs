@@ -1,3 +1,5 @@
+using Gatewright.Core.Geometry;
+
 namespace Gatewright.Core.Advising;
 
 /// <summary>When a further reading is worth taking. Ours, from judgement.</summary>
@@ -12,15 +14,15 @@ public sealed record AdvisingSettings
     /// <summary>A cause this probable is taken as found: 0.9.</summary>
     public double CauseFound { get; init; } = 0.9;
 
-    /// <summary>A verdict this probable is taken as settled: 0.9.</summary>
-    public double VerdictSettled { get; init; } = 0.9;
+    /// <summary>A lean whose standard uncertainty is no greater than this is known: 0.5°, a gauge's step.</summary>
+    public Angle LeanKnown { get; init; } = Angle.FromDegrees(0.5);
 
-    /// <summary>A reading expected to tell less than this is not worth taking: 0.05 bit.</summary>
-    public double LeastGainBits { get; init; } = 0.05;
+    /// <summary>A verdict this probable is taken as settled: 0.95, as a floor is guarded.</summary>
+    public double VerdictSettled { get; init; } = 0.95;
+
+    /// <summary>A reading expected to tell less than this is not worth taking: 0.1 bit.</summary>
+    public double LeastGainBits { get; init; } = 0.1;
 
     /// <summary>Only this many of the most doubtful gates are considered for a reading: 4.</summary>
     public int MostGates { get; init; } = 4;
-
-    /// <summary>Only this many of the likeliest stories are weighed against each other: 24.</summary>
-    public int MostStories { get; init; } = 24;
 }

@@ -1,6 +1,6 @@
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
-using Gatewright.Core.Judging;
+using Gatewright.Core.Measuring;
 
 namespace Gatewright.Core.Advising;
 
@@ -9,33 +9,28 @@ namespace Gatewright.Core.Advising;
 /// the boat is judged; or that enough has been read.
 /// </summary>
 /// <remarks>
-/// The doubt about verdicts is that of the true pitch at each station being below the floor, outside the limits, or
-/// inside them. Only the most doubtful gates and the likeliest stories enter: what is nearly certain cannot lose entropy.
+/// The doubt about a verdict is, where a gate was not read, whether its pitch there will prove to be below the floor,
+/// outside the limits or inside; where it was read and judged not good, whether it really is on the wrong side of the
+/// limit. Where it was read and judged good there is none.
 /// </remarks>
 public sealed class Advisor
 {
     private readonly BoatCheck _check;
     private readonly AdvisingSettings _settings;
     private readonly LinearModel _model;
-    private readonly List<Story> _stories;
-    private readonly List<StoryState> _states;
-    private readonly double[] _weights;
-    private readonly List<(VerdictStation Station, double[] Classes)> _stations;
+    private readonly List<GateView> _views;
+    private readonly JudgedDoubts _judged;
 
     private Advisor(BoatCheck check, AdvisingSettings settings)
     {
         _check = check;
         _settings = settings;
-        StoryWeights all = check.Diagnosis.Weights;
-        _model = all.Kernel.Model;
-        List<int> likely = [.. Enumerable.Range(0, all.Count)
-            .OrderByDescending(all.Probability)
-            .Take(settings.MostStories)];
-        double total = likely.Sum(all.Probability);
-        _weights = [.. likely.Select(i => all.Probability(i) / total)];
-        _states = [.. likely.Select(all.State)];
-        _stories = [.. likely.Select(i => new Story([.. all.Parts(i).Select(o => o.Part)], all.Probability(i)))];
-        _stations = [.. VerdictStations().Select(s => (s, ClassesOf(s)))];
+        StoryWeights weights = check.Diagnosis.Weights;
+        _model = weights.Kernel.Model;
+        var stories = new StoryGroups(weights);
+        var layout = new ViewLayout(_model);
+        _views = [.. _model.Layout.Gates.Select(gate => GateView.Of(gate, stories, layout, NotRead(gate)))];
+        _judged = new(check);
     }
 
     /// <summary>Advises on a boat that has been checked.</summary>
@@ -46,86 +41,105 @@ public sealed class Advisor
         return new Advisor(check, settings).Advise();
     }
 
+    /// <summary>Whether there is nothing left to find out, without asking what else could be read.</summary>
+    public static bool IsDecided(BoatCheck check, AdvisingSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(check);
+        ArgumentNullException.ThrowIfNull(settings);
+        return new Advisor(check, settings).Decide().IsDecided;
+    }
+
+    private Decision Decide() => new(_check, _views, _judged, _settings);
+
     private Advice Advise()
     {
-        bool found = CausesFound();
-        bool settled = _stations.All(s => s.Classes.Max() >= _settings.VerdictSettled);
-        if (found || settled)
+        Decision decision = Decide();
+        (bool found, bool settled) = (decision.CausesFound, decision.VerdictsSettled);
+        if (decision.IsDecided)
         {
-            return new(found, settled, null, []);
+            return new(found, settled, true, null, []);
         }
 
-        List<(NextReading Reading, OutcomeModel Outcomes)> ranked = [.. Candidates.Of(_check.Readings, _model, DoubtfulGates())
-            .Select(observation => Expect(observation, new OutcomeModel(observation, _states, _weights)))
-            .OrderByDescending(n => n.Reading.BitsPerSecond)];
-        int best = ranked.FindIndex(n => n.Reading.Bits >= _settings.LeastGainBits);
-        IReadOnlyList<NextReading> others = [.. ranked.Where((_, i) => i != best).Select(n => n.Reading)];
-        return best < 0
-            ? new(found, settled, null, others)
-            : new(found, settled, ranked[best].Reading with { Outcomes = OutcomeBands.Of(ranked[best].Outcomes, _stories) }, others);
+        List<Weighed> ranked = [.. CandidateReadings(decision)
+            .Select(Weigh)
+            .OrderByDescending(w => Math.Round(w.Reading.BitsPerSecond, 9))];
+        int best = ranked.FindIndex(w => IsLikelyAtFault(w.Reading.Choice));
+        best = best >= 0 ? best : ranked.FindIndex(w => w.Reading.Bits >= _settings.LeastGainBits);
+        IReadOnlyList<NextReading> others = [.. ranked.Where((_, i) => i != best).Select(w => w.Reading)];
+        return new(found, settled, false, best < 0 ? null : Told(ranked[best]), others);
     }
 
-    private (NextReading Reading, OutcomeModel Outcomes) Expect(Observation observation, OutcomeModel outcomes)
+    /// <summary>Of the gates that are out, if any are: the others are asked about once those are mended.</summary>
+    private IEnumerable<Candidate> CandidateReadings(Decision decision)
     {
-        List<VerdictStation> stations = [.. BearsOn(observation.Choice.Gate)];
-        (double causes, double verdicts) = new ExpectedEntropy(observation, outcomes, _states, stations).Bits();
-        double before = stations.Sum(s => Entropy.Bits(ClassesOf(s)));
-        var reading = new NextReading(
-            observation.Choice,
-            Math.Max(0, Entropy.Bits(_weights) - causes),
-            Math.Max(0, before - verdicts),
-            _settings.Times.Of(observation.Choice.Item),
-            []);
-        return (reading, outcomes);
+        var candidates = new Candidates(_check.Readings, _model);
+        HashSet<GatePlace> wanting = decision.WantingACause;
+        List<GateView> asked = [.. _views
+            .Where(v => wanting.Count == 0 || wanting.Contains(v.Gate))
+            .OrderByDescending(v => Math.Round(v.Doubt, 9))
+            .Take(_settings.MostGates)];
+        return asked.SelectMany(candidates.At).Concat(candidates.Shared(asked));
     }
 
-    /// <summary>A gate's reading bears on its own verdicts; the level and the gauge on the most doubtful of the boat.</summary>
-    private IEnumerable<VerdictStation> BearsOn(GatePlace? gate)
+    private Weighed Weigh(Candidate candidate)
     {
-        const int MostStations = 6;
-        return gate is { } place
-            ? _stations.Where(s => s.Station.Gate == place).Select(s => s.Station)
-            : _stations.OrderByDescending(s => Entropy.Bits(s.Classes)).Take(MostStations).Select(s => s.Station);
-    }
-
-    private bool CausesFound() =>
-        _check.Diagnosis.Gates.All(g => g.Causes[0].Probability >= _settings.CauseFound)
-        && Causes.All.Where(c => c.IsBoatWide()).All(cause =>
+        double causes = double.NegativeInfinity;
+        double verdicts = _judged.Drop(candidate.Choice);
+        (GateView, Observation) telling = candidate.Looks[0];
+        foreach ((GateView view, Observation observation) in candidate.Looks)
         {
-            double probability = _check.Diagnosis.Probability(p => p.Cause == cause);
-            return Math.Max(probability, 1 - probability) >= _settings.CauseFound;
-        });
-
-    private List<GatePlace> DoubtfulGates() =>
-        [.. _check.Diagnosis.Gates
-            .Select(g => (g.Gate, Bits: Doubt(g.Gate, g)))
-            .Where(g => g.Bits >= _settings.LeastGainBits)
-            .OrderByDescending(g => g.Bits)
-            .Take(_settings.MostGates)
-            .Select(g => g.Gate)];
-
-    private double Doubt(GatePlace gate, GateDiagnosis diagnosis) =>
-        Entropy.Bits([.. diagnosis.Causes.Select(c => c.Probability)])
-        + _stations.Where(s => s.Station.Gate == gate).Sum(s => Entropy.Bits(s.Classes));
-
-    private IEnumerable<VerdictStation> VerdictStations()
-    {
-        Standard standard = _check.Settings.Standard;
-        var angles = _model.Settings.Measuring.Angles(_check.Readings.Class.Rowing);
-        return _model.Layout.Gates.SelectMany(gate => Stations.All.Select(station =>
-            VerdictStation.Of(gate, _model.Layout.Gate(gate), angles.At(station), standard.At(station))));
-    }
-
-    private double[] ClassesOf(VerdictStation station)
-    {
-        double[] classes = new double[VerdictStation.Classes];
-        for (int k = 0; k < _states.Count; k++)
-        {
-            double mean = _states[k].Mean(station.At, station.Weights);
-            double variance = _states[k].Covariance(station.At, station.Weights, station.At, station.Weights);
-            station.Add(_weights[k], mean, Math.Sqrt(variance), classes);
+            (double causesLeft, double verdictsLeft) = Expected(view, observation);
+            double told = Entropy.Bits(view.Weights) - causesLeft;
+            verdicts += view.ClassProbabilities.Sum(c => Entropy.Bits(c)) - verdictsLeft;
+            if (told > causes + 1e-9)
+            {
+                (causes, telling) = (told, (view, observation));
+            }
         }
 
-        return classes;
+        ReadingChoice choice = candidate.Choice;
+        return new(new(choice, causes, verdicts, _settings.Times.Of(choice.Item)), telling);
     }
+
+    /// <summary>
+    /// A level or gauge that is more likely than not what is wrong comes before all else: until it has been read every
+    /// verdict on the boat is off by as much, whatever the model is sure of.
+    /// </summary>
+    private bool IsLikelyAtFault(ReadingChoice choice) => choice.Item switch
+    {
+        NextItem.Level => _check.Diagnosis.Probability(p => p.Cause == Cause.HullLevel) > 0.5,
+        NextItem.GaugeReversed => _check.Diagnosis.Probability(p => p.Gauge == choice.Gauge && p.Cause == Cause.GaugeZero) > 0.5,
+        _ => false,
+    };
+
+    private static (double Causes, double Verdicts) Expected(GateView view, Observation observation) =>
+        new ExpectedEntropy(observation, new(observation, view), view).Bits();
+
+    /// <summary>The reading with what its outcomes would mean to the gate that learns most about its causes.</summary>
+    private static NextReading Told(Weighed weighed)
+    {
+        (NextReading reading, (GateView view, Observation observation)) = weighed;
+        int along = observation.Dimensions == 2
+            && Expected(view, observation.Along(1)).Causes < Expected(view, observation.Along(0)).Causes ? 1 : 0;
+        return reading with
+        {
+            Outcomes = OutcomeBands.Of(new(observation.Along(along), view), view.Accounts),
+            Scale = reading.Choice.Item switch
+            {
+                NextItem.Level => along == 0 ? OutcomeScale.BowHigh : OutcomeScale.PortLow,
+                NextItem.GaugeReversed => OutcomeScale.GaugeZero,
+                _ => OutcomeScale.Reading,
+            },
+        };
+    }
+
+    private List<VerdictStation> NotRead(GatePlace gate)
+    {
+        StationAngles angles = _model.Settings.Measuring.Angles(_check.Readings.Class.Rowing);
+        return [.. Stations.All
+            .Where(station => _check.Corrected.IndexOf(gate, station) < 0)
+            .Select(s => VerdictStation.Of(s, angles.At(s), gate.Side, _check.Settings.Standard.At(s)))];
+    }
+
+    private sealed record Weighed(NextReading Reading, (GateView View, Observation Observation) Telling);
 }

@@ -39,4 +39,7 @@ public static class NextItems
         NextItem.GaugeReversed => "gauge-reversed",
         _ => "sleeve",
     };
+
+    /// <summary>How many readings one takes: two for a level, along and across, and for a gauge, read and turned.</summary>
+    public static int Readings(this NextItem item) => item is NextItem.Level or NextItem.GaugeReversed ? 2 : 1;
 }

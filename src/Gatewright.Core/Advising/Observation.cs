@@ -1,32 +1,25 @@
-using Gatewright.Core.Diagnosing;
-using Gatewright.Core.Measuring;
-
 namespace Gatewright.Core.Advising;
 
 /// <summary>
-/// A reading not yet taken, as the model sees it: one or two sums of unknowns, each with noise of its own.
+/// A reading not yet taken, as a gate's view has it: one or two sums of its unknowns, each with noise of its own.
 /// </summary>
-/// <param name="Choice">The reading.</param>
-/// <param name="Sums">Each sum: where its unknowns stand in the state, and their weights.</param>
+/// <param name="Sums">Each sum: the weights of the view's unknowns.</param>
 /// <param name="Noise">The variance of the noise of each.</param>
-internal sealed record Observation(ReadingChoice Choice, IReadOnlyList<(int[] At, double[] Weights)> Sums, double Noise)
+internal sealed record Observation(IReadOnlyList<double[]> Sums, double Noise)
 {
     public int Dimensions => Sums.Count;
 
-    /// <summary>A further reading of a gate, pin or sleeve, taken as the others were.</summary>
-    public static Observation Of(ReadingChoice choice, Reading reading, LinearModel model)
-    {
-        double[] line = new double[model.Layout.Size];
-        model.FillRow(reading, line);
-        int[] at = [.. Enumerable.Range(0, line.Length).Where(i => line[i] != 0)];
-        double[] weights = [.. at.Select(i => line[i])];
-        return new(choice, [(at, weights)], ReadingNoise.VarianceOf(reading, model.Settings.Measuring));
-    }
-
     /// <summary>A direct look at unknowns themselves.</summary>
-    public static Observation Direct(ReadingChoice choice, double u, params int[] unknowns)
+    public static Observation Direct(GateView view, double u, params int[] unknowns) =>
+        new([.. unknowns.Select(unknown => Unit(view, unknown))], u * u);
+
+    /// <summary>One of its two sums by itself.</summary>
+    public Observation Along(int dimension) => this with { Sums = [Sums[dimension]] };
+
+    private static double[] Unit(GateView view, int unknown)
     {
-        double[] one = [1];
-        return new(choice, [.. unknowns.Select(k => (new[] { k }, one))], u * u);
+        double[] unit = new double[view.Accounts[0].Means.Length];
+        unit[unknown] = 1;
+        return unit;
     }
 }

@@ -1,90 +1,125 @@
-using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Geometry;
 using Gatewright.Core.Numerics;
 
 namespace Gatewright.Core.Advising;
 
-/// <summary>What each outcome of a reading would mean: bands of outcomes in which one story leads.</summary>
-internal static class OutcomeBands
+/// <summary>What each outcome of a reading would mean: bands, from end to end of the scale, in which one account leads.</summary>
+internal sealed class OutcomeBands
 {
-    /// <summary>Bands are told to the step of a gauge in half degrees.</summary>
-    private const double Step = 0.5;
+    /// <summary>Bands meet at tenths of a degree.</summary>
+    private const double Cell = 0.1;
 
-    /// <summary>A band less likely than this is left to its neighbour.</summary>
+    /// <summary>A band less likely than this goes to its likelier neighbour.</summary>
     private const double LeastChance = 0.02;
 
-    public static List<ReadingOutcome> Of(OutcomeModel outcomes, IReadOnlyList<Story> stories)
+    private readonly OutcomeModel _outcomes;
+    private readonly IReadOnlyList<Account> _accounts;
+    private readonly int _first;
+    private readonly int _cells;
+
+    private OutcomeBands(OutcomeModel outcomes, IReadOnlyList<Account> accounts)
     {
-        int dimension = Telling(outcomes);
-        (double from, double to) = Span(outcomes, dimension);
-        var bands = new List<(double From, double To, double Chance, int Story, double Probability)>();
-        for (double low = from; low < to - (Step / 2); low += Step)
+        const double Reach = 3.5;
+        _outcomes = outcomes;
+        _accounts = accounts;
+        List<int> each = [.. Enumerable.Range(0, accounts.Count)];
+        _first = (int)Math.Floor(each.Min(k => outcomes.Means[k, 0] - (Reach * outcomes.Factors[k, 0])) / Cell);
+        _cells = (int)Math.Ceiling(each.Max(k => outcomes.Means[k, 0] + (Reach * outcomes.Factors[k, 0])) / Cell) - _first;
+    }
+
+    /// <summary>The bands of a reading's outcomes; of one dimension.</summary>
+    public static List<ReadingOutcome> Of(OutcomeModel outcomes, IReadOnlyList<Account> accounts)
+    {
+        var bands = new OutcomeBands(outcomes, accounts);
+        List<Band> runs = bands.Runs();
+        while (runs.Count > 1 && runs.MinBy(r => bands.Chance(r)) is var least && bands.Chance(least) < LeastChance)
         {
-            (double chance, int story, double probability) = Cell(outcomes, dimension, low);
-            if (bands.Count > 0 && (bands[^1].Story == story || chance < LeastChance / 10))
-            {
-                var last = bands[^1];
-                double best = chance > last.Chance ? probability : last.Probability;
-                bands[^1] = (last.From, low + Step, last.Chance + chance, last.Story, best);
-            }
-            else
-            {
-                bands.Add((low, low + Step, chance, story, probability));
-            }
+            runs = bands.Without(runs, least);
         }
 
-        bands = [.. bands.Where(b => b.Chance >= LeastChance)];
-        return [.. bands.Select((b, i) => new ReadingOutcome(
-            i == 0 ? null : Angle.FromDegrees(b.From + (Step / 2)),
-            i == bands.Count - 1 ? null : Angle.FromDegrees(b.To - (Step / 2)),
-            b.Chance,
-            new(stories[b.Story].Parts, b.Probability)))];
+        return [.. runs.Select(bands.Told)];
     }
 
-    /// <summary>Of a level's two directions, the one whose outcome the stories disagree about more.</summary>
-    private static int Telling(OutcomeModel outcomes) =>
-        outcomes.Dimensions == 2 && Spread(outcomes, 1) > Spread(outcomes, 0) ? 1 : 0;
-
-    private static double Spread(OutcomeModel outcomes, int dimension) =>
-        new GaussianMixture(outcomes.Weights, Means(outcomes, dimension), Deviations(outcomes, dimension)).Sd;
-
-    private static (double From, double To) Span(OutcomeModel outcomes, int dimension)
+    /// <summary>Cells with the same account leading, one run after the other.</summary>
+    private List<Band> Runs()
     {
-        double[] means = Means(outcomes, dimension);
-        double[] deviations = Deviations(outcomes, dimension);
-        double low = means.Zip(deviations, (m, s) => m - (3 * s)).Min();
-        double high = means.Zip(deviations, (m, s) => m + (3 * s)).Max();
+        var runs = new List<Band>();
+        for (int cell = 0; cell < _cells; cell++)
+        {
+            Append(runs, new(cell, cell + 1, Leader(cell)));
+        }
 
-        // Cells stand about the half degrees that a gauge shows.
-        return ((Math.Floor(low / Step) * Step) - (Step / 2), (Math.Ceiling(high / Step) * Step) + (Step / 2));
+        return runs;
     }
 
-    private static (double Chance, int Story, double Probability) Cell(OutcomeModel outcomes, int dimension, double low)
+    private static void Append(List<Band> bands, Band next)
     {
-        double[] means = Means(outcomes, dimension);
-        double[] deviations = Deviations(outcomes, dimension);
-        double total = 0;
-        double best = 0;
+        if (bands.Count > 0 && bands[^1].Account == next.Account)
+        {
+            bands[^1] = bands[^1] with { To = next.To };
+        }
+        else
+        {
+            bands.Add(next);
+        }
+    }
+
+    /// <summary>The bands with one given to the likelier of its neighbours, which may then join the one beyond it.</summary>
+    private List<Band> Without(List<Band> bands, Band gone)
+    {
+        int at = bands.IndexOf(gone);
+        bool toLower = at == bands.Count - 1 || (at > 0 && Chance(bands[at - 1]) >= Chance(bands[at + 1]));
+        Band heir = bands[toLower ? at - 1 : at + 1];
+        var result = new List<Band>();
+        foreach (Band band in bands)
+        {
+            Append(result, band == gone ? band with { Account = heir.Account } : band);
+        }
+
+        return result;
+    }
+
+    private int Leader(int cell)
+    {
         int leader = 0;
-        for (int k = 0; k < means.Length; k++)
+        double most = -1;
+        for (int k = 0; k < _accounts.Count; k++)
         {
-            double chance = outcomes.Weights[k]
-                * (Normal.Cdf((low + Step - means[k]) / deviations[k]) - Normal.Cdf((low - means[k]) / deviations[k]));
-            total += chance;
-            if (chance > best)
+            double chance = Chance(k, cell, cell + 1);
+            if (chance > most)
             {
-                (best, leader) = (chance, k);
+                (most, leader) = (chance, k);
             }
         }
 
-        return (total, leader, total > 0 ? best / total : 0);
+        return leader;
     }
 
-    private static double[] Means(OutcomeModel outcomes, int dimension) =>
-        [.. Enumerable.Range(0, outcomes.Weights.Length).Select(k => outcomes.Means[k, dimension])];
+    private double Chance(Band band) => Enumerable.Range(0, _accounts.Count).Sum(k => Chance(k, band.From, band.To));
 
-    private static double[] Deviations(OutcomeModel outcomes, int dimension) =>
-        [.. Enumerable.Range(0, outcomes.Weights.Length).Select(k => dimension == 0
-            ? outcomes.Factors[k, 0]
-            : Math.Sqrt((outcomes.Factors[k, 1] * outcomes.Factors[k, 1]) + (outcomes.Factors[k, 2] * outcomes.Factors[k, 2])))];
+    /// <summary>How likely an account is and the outcome between two cells' ends, of which the outermost are open.</summary>
+    private double Chance(int account, int from, int to)
+    {
+        double above = from == 0 ? 1 : Normal.Above(Standard(account, from));
+        double beyond = to == _cells ? 0 : Normal.Above(Standard(account, to));
+        return _outcomes.Weights[account] * (above - beyond);
+    }
+
+    private double Standard(int account, int cell) =>
+        (((_first + cell) * Cell) - _outcomes.Means[account, 0]) / _outcomes.Factors[account, 0];
+
+    private ReadingOutcome Told(Band band)
+    {
+        double chance = Chance(band);
+        return new(
+            band.From == 0 ? null : End(band.From),
+            band.To == _cells ? null : End(band.To),
+            chance,
+            new(_accounts[band.Account].Parts, Chance(band.Account, band.From, band.To) / chance));
+    }
+
+    // Divided, not multiplied: 37 / 10 is 3.7, 37 × 0.1 is not.
+    private Angle End(int cell) => Angle.FromDegrees((_first + cell) / (1 / Cell));
+
+    private readonly record struct Band(int From, int To, int Account);
 }

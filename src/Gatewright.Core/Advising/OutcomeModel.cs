@@ -1,25 +1,20 @@
-using Gatewright.Core.Diagnosing;
-
 namespace Gatewright.Core.Advising;
 
 /// <summary>
-/// How the outcome of a reading is distributed under each of the likeliest stories: normal, of one or two dimensions.
+/// How the outcome of a reading is distributed under each account of a gate: normal, of one or two dimensions.
 /// </summary>
 internal sealed class OutcomeModel
 {
-    private readonly double[] _logNorms;
-
-    public OutcomeModel(Observation observation, IReadOnlyList<StoryState> states, double[] weights)
+    public OutcomeModel(Observation observation, GateView view)
     {
         Dimensions = observation.Dimensions;
-        Weights = weights;
-        int stories = states.Count;
-        Means = new double[stories, 2];
-        Factors = new double[stories, 3];
-        _logNorms = new double[stories];
-        for (int k = 0; k < stories; k++)
+        Weights = view.Weights;
+        int count = Weights.Length;
+        Means = new double[count, 2];
+        Factors = new double[count, 3];
+        for (int k = 0; k < count; k++)
         {
-            Fill(k, observation, states[k]);
+            Fill(k, observation, view.Accounts[k]);
         }
     }
 
@@ -27,57 +22,39 @@ internal sealed class OutcomeModel
 
     public double[] Weights { get; }
 
-    /// <summary>The mean outcome under each story.</summary>
+    /// <summary>The mean outcome under each account.</summary>
     public double[,] Means { get; }
 
-    /// <summary>The Cholesky factor of the outcome's covariance under each story: l₁₁, l₂₁, l₂₂.</summary>
+    /// <summary>
+    /// The Cholesky factor of the outcome's covariance under each account: l₁₁, l₂₁, l₂₂; 0 and 1 in one dimension.
+    /// </summary>
     public double[,] Factors { get; }
 
-    /// <summary>The probabilities of the stories once the outcome is y, into <paramref name="posterior"/>.</summary>
-    /// <returns>The density of that outcome.</returns>
-    public double Posterior(double first, double second, Span<double> posterior)
+    /// <summary>The standard deviation of one dimension under an account.</summary>
+    public double Deviation(int account, int dimension) => dimension == 0
+        ? Factors[account, 0]
+        : Math.Sqrt((Factors[account, 1] * Factors[account, 1]) + (Factors[account, 2] * Factors[account, 2]));
+
+    /// <summary>The same, the other dimension being known: the finest feature that the density has along this one.</summary>
+    public double Finest(int account, int dimension) => Dimensions == 1
+        ? Factors[account, 0]
+        : dimension == 1 ? Factors[account, 2] : Factors[account, 0] * Factors[account, 2] / Deviation(account, 1);
+
+    private void Fill(int k, Observation observation, Account account)
     {
-        double total = 0;
-        for (int k = 0; k < Weights.Length; k++)
-        {
-            (double one, double two) = Standardised(k, first, second);
-            posterior[k] = Weights[k] * Math.Exp(_logNorms[k] - (0.5 * ((one * one) + (two * two))));
-            total += posterior[k];
-        }
-
-        for (int k = 0; k < Weights.Length; k++)
-        {
-            posterior[k] /= total;
-        }
-
-        return total;
-    }
-
-    /// <summary>L⁻¹ (y − m) under one story; its second part is 0 in one dimension.</summary>
-    public (double One, double Two) Standardised(int story, double first, double second)
-    {
-        double one = (first - Means[story, 0]) / Factors[story, 0];
-        return Dimensions == 1
-            ? (one, 0)
-            : (one, (second - Means[story, 1] - (Factors[story, 1] * one)) / Factors[story, 2]);
-    }
-
-    private void Fill(int k, Observation observation, StoryState state)
-    {
-        (int[] at, double[] w) = observation.Sums[0];
-        Means[k, 0] = state.Mean(at, w);
-        Factors[k, 0] = Math.Sqrt(state.Covariance(at, w, at, w) + observation.Noise);
-        _logNorms[k] = -Math.Log(Factors[k, 0]);
+        double[] sum = observation.Sums[0];
+        Means[k, 0] = account.Mean(sum);
+        Factors[k, 0] = Math.Sqrt(account.Covariance(sum, sum) + observation.Noise);
+        Factors[k, 2] = 1;
         if (Dimensions == 1)
         {
             return;
         }
 
-        (int[] at2, double[] w2) = observation.Sums[1];
-        Means[k, 1] = state.Mean(at2, w2);
-        Factors[k, 1] = state.Covariance(at, w, at2, w2) / Factors[k, 0];
+        double[] other = observation.Sums[1];
+        Means[k, 1] = account.Mean(other);
+        Factors[k, 1] = account.Covariance(sum, other) / Factors[k, 0];
         Factors[k, 2] = Math.Sqrt(
-            state.Covariance(at2, w2, at2, w2) + observation.Noise - (Factors[k, 1] * Factors[k, 1]));
-        _logNorms[k] -= Math.Log(Factors[k, 2]);
+            account.Covariance(other, other) + observation.Noise - (Factors[k, 1] * Factors[k, 1]));
     }
 }

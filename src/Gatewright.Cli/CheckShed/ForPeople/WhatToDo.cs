@@ -51,6 +51,11 @@ internal static class WhatToDo
         }
 
         page.Paragraph(NextWords.What(next), Indent, lead);
+        if (NextWords.Of(next) is { } scale)
+        {
+            page.Paragraph(scale, Indent);
+        }
+
         foreach ((string band, string meaning) in NextWords.Outcomes(next))
         {
             page.Paragraph(meaning, Hang, new Line().To(Indent).Add(band));

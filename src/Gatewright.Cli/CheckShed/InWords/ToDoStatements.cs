@@ -47,7 +47,7 @@ internal static class ToDoStatements
         statements.Add($"Next: {NextWords.What(next)}");
         foreach ((string band, string meaning) in NextWords.Outcomes(next))
         {
-            statements.Add($"If it shows {band}: {meaning}.");
+            statements.Add($"{NextWords.If(next)} {band}: {meaning}.");
         }
     }
 
