@@ -12,6 +12,9 @@ namespace Gatewright.Core.Mending.Options;
 /// </remarks>
 internal sealed class GateAim
 {
+    /// <summary>So that a distance of one step is one, though taking it may have cost the last digit.</summary>
+    private const double Rounding = 1e-6;
+
     private readonly double[] _degrees;
     private readonly double _step;
 
@@ -38,7 +41,7 @@ internal sealed class GateAim
         return steps * steps;
     });
 
-    private int Steps(double off) => (int)Math.Floor((Math.Abs(off) / _step) + 0.5);
+    private int Steps(double off) => (int)Math.Floor((Math.Abs(off) / _step) + Rounding);
 
     private static double Aim(double target, StationLimits limits) =>
         target >= limits.Lowest.Degrees && target <= limits.Highest.Degrees

@@ -1,3 +1,4 @@
+using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Measuring;
 
@@ -53,9 +54,6 @@ public sealed class GateOption
     /// <summary>What the gate is to become; null for one that is left.</summary>
     public GateBelief? After { get; internal init; }
 
-    /// <summary>What the gauge should show afterwards; empty for a gate that is left.</summary>
-    public IReadOnlyList<ExpectedReading> Expected { get; internal init; } = [];
-
     /// <summary>
     /// What is probably wrong with the gate, where the work makes up for it elsewhere and does not set it right; else null.
     /// </summary>
@@ -66,7 +64,13 @@ public sealed class GateOption
     public int? Thousandths(Station station) =>
         Pitches[(int)station] is { IsJudged: true } pitch ? InThousandths(pitch.Pitch) : null;
 
-    internal bool Mends(Cause cause) => _steps.Any(s => s.Mends(cause));
+    /// <summary>What the gauge should show afterwards; empty for a gate that is left.</summary>
+    public IReadOnlyList<ExpectedReading> Expected(BoatCheck check, MendingSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(check);
+        ArgumentNullException.ThrowIfNull(settings);
+        return After is { } after ? ExpectedReadings.Of(after, check, settings) : [];
+    }
 
     private static int InThousandths(Estimate pitch) => (int)Math.Round(1000 * pitch.Value.Degrees);
 }

@@ -7,7 +7,7 @@ namespace Gatewright.Core.Mending.Options;
 /// <summary>Everything that can be done about a gate, as a list to choose from.</summary>
 /// <remarks>
 /// Left as it is; or an insert of any size that can be had, a pack of shims under one edge of the pin's foot, a pack of
-/// washers behind one bolt of the rigger's plate, the backstay where there is one, a new pin; or an insert together
+/// washers behind one bolt of the rigger's plate, the backstay where there is one, a new pin where one is likely enough to be bent; or an insert together
 /// with one of those. A pin is not straightened here, nor a rigger bent back: that is a decision at the bench.
 /// </remarks>
 public sealed class GateOptions
@@ -18,13 +18,16 @@ public sealed class GateOptions
     private readonly OptionJudge _judge;
     private readonly GateStories _stories;
     private readonly Cause? _likeliest;
+    private readonly double _pinIsBent;
 
     private GateOptions(BoatCheck check, GatePlace gate, OptionSettings settings)
     {
         (_check, _gate, _settings) = (check, gate, settings);
         _judge = new(check, gate);
         _stories = GateStories.Of(check.Diagnosis, gate);
-        _likeliest = check.Diagnosis.Gates.Single(g => g.Gate == gate).Causes[0].Cause;
+        IReadOnlyList<CauseProbability> causes = check.Diagnosis.Gates.Single(g => g.Gate == gate).Causes;
+        _likeliest = causes[0].Cause;
+        _pinIsBent = causes.Where(c => c.Cause is Cause.PinAft or Cause.PinOut).Sum(c => c.Probability);
     }
 
     /// <summary>The gate as it is.</summary>
@@ -36,12 +39,24 @@ public sealed class GateOptions
     }
 
     /// <summary>
-    /// What can be done about a gate that makes anything better, the gate as it is first; nothing is on the list that
-    /// another thing on it does as well with no other parts and in no more time (<see cref="OptionDominance"/>).
+    /// What is worth doing about a gate, the gate as it is first; nothing is on the list that another thing on it does as
+    /// well with no other parts and in no more time (<see cref="OptionDominance"/>).
     /// </summary>
     /// <exception cref="ArgumentException">Nothing was read of the gate.</exception>
     public static IReadOnlyList<GateOption> For(BoatCheck check, GatePlace gate, OptionSettings settings) =>
-        new OptionDominance(check.Settings.Standard).Undominated(All(check, gate, settings));
+        new OptionDominance(check.Settings.Standard).Undominated(Worthwhile(check, gate, settings));
+
+    /// <summary>
+    /// What is worth doing about a gate, the gate as it is first: what brings it inside, or clear of a floor it was not
+    /// clear of. Work that leaves a gate where it has to be mended again is not worth a spanner.
+    /// </summary>
+    /// <exception cref="ArgumentException">Nothing was read of the gate.</exception>
+    public static IReadOnlyList<GateOption> Worthwhile(BoatCheck check, GatePlace gate, OptionSettings settings)
+    {
+        IReadOnlyList<GateOption> all = All(check, gate, settings);
+        bool isAboveFloors = all[0].Verdict.IsAboveFloors;
+        return [.. all.Where(o => o.IsLeft || o.Verdict.IsInside || (o.Verdict.IsAboveFloors && !isAboveFloors))];
+    }
 
     /// <summary>All that can be done about a gate, whether it helps or not, the gate as it is first.</summary>
     /// <exception cref="ArgumentException">Nothing was read of the gate.</exception>
@@ -91,7 +106,10 @@ public sealed class GateOptions
             }
         }
 
-        yield return new NewPinStep(_judge.Aim.Target.Pin, _settings.Mending.NewPinU.Degrees);
+        if (_pinIsBent >= Remedies.LikelyEnough)
+        {
+            yield return new NewPinStep(_judge.Aim.Target.Pin, _settings.Mending.NewPinU.Degrees);
+        }
     }
 
     /// <summary>A stay goes to any length, so one length is worth trying: that of least squares against the aim.</summary>
@@ -127,7 +145,6 @@ public sealed class GateOptions
         return new(_gate, steps, pitches, _judge.Judge(pitches))
         {
             After = average,
-            Expected = ExpectedReadings.Of(average, _check, _settings.Mending),
             MakesUpFor = _likeliest is { } cause && !steps.Any(s => s.Mends(cause)) ? cause : null,
         };
     }

@@ -10,8 +10,11 @@ namespace Gatewright.Core.Mending.Options;
 /// </summary>
 internal sealed class GateStories
 {
-    /// <summary>Stories of the boat less likely than this are left out; together they weigh less than any printed figure shows.</summary>
-    private const double Negligible = 1e-7;
+    /// <summary>Stories of the boat less likely than this are left out.</summary>
+    private const double Negligible = 1e-6;
+
+    /// <summary>Accounts of the gate less likely than this are left out: floors are judged at 0.95 and 0.5.</summary>
+    private const double NegligibleOfAGate = 1e-4;
 
     private readonly IReadOnlyList<GateStory> _stories;
 
@@ -23,10 +26,12 @@ internal sealed class GateStories
         var groups = Enumerable.Range(0, weights.Count)
             .Where(i => weights.Probability(i) >= Negligible)
             .GroupBy(i => About(weights, i, gate))
+            .Select(g => (g.Key.Own, Probability: g.Sum(weights.Probability), Stories: g.ToList()))
+            .Where(g => g.Probability >= NegligibleOfAGate)
             .ToList();
-        double total = groups.Sum(g => g.Sum(weights.Probability));
+        double total = groups.Sum(g => g.Probability);
         return new([.. groups.Select(g =>
-            new GateStory(g.Key.Own?.Cause, g.Sum(weights.Probability) / total, GateBeliefs.Over(diagnosis, gate, [.. g])))]);
+            new GateStory(g.Own?.Cause, g.Probability / total, GateBeliefs.Over(diagnosis, gate, g.Stories)))]);
     }
 
     /// <summary>What the gate is to become when something is done to it, whichever story is true.</summary>

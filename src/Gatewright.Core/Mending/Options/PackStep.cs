@@ -14,8 +14,16 @@ internal sealed record PackStep(TiltWay Way, ShimPack Pack, MendingSettings Sett
 {
     /// <inheritdoc/>
     public override string Words =>
-        $"Put {(Way.IsAtThePlate() ? "washers" : "shims")} of {Pack} {Way.Place()}: the top of the pin goes "
+        $"Put {What} of {Pack} {Way.Place()}: the top of the pin goes "
         + $"{Number(Degrees)}° {Way.Goes()} (over a base of {Number(BaseMm)} mm: measure yours).";
+
+    private string What => (Way.IsAtThePlate(), Pack.ThicknessesMm.Count) switch
+    {
+        (true, 1) => "a washer",
+        (true, _) => "washers",
+        (_, 1) => "a shim",
+        _ => "shims",
+    };
 
     private double BaseMm => Way.IsAtThePlate() ? Settings.Dimensions.PlateBoltsMm : Settings.Dimensions.PinFootMm;
 
