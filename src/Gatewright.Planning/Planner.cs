@@ -25,7 +25,7 @@ public sealed class Planner(PlanSettings settings)
 
         Today today = Today.Of(work, stores, _solver);
         Later later = Later.Of(today, stores, _solver);
-        IEnumerable<BoatPlan> plans = all
+        IEnumerable<PlannedBoat> plans = all
             .Where(b => !IsForTheBench(b))
             .Select(b => NotMended(b.Check))
             .Concat(work.Select((boat, i) => Mended(boat, today.State(i), later.State(i))));
@@ -39,11 +39,11 @@ public sealed class Planner(PlanSettings settings)
     private static bool IsForTheBench(ShedBoat boat) =>
         boat.Check.Verdict.Verdict != Verdict.Good && Triage.ReadAgain(boat.Check) is null;
 
-    private static BoatPlan NotMended(BoatCheck check) => check.Verdict.Verdict == Verdict.Good
+    private static PlannedBoat NotMended(BoatCheck check) => check.Verdict.Verdict == Verdict.Good
         ? new(check, BoatOutcome.Good)
         : new(check, BoatOutcome.ReadAgain) { ReadAgain = Triage.ReadAgain(check) };
 
-    private BoatPlan Mended(BoatWork boat, BoatState today, BoatState? later)
+    private PlannedBoat Mended(BoatWork boat, BoatState today, BoatState? later)
     {
         if (today.IsInside && today.Options.All(o => o.IsLeft))
         {

@@ -17,7 +17,7 @@ namespace Gatewright.Planning;
 /// <param name="Aims">How well each aim was met, and whether it is proven that none is better.</param>
 /// <param name="ShoppingAims">The same of the plan after buying; empty when nothing is left to mend.</param>
 public sealed record ShedPlan(
-    IReadOnlyList<BoatPlan> Boats,
+    IReadOnlyList<PlannedBoat> Boats,
     IReadOnlyList<PartCount> Shopping,
     IReadOnlyList<AimResult> Aims,
     IReadOnlyList<AimResult> ShoppingAims)

@@ -21,11 +21,12 @@ internal static class Triage
     public static ReadAgainReason? ReadAgain(BoatCheck check)
     {
         Diagnosis diagnosis = check.Diagnosis;
-        double level = diagnosis.Probability(p => p.Cause == Cause.HullLevel);
-        double gauge = diagnosis.Probability(p => p.Cause == Cause.GaugeZero);
-        if (diagnosis.Probability(p => p.Cause.IsBoatWide()) >= Probable)
+        if (SharedFault.IsProbable(check))
         {
-            return level >= gauge ? ReadAgainReason.Level : ReadAgainReason.Gauge;
+            bool liesElsewhere = diagnosis.Levels.Any(level => SharedFault.LiesElsewhere(level, check));
+            double level = diagnosis.Probability(p => p.Cause == Cause.HullLevel);
+            double gauge = diagnosis.Probability(p => p.Cause == Cause.GaugeZero);
+            return liesElsewhere || level >= gauge ? ReadAgainReason.Level : ReadAgainReason.Gauge;
         }
 
         if (diagnosis.Probability(p => p.Cause == Cause.WrongSeat) >= Probable)

@@ -6,14 +6,13 @@ namespace Gatewright.Planning.Choosing;
 /// </summary>
 internal sealed record RankedAims : Aim
 {
-    private readonly IReadOnlyList<OfOptions> _aims;
     private readonly long[] _weights;
 
     /// <param name="aims">The sums, the most important first; none is to be large, and nothing is worth less than 0.</param>
     public RankedAims(params IReadOnlyList<OfOptions> aims)
         : base(string.Join(", ", aims.Select(a => a.Name)), false)
     {
-        _aims = aims;
+        Aims = aims;
         _weights = new long[aims.Count];
         long weight = 1;
         for (int i = aims.Count - 1; i >= 0; i--)
@@ -23,17 +22,20 @@ internal sealed record RankedAims : Aim
         }
     }
 
+    /// <summary>The sums, the most important first.</summary>
+    public IReadOnlyList<OfOptions> Aims { get; }
+
     /// <inheritdoc/>
-    public override long Ideal => _aims.Select((aim, i) => _weights[i] * aim.Ideal).Sum();
+    public override long Ideal => Aims.Select((aim, i) => _weights[i] * aim.Ideal).Sum();
 
     /// <summary>Of each group and option, its part in the one sum.</summary>
-    public IEnumerable<long> Worth => Enumerable.Range(0, _aims[0].Worth.Count).SelectMany(group =>
-        Enumerable.Range(0, _aims[0].Worth[group].Count).Select(option =>
-            _aims.Select((aim, i) => _weights[i] * aim.Worth[group][option]).Sum()));
+    public IEnumerable<long> Worth => Enumerable.Range(0, Aims[0].Worth.Count).SelectMany(group =>
+        Enumerable.Range(0, Aims[0].Worth[group].Count).Select(option =>
+            Aims.Select((aim, i) => _weights[i] * aim.Worth[group][option]).Sum()));
 
     /// <inheritdoc/>
     public override long Of(ChoiceModel model, IReadOnlyList<int> chosen) =>
-        _aims.Select((aim, i) => _weights[i] * aim.Of(model, chosen)).Sum();
+        Aims.Select((aim, i) => _weights[i] * aim.Of(model, chosen)).Sum();
 
     /// <summary>
     /// A bound of the one sum bounds the first aim by its whole multiple of that aim's weight; and the next one too, as
@@ -42,11 +44,11 @@ internal sealed record RankedAims : Aim
     public override IEnumerable<AimResult> Account(ChoiceModel model, IReadOnlyList<int> chosen, long bound)
     {
         bool isReached = true;
-        for (int i = 0; i < _aims.Count; i++)
+        for (int i = 0; i < Aims.Count; i++)
         {
-            long value = _aims[i].Of(model, chosen);
-            long own = isReached ? Math.Max(bound / _weights[i], _aims[i].Ideal) : _aims[i].Ideal;
-            yield return new(_aims[i].Name, value, own);
+            long value = Aims[i].Of(model, chosen);
+            long own = isReached ? Math.Max(bound / _weights[i], Aims[i].Ideal) : Aims[i].Ideal;
+            yield return new(Aims[i].Name, value, own);
             isReached &= value == own;
             bound -= own * _weights[i];
         }

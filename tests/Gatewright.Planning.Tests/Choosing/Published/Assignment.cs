@@ -7,15 +7,13 @@ namespace Gatewright.Planning.Tests.Choosing.Published;
 /// </summary>
 internal static class Assignment
 {
-    public static Solution Solve(int[][] cost)
-    {
-        var workers = cost
-            .Select(row => (IReadOnlyList<Choice>)[.. row.Select((_, task) => new Choice([new Use(task, 1)]))])
-            .ToList();
-        var tasks = cost[0].Select(_ => new Resource(1)).ToList();
-        return new ChoiceSolver(SolverLimits.Default).Solve(
-            new(workers, tasks, []), [new Aim.OfOptions("cost", false, cost)]);
-    }
+    public static Solution Solve(int[][] cost) =>
+        new ChoiceSolver(SolverLimits.Default).Solve(Model(cost), [new Aim.OfOptions("cost", false, cost)]);
+
+    public static ChoiceModel Model(int[][] cost) => new(
+        [.. cost.Select(row => (IReadOnlyList<Choice>)[.. row.Select((_, task) => new Choice([new Use(task, 1)]))])],
+        [.. cost[0].Select(_ => new Resource(1))],
+        []);
 
     /// <summary>Numbers separated by space: how many there are in a row, then the rows one after another.</summary>
     public static int[][] Read(string resource)

@@ -7,7 +7,7 @@ namespace Gatewright.Planning;
 /// <summary>What is planned for one boat.</summary>
 /// <param name="Check">The boat as it is.</param>
 /// <param name="Outcome">What the jobs of today make of it.</param>
-public sealed record BoatPlan(BoatCheck Check, BoatOutcome Outcome)
+public sealed record PlannedBoat(BoatCheck Check, BoatOutcome Outcome)
 {
     /// <summary>What is done today with parts from the shelf, from the bow.</summary>
     public IReadOnlyList<MendingJob> Jobs { get; init; } = [];
