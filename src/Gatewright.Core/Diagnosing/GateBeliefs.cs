@@ -25,41 +25,66 @@ public static class GateBeliefs
 
         // Of those stories, the ones that matter among themselves; the rest would only cost time.
         List<int> kept = [.. stories.Where(i => weights.Probability(i) >= 1e-4 * total)];
-        return Average(weights, gate, kept, kept.Sum(weights.Probability));
+        return Over(diagnosis, gate, kept);
     }
 
-    private static GateBelief Average(StoryWeights weights, GatePlace gate, List<int> stories, double total)
+    /// <summary>The belief about a gate, averaged over some of the boat's stories, each by its probability.</summary>
+    internal static GateBelief Over(Diagnosis diagnosis, GatePlace gate, IReadOnlyList<int> stories)
     {
+        StoryWeights weights = diagnosis.Weights;
         int first = weights.Kernel.Model.Layout.Gate(gate);
+        return Average([.. stories.Select(s => (weights.Probability(s), Of(weights.State(s), gate, first)))]);
+    }
+
+    /// <summary>One belief in place of several: the mean over all, and what varies within them and between them.</summary>
+    internal static GateBelief Average(IReadOnlyList<(double Weight, GateBelief Belief)> beliefs)
+    {
+        double total = beliefs.Sum(b => b.Weight);
         double[] mean = new double[3];
-        double[] second = new double[9];
-        foreach (int story in stories)
+        foreach ((double weight, GateBelief belief) in beliefs)
         {
-            StoryState state = weights.State(story);
-            double share = weights.Probability(story) / total;
             for (int i = 0; i < 3; i++)
             {
-                double own = state.Mean([first + i], [1]);
-                mean[i] += share * own;
-                for (int j = 0; j <= i; j++)
-                {
-                    double other = state.Mean([first + j], [1]);
-                    second[(3 * i) + j] += share * ((own * other) + state.Covariance([first + i], [1], [first + j], [1]));
-                }
+                mean[i] += weight / total * Unknown(belief.Mean, i);
             }
         }
 
+        double[] covariance = new double[9];
+        foreach ((double weight, GateBelief belief) in beliefs)
+        {
+            for (int i = 0; i < 9; i++)
+            {
+                (int row, int column) = (i / 3, i % 3);
+                double between = (Unknown(belief.Mean, row) - mean[row]) * (Unknown(belief.Mean, column) - mean[column]);
+                covariance[i] += weight / total * (belief.Covariance[row, column] + between);
+            }
+        }
+
+        return new(beliefs[0].Belief.Gate, GateState.FromDegrees(mean[0], mean[1], mean[2]), new(3, covariance));
+    }
+
+    private static GateBelief Of(StoryState state, GatePlace gate, int first)
+    {
         double[] covariance = new double[9];
         for (int i = 0; i < 3; i++)
         {
             for (int j = 0; j <= i; j++)
             {
-                double value = second[(3 * i) + j] - (mean[i] * mean[j]);
+                double value = state.Covariance([first + i], [1], [first + j], [1]);
                 covariance[(3 * i) + j] = value;
                 covariance[(3 * j) + i] = value;
             }
         }
 
-        return new(gate, GateState.FromDegrees(mean[0], mean[1], mean[2]), new(3, covariance));
+        GateState mean = GateState.FromDegrees(
+            state.Mean([first], [1]), state.Mean([first + 1], [1]), state.Mean([first + 2], [1]));
+        return new(gate, mean, new(3, covariance));
     }
+
+    private static double Unknown(GateState state, int unknown) => unknown switch
+    {
+        0 => state.GatePitch.Degrees,
+        1 => state.Pin.Aft.Degrees,
+        _ => state.Pin.Out.Degrees,
+    };
 }

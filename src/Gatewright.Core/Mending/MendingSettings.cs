@@ -18,6 +18,12 @@ public sealed record MendingSettings
     /// <summary>Steps in which inserts are made: 1°.</summary>
     public double InsertStepDegrees { get; init; } = 1;
 
+    /// <summary>The least pitch an insert is made for: 1°.</summary>
+    public double LeastInsertDegrees { get; init; } = 1;
+
+    /// <summary>The most pitch an insert is made for: 7°.</summary>
+    public double MostInsertDegrees { get; init; } = 7;
+
     /// <summary>How well a new insert gives its stamped pitch: 0.3°, as healthy gates scatter.</summary>
     public Angle InsertU { get; init; } = Angle.FromDegrees(0.3);
 

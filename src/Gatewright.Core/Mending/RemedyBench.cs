@@ -38,7 +38,7 @@ internal sealed class RemedyBench(BoatCheck check, CausePart part, GatePlace gat
             GateState.FromDegrees(change, 0, 0),
             $"Fit an insert that gives {Number(wanted)}°: about {Number(Math.Abs(change))}° {more} than what is in the gate now. Look at the old one: worn, cracked, upside down or the wrong stamp.",
             [new(PartKind.Insert, wanted)],
-            10,
+            JobMinutes.InsertSwap,
             _belief.WithNew(0, wanted, settings.InsertU.Degrees));
     }
 
@@ -51,7 +51,7 @@ internal sealed class RemedyBench(BoatCheck check, CausePart part, GatePlace gat
         off => GateState.FromDegrees(0, off, 0),
         AftOff > 0 ? "under the stern edge of the pin's foot: the top of the pin goes towards the bow"
             : "under the bow edge of the pin's foot: the top of the pin goes towards the stern",
-        20);
+        JobMinutes.PinFootShim);
 
     /// <summary>The same, across the boat.</summary>
     public Remedy? FootShimOut() => Tilted(
@@ -62,7 +62,7 @@ internal sealed class RemedyBench(BoatCheck check, CausePart part, GatePlace gat
         off => GateState.FromDegrees(0, 0, off),
         OutOff > 0 ? "under the outer edge of the pin's foot, away from the hull: the top of the pin goes towards the hull"
             : "under the inner edge of the pin's foot, towards the hull: the top of the pin goes away from the hull",
-        20);
+        JobMinutes.PinFootShim);
 
     /// <summary>A washer behind one bolt of the plate: behind the lower one the pin's top goes inward.</summary>
     public Remedy? PlateWasher() => Tilted(
@@ -73,7 +73,7 @@ internal sealed class RemedyBench(BoatCheck check, CausePart part, GatePlace gat
         off => GateState.FromDegrees(0, 0, off),
         OutOff > 0 ? "behind the lower bolt of the rigger's plate: the top of the pin goes towards the hull"
             : "behind the upper bolt of the rigger's plate: the top of the pin goes away from the hull",
-        15);
+        JobMinutes.PlateWasher);
 
     /// <summary>The backstay pulls the pin's top to the stern when it is made shorter.</summary>
     public Remedy? Backstay()
@@ -92,7 +92,7 @@ internal sealed class RemedyBench(BoatCheck check, CausePart part, GatePlace gat
             GateState.FromDegrees(0, -AftOff, 0),
             how + " Only where the rigger has an adjustable backstay.",
             [],
-            10,
+            JobMinutes.Backstay,
             _belief.WithNew(1, _target.Pin.Aft.Degrees, settings.TiltU.Degrees));
     }
 
@@ -128,7 +128,7 @@ internal sealed class RemedyBench(BoatCheck check, CausePart part, GatePlace gat
         GateState.FromDegrees(0, -AftOff, -OutOff),
         "Fit a new pin, and read it from the side and from the end before the gate goes on.",
         [new(PartKind.Pin, 0)],
-        25,
+        JobMinutes.ReplacePin,
         Upright());
 
     /// <summary>First look whether the rigger only sits wrong.</summary>

@@ -8,6 +8,9 @@ internal static class HeaderLine
 
     private const string Declaration = "sep=";
 
+    /// <summary>Whether a name is that of a column.</summary>
+    public delegate bool NameTest(ReadOnlySpan<char> name);
+
     /// <summary>Whether a line has nothing on it but separators, spaces and quote marks.</summary>
     public static bool IsBlank(ReadOnlySpan<char> line)
     {
@@ -23,7 +26,7 @@ internal static class HeaderLine
     }
 
     /// <summary>The separator that makes the most names of ours, else the most columns, else the comma.</summary>
-    public static char Separator(ReadOnlySpan<char> line)
+    public static char Separator(ReadOnlySpan<char> line, NameTest isColumn)
     {
         if (IsDeclaration(line, out char declared))
         {
@@ -35,7 +38,7 @@ internal static class HeaderLine
         foreach (char separator in Separators)
         {
             // A column more never outweighs a name more: there are fewer characters in a row than this factor.
-            int worth = (KnownNames(line, separator) * RowGuard.LongestRow) + line.Count(separator);
+            int worth = (KnownNames(line, separator, isColumn) * RowGuard.LongestRow) + line.Count(separator);
             if (worth > most)
             {
                 (best, most) = (separator, worth);
@@ -56,12 +59,12 @@ internal static class HeaderLine
         return declares;
     }
 
-    private static int KnownNames(ReadOnlySpan<char> line, char separator)
+    private static int KnownNames(ReadOnlySpan<char> line, char separator, NameTest isColumn)
     {
         int known = 0;
         foreach (Range part in line.Split(separator))
         {
-            known += ColumnMap.Find(line[part].Trim("\" ")) is null ? 0 : 1;
+            known += isColumn(line[part].Trim("\" ")) ? 1 : 0;
         }
 
         return known;

@@ -13,13 +13,18 @@ internal sealed class Reporter(Problems problems, RowPlace place)
 
     public void MoveTo(int line) => Place = Place with { Line = line };
 
-    /// <summary>An error in a cell of the row, or in all of it when no column is named.</summary>
+    /// <summary>An error in a cell of a reading's row, or in all of it when no column is named.</summary>
     public void Error(
-        Column? column, ReadOnlySpan<char> value, [InterpolatedStringHandlerArgument("")] ref Message message)
+        Column? column, ReadOnlySpan<char> value, [InterpolatedStringHandlerArgument("")] ref Message message) =>
+        CellError(column?.Name(), value, ref message);
+
+    /// <summary>An error in a cell of the row, or in all of it when no column is named.</summary>
+    public void CellError(
+        string? column, ReadOnlySpan<char> value, [InterpolatedStringHandlerArgument("")] ref Message message)
     {
         if (message.IsWanted)
         {
-            _problems.Errors.Add(Place.SourceIndex, new(Place.Source, Place.Line, column?.Name(), Shown(value), message.ToStringAndClear()));
+            _problems.Errors.Add(Place.SourceIndex, new(Place.Source, Place.Line, column, Shown(value), message.ToStringAndClear()));
         }
     }
 

@@ -50,7 +50,7 @@ internal static class SourceMessages
                 report.Error(null, default, $"a quote mark opens here and {RowGuard.LongestRow:N0} characters later none has closed it: close it, or double it where it belongs to the text. Nothing from this row on was read.");
                 break;
             default:
-                report.Error(null, default, $"more than {RowGuard.LongestRow:N0} characters in one row: expected a line end after each reading. Nothing from this row on was read.");
+                report.Error(null, default, $"more than {RowGuard.LongestRow:N0} characters in one row: expected a line end after each row. Nothing from this row on was read.");
                 break;
         }
     }

@@ -23,7 +23,7 @@ public sealed class LargeInputTests
         "not text: a character stands here that no text file has. Open the file in the program that made it and save the sheet as CSV in the encoding UTF-8 (often listed as \"CSV UTF-8\"). Nothing from this row on was read.";
 
     private const string NoEnd =
-        "more than 65,536 characters in one row: expected a line end after each reading. Nothing from this row on was read.";
+        "more than 65,536 characters in one row: expected a line end after each row. Nothing from this row on was read.";
 
     private static readonly byte[] s_header = Encoding.UTF8.GetBytes(Csv.Rows());
 

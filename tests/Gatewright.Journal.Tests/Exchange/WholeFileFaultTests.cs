@@ -64,7 +64,7 @@ public sealed class WholeFileFaultTests
         {
             "a row without end",
             Utf8(Csv.Rows(Good, new string('x', 65_537))),
-            "round.csv, line 3: more than 65,536 characters in one row: expected a line end after each reading. Nothing from this row on was read."
+            "round.csv, line 3: more than 65,536 characters in one row: expected a line end after each row. Nothing from this row on was read."
         },
         {
             "a quoted cell without end",

@@ -1,7 +1,6 @@
 using Gatewright.Core;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
-using Gatewright.Core.Geometry;
 using Gatewright.Core.Measuring;
 
 namespace Gatewright.Cli.CheckShed.Words;
@@ -28,33 +27,13 @@ internal static class WholeBoatWords
 
     /// <summary>How the boat probably lay, where that may be the whole trouble; otherwise null.</summary>
     public static string? HowItLay(BoatCheck check) =>
-        LevelWrong(check) < WorthLevelling && !check.Diagnosis.Levels.Any(level => LiesElsewhere(level, check))
+        LevelWrong(check) < WorthLevelling && !check.Diagnosis.Levels.Any(level => SharedFault.LiesElsewhere(level, check))
             ? null
             : string.Join("; ", check.Diagnosis.Levels.Select(Lay))
                 + ". Level it and read again before anything is mended: it may be no gate's fault.";
 
     /// <summary>Whether the whole boat, not a gate, is more likely the trouble than not.</summary>
-    public static bool IsProbablyTheReading(BoatCheck check) =>
-        check.Diagnosis.Probability(part => part.Cause.IsBoatWide()) >= CauseWords.ProbablyWrong
-        || check.Diagnosis.Levels.Any(level => LiesElsewhere(level, check));
-
-    /// <summary>
-    /// The readings themselves put the boat well away from the level it was read with: by eye that needs no cause
-    /// beyond the eye.
-    /// </summary>
-    private static bool LiesElsewhere(LevelDiagnosis level, BoatCheck check)
-    {
-        HullAttitude given = LevelEstimate.Of(level.Lie.Level, check.Settings.Diagnosing.Measuring).Attitude;
-        return IsElsewhere(level.BowHigh, given.BowHigh.Degrees) || IsElsewhere(level.PortLow, given.PortLow.Degrees);
-    }
-
-    private static bool IsElsewhere(Estimate lay, double given)
-    {
-        const double WorthTellingDegrees = 0.5;
-        const double Deviations = 2;
-        double off = Math.Abs(lay.Value.Degrees - given);
-        return off >= WorthTellingDegrees && off >= Deviations * lay.U.Degrees;
-    }
+    public static bool IsProbablyTheReading(BoatCheck check) => SharedFault.IsProbable(check);
 
     private static double LevelWrong(BoatCheck check) =>
         check.Diagnosis.Probability(part => part.Cause == Cause.HullLevel);
