@@ -1,7 +1,6 @@
 using Gatewright.Core;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
-using Gatewright.Core.Measuring;
 
 namespace Gatewright.Cli.CheckShed.Words;
 
