@@ -25,7 +25,7 @@ internal enum TiltWay
 /// <summary>What each way is.</summary>
 internal static class TiltWays
 {
-    public static IReadOnlyList<TiltWay> All { get; } = Enum.GetValues<TiltWay>();
+    public static IReadOnlyList<TiltWay> All { get; } = [.. Enum.GetValues<TiltWay>()];
 
     /// <summary>Whether it is done with washers at the plate, rather than with shims at the foot.</summary>
     public static bool IsAtThePlate(this TiltWay way) => way is TiltWay.PlateOut or TiltWay.PlateIn;
