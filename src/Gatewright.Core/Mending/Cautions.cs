@@ -19,6 +19,10 @@ public static class Cautions
     public const string BentPin =
         "A pin bent twice cracks: straighten it only if its maker allows it, never a second time, and look for cracks; when in doubt replace it.";
 
+    /// <summary>For a stay that is set.</summary>
+    public const string Stay =
+        "Slacken the stay before you set it and never pull the rigger to it: forced, it can crack the hull where it is bolted.";
+
     /// <summary>For bolts that were loosened.</summary>
     public const string Bolts =
         "Tighten every bolt as the maker says, then turn the gate by hand: it must swing free. Check height and spread, which may have moved.";
@@ -31,10 +35,12 @@ public static class Cautions
     public static IReadOnlyList<string> For(RemedyKind kind) => kind switch
     {
         RemedyKind.InsertSwap => ["Press the insert fully home at both ends of the gate and close the gate's keeper.", Defer],
-        RemedyKind.PinFootShim or RemedyKind.PlateWasher or RemedyKind.Backstay => [Bolts, Defer],
+        RemedyKind.PinFootShim or RemedyKind.PlateWasher => [Bolts, Defer],
+        RemedyKind.Backstay => [Stay, Bolts, Defer],
         RemedyKind.StraightenPin => [BentPin, Bolts, Defer],
         RemedyKind.ReplacePin => [Bolts, Defer],
-        RemedyKind.SetRigger or RemedyKind.RefitRigger or RemedyKind.RepairRigger => [Knocked, Bolts, Defer],
+        RemedyKind.SetRigger => [Knocked, Stay, Bolts, Defer],
+        RemedyKind.RefitRigger or RemedyKind.RepairRigger => [Knocked, Bolts, Defer],
         RemedyKind.ExchangeRiggers => [Bolts, Defer],
         RemedyKind.TurnSleeve => ["Heat and glue only as the oar maker says; check inboard afterwards.", Defer],
         RemedyKind.LevelAgain => [Lifting, Defer],

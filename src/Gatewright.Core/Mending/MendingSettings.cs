@@ -1,5 +1,4 @@
 using Gatewright.Core.Geometry;
-using Gatewright.Core.Measuring;
 
 namespace Gatewright.Core.Mending;
 
@@ -32,8 +31,4 @@ public sealed record MendingSettings
 
     /// <summary>How upright a new or straightened pin, or a refitted rigger, stands each way: 0.3°.</summary>
     public Angle NewPinU { get; init; } = Angle.FromDegrees(0.3);
-
-    /// <summary>The noise of one re-check reading of a station, level read and gauge as usual: all but the gate's own.</summary>
-    public Angle RecheckU { get; init; } = Angle.FromDegrees(
-        new UncertaintyBudget(0.5 / Math.Sqrt(12), 0.2, 0.044, 0.1, 0.2).CombinedDegrees);
 }

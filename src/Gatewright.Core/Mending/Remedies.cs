@@ -31,6 +31,11 @@ public static class Remedies
         ArgumentNullException.ThrowIfNull(check);
         ArgumentNullException.ThrowIfNull(part);
         ArgumentNullException.ThrowIfNull(settings);
+        if (part.Cause.IsBoatWide())
+        {
+            return [ReadAgain(part)];
+        }
+
         if (part.Cause == Cause.Sleeve)
         {
             return [SleeveRemedy.Of(check, part, settings)];
@@ -61,7 +66,7 @@ public static class Remedies
             RemedyKind.LevelAgain,
             part,
             default,
-            "Nothing is mended yet: read the boat's level along the keel and across it, or pack it up until it is level, and read the gates again.",
+            "Mend nothing yet. Read the boat's level along the keel and across it, or pack the boat up until it lies level; then read its gates again.",
             [],
             10,
             Cautions.For(RemedyKind.LevelAgain),
@@ -70,7 +75,7 @@ public static class Remedies
             RemedyKind.CheckGauge,
             part,
             default,
-            "Nothing is mended yet: read one face, turn the gauge end for end on it and read again; half the sum of the two is the gauge's zero. Set it, or note it, and take it off every reading.",
+            "Mend nothing yet. Read one face, turn the gauge end for end on it and read again: it should lean as far the other way. Half of what the two differ by is the gauge's zero: set the gauge by it, or write it down to be taken off every reading.",
             [],
             5,
             Cautions.For(RemedyKind.CheckGauge),

@@ -6,19 +6,27 @@ using Gatewright.Core.Geometry;
 namespace Gatewright.Core.Mending;
 
 /// <summary>A slipped sleeve, turned back on its shaft.</summary>
-internal static class SleeveRemedy
+public static class SleeveRemedy
 {
-    public static Remedy Of(BoatCheck check, CausePart part, MendingSettings settings)
+    /// <summary>The remedy for a sleeve that has slipped.</summary>
+    internal static Remedy Of(BoatCheck check, CausePart part, MendingSettings settings)
     {
         GatePlace oar = part.Gate!.Value;
         double degrees = SleeveBeliefs.MeanDegrees(check.Diagnosis, oar, part);
-        double mm = RoundTheShaftMm(Angle.FromDegrees(Math.Abs(degrees)), settings.Dimensions.ShaftDiameterMm);
-        string way = degrees > 0 ? "forward, towards the bow" : "back, towards the stern";
-        string instruction = string.Create(CultureInfo.InvariantCulture,
-            $"Turn the sleeve of the oar of {oar} so that the top of its blade comes {Math.Abs(degrees):0.0}° {way}: {mm:0.0} mm round a shaft of {settings.Dimensions.ShaftDiameterMm:0.#} mm. Compare with the other oars of the set first, since blade shapes differ.");
-        return new(RemedyKind.TurnSleeve, part, default, instruction, [], 45, Cautions.For(RemedyKind.TurnSleeve), []);
+        double diameter = settings.Dimensions.ShaftDiameterMm;
+        string mm = Directions.Number(RoundTheShaftMm(Angle.FromDegrees(Math.Abs(degrees)), diameter));
+        string turn = Directions.Number(Math.Abs(degrees));
+        return new(
+            RemedyKind.TurnSleeve,
+            part,
+            default,
+            $"Compare the oar of {oar} with the others of its set first, since blade shapes differ. Then turn its sleeve on the shaft: with the sleeve's flat in the gate, the top of the blade has to come {turn}° {Directions.Along(-degrees)}, {mm} mm round a shaft of {diameter.ToString("0.#", CultureInfo.InvariantCulture)} mm. Read the sleeve again.",
+            [],
+            45,
+            Cautions.For(RemedyKind.TurnSleeve),
+            []);
     }
 
-    /// <summary>The arc of an angle round a shaft: π d · angle/360°.</summary>
+    /// <summary>The arc of an angle round a shaft: π d · angle/360°. 1° round 46 mm → 0.40 mm.</summary>
     public static double RoundTheShaftMm(Angle turn, double diameterMm) => 0.5 * diameterMm * turn.Radians;
 }

@@ -14,7 +14,9 @@ namespace Gatewright.Core.Tests.Advising;
 /// seat at catch, abeam and finish, until as much is decided; a boat that 24 readings do not decide counts 24.
 /// Decided is that every gate judged other than good has its cause found: one cause at 0.9, or pin and rigger together
 /// with both leans known to 0.5°; or, where all were judged good, that hidden faults are unlikely (0.05).
-/// In 3,000 boats: see the assertions; a share of them is known to 0.9 per cent, a mean to 0.1 reading.
+/// In 2,000 boats 12.4 readings with the advice, 23.0 seat by seat, 18.2 station by station abeam first; decided 81, 55 and
+/// 60 per cent of them. The true cause is then the likeliest of its gate in 62 per cent, and in 64 after all 24 readings.
+/// A mean is known to 0.1 reading, a share to 1.1 per cent.
 /// </remarks>
 public sealed class FollowingAdviceTests
 {
@@ -37,9 +39,9 @@ public sealed class FollowingAdviceTests
 
         Assert.True(advised <= 2.0 / 3 * seatBySeat, found);
 
-        // Against the quickest fixed order, which begins with the same eight readings, the gain is a third as well,
-        // but for the error of the simulation: 0.04 in the ratio.
-        Assert.True(advised <= 0.7 * afterTheSameRound, found);
+        // Against a fixed order that begins with the same eight readings, and counts 24 for what it does not decide, the
+        // ratio is 0.68 in 2,000 boats, and known to 0.02 from 200.
+        Assert.True(advised <= 0.72 * afterTheSameRound, found);
 
         string Told(string how, Func<Tried, ReadOn> of) => FormattableString.Invariant(
             $"{how}: decided {boats.Count(b => of(b).IsDecided)}, right {boats.Count(b => b.IsRight(of(b).Check))} of {boats.Count}");
