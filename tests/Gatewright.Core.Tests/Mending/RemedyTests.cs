@@ -147,6 +147,36 @@ public partial class RemedyTests
         }
     }
 
+    /// <remarks>In square degrees: a tilt adds 0.2² to what was left open of the lean; a new pin or insert leaves 0.3².</remarks>
+    [Theory]
+    [InlineData(RemedyKind.PlateWasher, Cause.PinOut, 2, 0.04)]
+    [InlineData(RemedyKind.PinFootShim, Cause.PinOut, 2, 0.04)]
+    [InlineData(RemedyKind.Backstay, Cause.PinAft, 1, 0.04)]
+    [InlineData(RemedyKind.PinFootShim, Cause.PinAft, 1, 0.04)]
+    [InlineData(RemedyKind.SetRigger, Cause.Rigger, 1, 0.04)]
+    [InlineData(RemedyKind.SetRigger, Cause.Rigger, 2, 0.04)]
+    public void A_tilt_is_added_to_what_was_left_open(RemedyKind kind, Cause cause, int unknown, double added)
+    {
+        double off = cause == Cause.PinAft ? 0 : 3;
+        Remedy remedy = Faulty.Remedy(Faulty.Gate(GateState.FromDegrees(4, cause == Cause.PinOut ? 0 : 3, off)), cause, kind);
+
+        Assert.Equal(
+            remedy.Before!.Covariance[unknown, unknown] + added, remedy.After!.Covariance[unknown, unknown], 1e-12);
+    }
+
+    [Theory]
+    [InlineData(RemedyKind.InsertSwap, Cause.GatePitch, 0)]
+    [InlineData(RemedyKind.ReplacePin, Cause.PinAft, 1)]
+    [InlineData(RemedyKind.ReplacePin, Cause.PinAft, 2)]
+    [InlineData(RemedyKind.RefitRigger, Cause.Rigger, 2)]
+    public void What_is_made_new_forgets_what_it_was(RemedyKind kind, Cause cause, int unknown)
+    {
+        Remedy remedy = Faulty.Remedy(Faulty.Gate(GateState.FromDegrees(5.5, 3, 2)), cause, kind);
+
+        Assert.Equal(0.09, remedy.After!.Covariance[unknown, unknown], 1e-12);
+        Assert.Equal(0, remedy.After.Covariance[unknown, (unknown + 1) % 3]);
+    }
+
     [Fact]
     public void Every_remedy_says_whose_word_comes_first() => Assert.All(RemedyKinds.All, kind =>
     {
