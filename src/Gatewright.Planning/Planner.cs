@@ -43,7 +43,7 @@ public sealed class Planner(PlanSettings settings)
         ? new(check, BoatOutcome.Good)
         : new(check, BoatOutcome.ReadAgain) { ReadAgain = Triage.ReadAgain(check) };
 
-    private PlannedBoat Mended(BoatWork boat, BoatState today, BoatState? later)
+    private static PlannedBoat Mended(BoatWork boat, BoatState today, BoatState? later)
     {
         if (today.IsInside && today.Options.All(o => o.IsLeft))
         {
@@ -65,15 +65,15 @@ public sealed class Planner(PlanSettings settings)
         : state.IsAboveFloors && boat.IsInDoubt ? BoatOutcome.AboveFloors
         : BoatOutcome.Left;
 
-    private IReadOnlyList<MendingJob> Jobs(BoatCheck check, IEnumerable<GateOption> options) =>
+    private static IReadOnlyList<MendingJob> Jobs(BoatCheck check, IEnumerable<GateOption> options) =>
         [.. options.Where(o => !o.IsLeft).Select(o => Job(check, o))];
 
-    private MendingJob Job(BoatCheck check, GateOption option)
+    private static MendingJob Job(BoatCheck check, GateOption option)
     {
         GateVerdict gate = check.Verdict.Gates.Single(g => g.Gate == option.Gate);
         return new(
             option,
-            option.Expected(check, settings.Mending),
+            option.Expected(check),
             gate.Verdict,
             IsForRange: Triage.Own(gate) == Verdict.Good,
             IsProbablySound: Triage.IsProbablySound(check, option.Gate));

@@ -2,6 +2,7 @@ using System.Globalization;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Geometry;
+using Gatewright.Core.Mending.Options;
 
 namespace Gatewright.Core.Mending;
 
@@ -36,51 +37,25 @@ internal sealed class RemedyBench(BoatCheck check, CausePart part, GatePlace gat
         return Make(
             RemedyKind.InsertSwap,
             GateState.FromDegrees(change, 0, 0),
-            $"Fit an insert that gives {size}°, about {Directions.Number(Math.Abs(change))}° {(change > 0 ? "more" : "less")} than what is in the gate now. Look at the old one: worn, cracked, upside down, or the wrong stamp.",
+            $"Fit an insert that gives {size}°, about {Number(Math.Abs(change))}° {(change > 0 ? "more" : "less")} than what is in the gate now. Look at the old one: worn, cracked, upside down, or the wrong stamp.",
             [new(PartKind.Insert, wanted)],
             JobMinutes.InsertSwap,
             _belief.WithNew(0, wanted, settings.InsertU.Degrees));
     }
 
     /// <summary>A shim under the pin's foot, at the edge away from which the top is to go.</summary>
-    public Remedy? FootShimAft() => Tilted(
-        RemedyKind.PinFootShim,
-        PartKind.Shim,
-        Aft,
-        settings.Dimensions.PinFootMm,
-        tilt => GateState.FromDegrees(0, tilt, 0),
-        (pack, tilt) => FootShim(pack, Directions.EdgeAlong(tilt), tilt, Directions.Along(tilt)),
-        JobMinutes.PinFootShim);
+    public Remedy? FootShimAft() => Tilted(TiltWays.FootAlong(Aft), Aft, settings.Dimensions.PinFootMm);
 
     /// <summary>The same, across the boat.</summary>
-    public Remedy? FootShimOut() => Tilted(
-        RemedyKind.PinFootShim,
-        PartKind.Shim,
-        Out,
-        settings.Dimensions.PinFootMm,
-        tilt => GateState.FromDegrees(0, 0, tilt),
-        (pack, tilt) => FootShim(pack, Directions.EdgeAcross(tilt), tilt, Directions.Across(tilt)),
-        JobMinutes.PinFootShim);
+    public Remedy? FootShimOut() => Tilted(TiltWays.FootAcross(Out), Out, settings.Dimensions.PinFootMm);
 
     /// <summary>Washers behind one bolt of the plate: behind the lower one the pin's top goes inward.</summary>
-    public Remedy? PlateWasher() => Tilted(
-        RemedyKind.PlateWasher,
-        PartKind.Washer,
-        Out,
-        settings.Dimensions.PlateBoltsMm,
-        tilt => GateState.FromDegrees(0, 0, tilt),
-        (pack, tilt) => $"Put {pack} of washers behind the rigger's plate at its {Directions.Bolt(tilt)}: the top of the pin goes "
-            + $"{Directions.Number(Math.Abs(tilt))}° {Directions.Across(tilt)}, with bolts {Directions.Length(settings.Dimensions.PlateBoltsMm)} apart, measure yours.",
-        JobMinutes.PlateWasher);
+    public Remedy? PlateWasher() => Tilted(TiltWays.Plate(Out), Out, settings.Dimensions.PlateBoltsMm);
 
     /// <summary>The backstay, set until the pin stands right along the boat.</summary>
-    public Remedy? Backstay() => Math.Abs(Aft) < LeastDegrees ? null : Make(
-        RemedyKind.Backstay,
-        GateState.FromDegrees(0, Aft, 0),
-        Directions.Backstay(Aft, settings.Dimensions.BackstayHeightMm),
-        [],
-        JobMinutes.Backstay,
-        _belief.After(GateState.FromDegrees(0, Aft, 0), GateState.FromDegrees(0, settings.TiltU.Degrees, 0)));
+    public Remedy? Backstay() => Math.Abs(Aft) >= LeastDegrees && BackstayStep.ToTilt(Aft, settings) is { } step
+        ? Make(step, GateState.FromDegrees(0, step.AftDegrees, 0), " Only where the stay can be set, and never by force.")
+        : null;
 
     /// <summary>Washers for the lean across the boat and the backstay for the lean along it, or whichever is needed.</summary>
     public Remedy? SetBothWays()
@@ -112,7 +87,7 @@ internal sealed class RemedyBench(BoatCheck check, CausePart part, GatePlace gat
     public Remedy Replace() => Make(
         RemedyKind.ReplacePin,
         GateState.FromDegrees(0, Aft, Out),
-        "Fit a new pin. Before the gate goes on, read the pin from the side and from the end of the boat.",
+        new NewPinStep(_target.Pin, settings.NewPinU.Degrees).Words,
         [new(PartKind.Pin, 0)],
         JobMinutes.ReplacePin,
         Upright());
@@ -146,19 +121,8 @@ internal sealed class RemedyBench(BoatCheck check, CausePart part, GatePlace gat
         40,
         Upright());
 
-    private string FootShim(ShimPack pack, string edge, double tilt, string way) =>
-        $"Put {pack} of shims between the pin's foot and the rigger, at the foot's {edge}: the top of the pin goes "
-        + $"{Directions.Number(Math.Abs(tilt))}° {way}, with a foot of {Directions.Length(settings.Dimensions.PinFootMm)}, measure yours.";
-
     /// <summary>A tilt made of shims or washers: as near as the sizes come, and said how near.</summary>
-    private Remedy? Tilted(
-        RemedyKind kind,
-        PartKind partKind,
-        double wanted,
-        double baseMm,
-        Func<double, GateState> change,
-        Func<ShimPack, double, string> words,
-        int minutes)
+    private Remedy? Tilted(TiltWay way, double wanted, double baseMm)
     {
         ShimPack pack = ShimPack.Nearest(Math.Abs(Shim.ThicknessMm(Angle.FromDegrees(wanted), baseMm)), settings.ShimSizesMm);
         if (Math.Abs(wanted) < LeastDegrees || pack.ThicknessesMm.Count == 0)
@@ -166,16 +130,13 @@ internal sealed class RemedyBench(BoatCheck check, CausePart part, GatePlace gat
             return null;
         }
 
-        double done = Math.Sign(wanted) * Shim.Tilt(pack.TotalMm, baseMm).Degrees;
+        var step = new PackStep(way, pack, settings);
+        double done = Math.Sign(wanted) * step.Degrees;
         double left = Math.Abs(wanted - done);
-        string rest = left < LeastDegrees ? string.Empty : $" That leaves about {Directions.Number(left)}°.";
         return Make(
-            kind,
-            change(done),
-            words(pack, done) + rest,
-            [.. pack.ThicknessesMm.Select(t => new Part(partKind, t))],
-            minutes,
-            _belief.After(change(done), change(settings.TiltU.Degrees)));
+            step,
+            way.IsAlong() ? GateState.FromDegrees(0, done, 0) : GateState.FromDegrees(0, 0, done),
+            left < LeastDegrees ? string.Empty : $" That leaves about {Number(left)}°.");
     }
 
     private GateBelief Upright() => _belief
@@ -188,19 +149,24 @@ internal sealed class RemedyBench(BoatCheck check, CausePart part, GatePlace gat
         var ways = new List<string>();
         if (Math.Abs(Aft) >= LeastDegrees)
         {
-            ways.Add($"{Travel(Aft)} mm {Directions.Along(Aft)}");
+            ways.Add($"{Travel(Aft)} mm {TiltWays.FootAlong(Aft).Goes()}");
         }
 
         if (Math.Abs(Out) >= LeastDegrees)
         {
-            ways.Add($"{Travel(Out)} mm {Directions.Across(Out)}");
+            ways.Add($"{Travel(Out)} mm {TiltWays.FootAcross(Out).Goes()}");
         }
 
         return ways.Count == 0 ? "less than a gauge shows" : string.Join(" and ", ways);
     }
 
-    private string Travel(double degrees) => Directions.Number(
+    private static string Number(double value) => value.ToString("0.0", CultureInfo.InvariantCulture);
+
+    private string Travel(double degrees) => Number(
         Shim.ThicknessMm(Angle.FromDegrees(Math.Abs(degrees)), settings.Dimensions.PinLengthMm));
+
+    private Remedy Make(MendingStep step, GateState change, string more) => Make(
+        step.Kind, change, step.Words + more, step.Parts, step.Minutes, step.Apply(_belief, part.Cause));
 
     private Remedy Make(
         RemedyKind kind, GateState change, string instruction, IReadOnlyList<Part> parts, int minutes, GateBelief after) => new(

@@ -14,13 +14,13 @@ public static class SleeveRemedy
         GatePlace oar = part.Gate!.Value;
         double degrees = SleeveBeliefs.MeanDegrees(check.Diagnosis, oar, part);
         double diameter = settings.Dimensions.ShaftDiameterMm;
-        string mm = Directions.Number(RoundTheShaftMm(Angle.FromDegrees(Math.Abs(degrees)), diameter));
-        string turn = Directions.Number(Math.Abs(degrees));
+        double mm = RoundTheShaftMm(Angle.FromDegrees(Math.Abs(degrees)), diameter);
+        string way = degrees > 0 ? "towards the bow" : "towards the stern";
         return new(
             RemedyKind.TurnSleeve,
             part,
             default,
-            $"Compare the oar of {oar} with the others of its set first, since blade shapes differ. Then turn its sleeve on the shaft: with the sleeve's flat in the gate, the top of the blade has to come {turn}° {Directions.Along(-degrees)}, {mm} mm round a shaft of {diameter.ToString("0.#", CultureInfo.InvariantCulture)} mm. Read the sleeve again.",
+            string.Create(CultureInfo.InvariantCulture, $"Compare the oar of {oar} with the others of its set first, since blade shapes differ. Then turn its sleeve on the shaft: with the sleeve's flat in the gate, the top of the blade has to come {Math.Abs(degrees):0.0}° {way}, {mm:0.0} mm round a shaft of {diameter:0.#} mm. Read the sleeve again."),
             [],
             45,
             Cautions.For(RemedyKind.TurnSleeve),

@@ -23,7 +23,7 @@ public class DirectionTests
         BoatCheck check = Faulty.Gate(GateState.FromDegrees(4, 3, 0), side, lie);
 
         Assert.Contains(
-            "between the pin's foot and the rigger, at the foot's stern edge: the top of the pin goes 2.9° towards the bow",
+            "under the stern edge of the pin's foot, between it and the rigger: the top of the pin goes 2.9° towards the bow",
             Faulty.Remedy(check, Cause.PinAft, RemedyKind.PinFootShim, side).Instruction,
             StringComparison.Ordinal);
         string stay = Faulty.Remedy(check, Cause.PinAft, RemedyKind.Backstay, side).Instruction;
@@ -43,7 +43,7 @@ public class DirectionTests
         BoatCheck check = Faulty.Gate(GateState.FromDegrees(4, -3, 0), side, lie);
 
         Assert.Contains(
-            "at the foot's bow edge: the top of the pin goes 2.9° towards the stern",
+            "under the bow edge of the pin's foot, between it and the rigger: the top of the pin goes 2.9° towards the stern",
             Faulty.Remedy(check, Cause.PinAft, RemedyKind.PinFootShim, side).Instruction,
             StringComparison.Ordinal);
         string stay = Faulty.Remedy(check, Cause.PinAft, RemedyKind.Backstay, side).Instruction;
@@ -62,11 +62,11 @@ public class DirectionTests
         BoatCheck check = Faulty.Gate(GateState.FromDegrees(4, 0, 3), side, lie);
 
         Assert.Contains(
-            "of washers behind the rigger's plate at its lower bolt, the one nearer the keel: the top of the pin goes 2.9° towards the hull",
+            "behind the lower bolt of the rigger's plate, the one nearer the keel: the top of the pin goes 2.9° towards the hull",
             Faulty.Remedy(check, Cause.PinOut, RemedyKind.PlateWasher, side).Instruction,
             StringComparison.Ordinal);
         Assert.Contains(
-            "at the foot's edge away from the hull: the top of the pin goes 2.9° towards the hull",
+            "under the outer edge of the pin's foot, the one away from the hull, between it and the rigger: the top of the pin goes 2.9° towards the hull",
             Faulty.Remedy(check, Cause.PinOut, RemedyKind.PinFootShim, side).Instruction,
             StringComparison.Ordinal);
         Assert.Matches(
@@ -81,11 +81,11 @@ public class DirectionTests
         BoatCheck check = Faulty.Gate(GateState.FromDegrees(4, 0, -3), side, lie);
 
         Assert.Contains(
-            "at its upper bolt, the one nearer the gunwale: the top of the pin goes 2.9° away from the hull",
+            "behind the upper bolt of the rigger's plate, the one nearer the gunwale: the top of the pin goes 2.9° away from the hull",
             Faulty.Remedy(check, Cause.PinOut, RemedyKind.PlateWasher, side).Instruction,
             StringComparison.Ordinal);
         Assert.Contains(
-            "at the foot's edge nearer the hull: the top of the pin goes 2.9° away from the hull",
+            "under the inner edge of the pin's foot, the one towards the hull, between it and the rigger: the top of the pin goes 2.9° away from the hull",
             Faulty.Remedy(check, Cause.PinOut, RemedyKind.PinFootShim, side).Instruction,
             StringComparison.Ordinal);
     }

@@ -226,7 +226,7 @@ public partial class RemedyTests
         Remedy washers = Faulty.Remedy(Faulty.Gate(GateState.FromDegrees(4, 0, 3)), Cause.PinOut, RemedyKind.PlateWasher);
 
         Assert.Equal(["washer 2 mm", "washer 1 mm", "washer 0.5 mm"], washers.Parts.Select(p => p.ToString()));
-        Assert.StartsWith("Put 2 + 1 + 0.5 mm of washers", washers.Instruction, StringComparison.Ordinal);
+        Assert.StartsWith("Put washers of 2 + 1 + 0.5 mm behind", washers.Instruction, StringComparison.Ordinal);
     }
 
     /// <remarks>6 mm over 60 mm is the most that three shims of 2 mm give: 5.7°.</remarks>

@@ -3,28 +3,41 @@ using Gatewright.Core.Geometry;
 
 namespace Gatewright.Core.Mending.Options;
 
-/// <summary>The backstay made longer or shorter: the pin tilts along the boat from wherever it stands, and takes no part.</summary>
-/// <param name="LongerMm">By how much; negative for shorter.</param>
+/// <summary>The backstay set longer or shorter: the pin tilts along the boat from wherever it stands, and takes no part.</summary>
+/// <remarks>
+/// Most backstays run from the top of the pin to the bow (common practice), some to the stern: what is told is how far
+/// the pin has to come, which is the same for both.
+/// </remarks>
+/// <param name="ToSternMm">How far the pin comes to the stern where the stay holds it; negative to the bow.</param>
 /// <param name="Settings">The rig's lengths, and how well a tilt hits.</param>
-internal sealed record BackstayStep(double LongerMm, MendingSettings Settings)
+internal sealed record BackstayStep(double ToSternMm, MendingSettings Settings)
     : MendingStep(RemedyKind.Backstay, [], JobMinutes.Backstay)
 {
     /// <summary>A turn of a stay's thread is about so much, and finer it is not set, in millimetres.</summary>
     private const double StepMm = 0.5;
 
     /// <inheritdoc/>
-    public override string Words => LongerMm > 0
-        ? $"Make the backstay {Number(LongerMm)} mm longer: the top of the pin goes {Number(-AftDegrees)}° towards the bow."
-        : $"Make the backstay {Number(-LongerMm)} mm shorter: the top of the pin goes {Number(AftDegrees)}° towards the stern.";
+    public override string Words
+    {
+        get
+        {
+            string way = ToSternMm > 0 ? "towards the stern" : "towards the bow";
+            (string toBow, string toStern) = ToSternMm > 0 ? ("longer", "shorter") : ("shorter", "longer");
+            return $"Set the backstay until the pin, where the stay holds it, has come {Number(Math.Abs(ToSternMm))} mm {way}: "
+                + $"its top goes {Number(Math.Abs(AftDegrees))}° (with the stay {Length(Settings.Dimensions.BackstayHeightMm)} above the pin's foot: measure yours). "
+                + $"A stay that runs to the bow is made {toBow} for that, one that runs to the stern {toStern}.";
+        }
+    }
 
-    private double AftDegrees => -Shim.Tilt(LongerMm, Settings.Dimensions.BackstayHeightMm).Degrees;
+    /// <summary>How far the pin tilts to the stern.</summary>
+    public double AftDegrees => Shim.Tilt(ToSternMm, Settings.Dimensions.BackstayHeightMm).Degrees;
 
-    /// <summary>The stay's change that tilts the pin's top so far to the stern, as near as a stay can be set.</summary>
+    /// <summary>The stay's setting that tilts the pin's top so far to the stern, as near as a stay can be set.</summary>
     /// <returns>Null when that is no change at all.</returns>
     public static BackstayStep? ToTilt(double aftDegrees, MendingSettings settings)
     {
-        double longer = -Shim.ThicknessMm(Angle.FromDegrees(aftDegrees), settings.Dimensions.BackstayHeightMm);
-        double set = StepMm * Math.Round(longer / StepMm);
+        double toStern = Shim.ThicknessMm(Angle.FromDegrees(aftDegrees), settings.Dimensions.BackstayHeightMm);
+        double set = StepMm * Math.Round(toStern / StepMm);
         return set == 0 ? null : new(set, settings);
     }
 

@@ -65,11 +65,10 @@ public sealed class GateOption
         Pitches[(int)station] is { IsJudged: true } pitch ? InThousandths(pitch.Pitch) : null;
 
     /// <summary>What the gauge should show afterwards; empty for a gate that is left.</summary>
-    public IReadOnlyList<ExpectedReading> Expected(BoatCheck check, MendingSettings settings)
+    public IReadOnlyList<ExpectedReading> Expected(BoatCheck check)
     {
         ArgumentNullException.ThrowIfNull(check);
-        ArgumentNullException.ThrowIfNull(settings);
-        return After is { } after ? ExpectedReadings.Of(after, check, settings) : [];
+        return After is { } after ? ExpectedReadings.Of(after, check) : [];
     }
 
     private static int InThousandths(Estimate pitch) => (int)Math.Round(1000 * pitch.Value.Degrees);

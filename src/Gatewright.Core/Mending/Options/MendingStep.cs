@@ -20,6 +20,9 @@ internal abstract record MendingStep(RemedyKind Kind, IReadOnlyList<Part> Parts,
     /// <summary>Whether it sets right what a cause put wrong, rather than making up for it elsewhere.</summary>
     public abstract bool Mends(Cause cause);
 
+    /// <summary>A length as it is set: "60 mm".</summary>
+    protected static string Length(double mm) => mm.ToString("0.#", CultureInfo.InvariantCulture) + " mm";
+
     /// <summary>A number as instructions have it: "1.5".</summary>
     protected static string Number(double value) => value.ToString("0.0", CultureInfo.InvariantCulture);
 }

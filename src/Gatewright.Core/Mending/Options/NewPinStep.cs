@@ -11,7 +11,7 @@ internal sealed record NewPinStep(PinLean Target, double UDegrees)
 {
     /// <inheritdoc/>
     public override string Words =>
-        "Fit a new pin, and read it from the side and from the end before the gate goes on.";
+        "Fit a new pin. Before the gate goes on, read the pin from the side and from the end of the boat.";
 
     /// <inheritdoc/>
     public override GateBelief Apply(GateBelief before, Cause? cause) => cause is Cause.Rigger or Cause.WrongSeat

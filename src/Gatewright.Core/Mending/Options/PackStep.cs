@@ -15,7 +15,7 @@ internal sealed record PackStep(TiltWay Way, ShimPack Pack, MendingSettings Sett
     /// <inheritdoc/>
     public override string Words =>
         $"Put {What} of {Pack} {Way.Place()}: the top of the pin goes "
-        + $"{Number(Degrees)}° {Way.Goes()} (over a base of {Number(BaseMm)} mm: measure yours).";
+        + $"{Number(Degrees)}° {Way.Goes()} (over a base of {Length(BaseMm)}: measure yours).";
 
     private string What => (Way.IsAtThePlate(), Pack.ThicknessesMm.Count) switch
     {
@@ -27,7 +27,8 @@ internal sealed record PackStep(TiltWay Way, ShimPack Pack, MendingSettings Sett
 
     private double BaseMm => Way.IsAtThePlate() ? Settings.Dimensions.PlateBoltsMm : Settings.Dimensions.PinFootMm;
 
-    private double Degrees => Shim.Tilt(Pack.TotalMm, BaseMm).Degrees;
+    /// <summary>How far the pin tilts, whichever way.</summary>
+    public double Degrees => Shim.Tilt(Pack.TotalMm, BaseMm).Degrees;
 
     /// <inheritdoc/>
     public override GateBelief Apply(GateBelief before, Cause? cause) =>

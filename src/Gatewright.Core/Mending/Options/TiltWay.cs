@@ -36,16 +36,25 @@ internal static class TiltWays
     /// <summary>+1 for a top that goes to the stern or away from the hull.</summary>
     public static int Sign(this TiltWay way) => way is TiltWay.FootToStern or TiltWay.FootOut or TiltWay.PlateOut ? 1 : -1;
 
-    /// <summary>Where the pack goes.</summary>
+    /// <summary>Where the pack goes, in words that hold whichever way up the boat lies.</summary>
     public static string Place(this TiltWay way) => way switch
     {
-        TiltWay.FootToStern => "under the bow edge of the pin's foot",
-        TiltWay.FootToBow => "under the stern edge of the pin's foot",
-        TiltWay.FootOut => "under the inner edge of the pin's foot, towards the hull",
-        TiltWay.FootIn => "under the outer edge of the pin's foot, away from the hull",
-        TiltWay.PlateOut => "behind the upper bolt of the rigger's plate",
-        _ => "behind the lower bolt of the rigger's plate",
+        TiltWay.FootToStern => "under the bow edge of the pin's foot, between it and the rigger",
+        TiltWay.FootToBow => "under the stern edge of the pin's foot, between it and the rigger",
+        TiltWay.FootOut => "under the inner edge of the pin's foot, the one towards the hull, between it and the rigger",
+        TiltWay.FootIn => "under the outer edge of the pin's foot, the one away from the hull, between it and the rigger",
+        TiltWay.PlateOut => "behind the upper bolt of the rigger's plate, the one nearer the gunwale",
+        _ => "behind the lower bolt of the rigger's plate, the one nearer the keel",
     };
+
+    /// <summary>The way of shims under the foot that tilts the pin to one side along the boat.</summary>
+    public static TiltWay FootAlong(double aftDegrees) => aftDegrees > 0 ? TiltWay.FootToStern : TiltWay.FootToBow;
+
+    /// <summary>The same, across the boat.</summary>
+    public static TiltWay FootAcross(double outDegrees) => outDegrees > 0 ? TiltWay.FootOut : TiltWay.FootIn;
+
+    /// <summary>The way of washers behind the plate that tilts the pin to one side across the boat.</summary>
+    public static TiltWay Plate(double outDegrees) => outDegrees > 0 ? TiltWay.PlateOut : TiltWay.PlateIn;
 
     /// <summary>Where the pin's top goes.</summary>
     public static string Goes(this TiltWay way) => way switch
