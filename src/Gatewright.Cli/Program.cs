@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Gatewright.Cli.CheckShed;
+using Gatewright.Cli.Mend;
 using Gatewright.Cli.PitchThroughStroke;
 using Gatewright.Cli.Terminals;
 
@@ -18,6 +19,7 @@ internal static class Program
         new("Gatewright reads the pitch of every gate of a shed's boats and says which may go out, which not, and why.")
         {
             CheckCommand.Of(terminal),
+            MendCommand.Of(terminal),
             PitchCommand.Of(terminal),
         };
 }

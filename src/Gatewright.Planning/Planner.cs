@@ -30,7 +30,10 @@ public sealed class Planner(PlanSettings settings)
             .Select(b => NotMended(b.Check))
             .Concat(work.Select((boat, i) => Mended(boat, today.State(i), later.State(i))));
         return new(
-            [.. plans.OrderByDescending(p => p.Check.Verdict.Verdict).ThenBy(p => p.Check.Readings.Boat, StringComparer.Ordinal)],
+            [.. plans
+                .OrderByDescending(p => p.Check.Verdict.Verdict)
+                .ThenBy(p => p.Outcome)
+                .ThenBy(p => p.Check.Readings.Boat, StringComparer.Ordinal)],
             later.Bought,
             today.Aims,
             later.Aims);

@@ -12,7 +12,7 @@ namespace Gatewright.Planning;
 /// for the boats that are not inside then, with what is left on the shelf: as many of them above their floors and inside
 /// as any parts can bring there, with as many of today's jobs kept as can be, and then with the fewest parts bought.
 /// </remarks>
-/// <param name="Boats">Every boat, the most urgent first.</param>
+/// <param name="Boats">Every boat: by its verdict, the worst first, then by what comes of it, the best first, then by name.</param>
 /// <param name="Shopping">What to buy.</param>
 /// <param name="Aims">How well each aim was met, and whether it is proven that none is better.</param>
 /// <param name="ShoppingAims">The same of the plan after buying; empty when nothing is left to mend.</param>

@@ -8,15 +8,24 @@ internal static class BoatChoice
 {
     /// <summary>The boats of these names, in any case; all of them where none is named. A name of no boat is an error.</summary>
     public static IReadOnlyList<BoatRecord> Of(
-        IReadOnlyList<BoatRecord> boats, IReadOnlyList<string> names, List<InputProblem> errors)
+        IReadOnlyList<BoatRecord> boats, string option, IReadOnlyList<string> names, List<InputProblem> errors) =>
+        names.Count == 0 ? boats : Named(boats, option, names, errors);
+
+    /// <summary>The boats of these names, in any case. A name of no boat is an error.</summary>
+    /// <param name="boats">All boats.</param>
+    /// <param name="option">The option that has the names.</param>
+    /// <param name="names">The names.</param>
+    /// <param name="errors">Where errors go.</param>
+    public static IReadOnlyList<BoatRecord> Named(
+        IReadOnlyList<BoatRecord> boats, string option, IReadOnlyList<string> names, List<InputProblem> errors)
     {
         foreach (string name in names.Where(name => !boats.Any(boat => IsNamed(boat, name))))
         {
             string known = string.Join(", ", boats.Select(boat => boat.Current.Boat));
-            errors.Add(new("--boat", null, null, name, $"is none of the boats that were read: {known}."));
+            errors.Add(new(option, null, null, name, $"is none of the boats that were read: {known}."));
         }
 
-        return names.Count == 0 ? boats : [.. boats.Where(boat => names.Any(name => IsNamed(boat, name)))];
+        return [.. boats.Where(boat => names.Any(name => IsNamed(boat, name)))];
     }
 
     private static bool IsNamed(BoatRecord boat, string name) =>

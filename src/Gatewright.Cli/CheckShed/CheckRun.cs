@@ -4,8 +4,6 @@ using Gatewright.Cli.CheckShed.ForPrograms;
 using Gatewright.Cli.Drawing;
 using Gatewright.Cli.Inputs;
 using Gatewright.Cli.Terminals;
-using Gatewright.Core.Checking;
-using Gatewright.Journal.Exchange;
 
 namespace Gatewright.Cli.CheckShed;
 
@@ -14,18 +12,13 @@ internal sealed class CheckRun(Terminal terminal)
 {
     public int Run(CheckRequest request)
     {
-        ShedInput input = ShedInput.Read(request, terminal);
+        ShedInput input = ShedInput.Read(request.Files, request.Standard, request.Boats, terminal);
         if (input.Errors.Count > 0)
         {
             return InputErrors.Tell(input.Errors, input.ErrorsBeyond, request.Form, terminal);
         }
 
-        CheckSettings settings = CheckSettings.Default with { Standard = input.Standard };
-        ILookup<bool, BoatRecord> boats = input.Boats.ToLookup(boat => boat.Current.Readings.Count > 0);
-        IEnumerable<InputProblem> old = boats[false].Select(boat =>
-            NotJudged.Of(boat.Current.Boat, "was not read since its gates were last changed"));
-        var shed = new ShedCheck(
-            [.. boats[true].Select(boat => boat.Check(settings))], input.Standard, [.. input.Warnings, .. old]);
+        ShedCheck shed = ShedCheck.Of(input);
         Tell(shed, request);
         return shed.NeedsAttention ? ExitStatus.Attention : ExitStatus.Good;
     }

@@ -20,17 +20,22 @@ internal sealed record ShedInput(
     IReadOnlyList<InputProblem> Warnings)
 {
     /// <summary>Reads all there is before it gives up, so that a person mends everything in one go.</summary>
-    public static ShedInput Read(CheckRequest request, Terminal terminal)
+    /// <param name="files">Files of readings; "-" is standard input.</param>
+    /// <param name="standard">A built-in standard's name, or a file.</param>
+    /// <param name="boats">Names of the boats asked for; none means all.</param>
+    /// <param name="terminal">Where standard input is.</param>
+    public static ShedInput Read(
+        IReadOnlyList<string> files, string standard, IReadOnlyList<string> boats, Terminal terminal)
     {
-        (Standard? standard, IReadOnlyList<InputProblem> wrongStandard, IReadOnlyList<InputProblem> oddStandard) =
-            StandardChoice.Read(request.Standard);
-        using OpenSources sources = OpenSources.Of(request.Files, terminal);
+        (Standard? chosen, IReadOnlyList<InputProblem> wrongStandard, IReadOnlyList<InputProblem> oddStandard) =
+            StandardChoice.Read(standard);
+        using OpenSources sources = OpenSources.Of(files, terminal);
         ReadingsInput readings = ReadingsCsv.Read(sources.Readable, CheckSettings.Default.Diagnosing.Measuring);
         List<InputProblem> errors = [.. wrongStandard, .. sources.Errors, .. readings.Errors];
-        IReadOnlyList<BoatRecord> boats = errors.Count == 0 ? BoatChoice.Of(readings.Records, request.Boats, errors) : [];
+        IReadOnlyList<BoatRecord> read = errors.Count == 0 ? BoatChoice.Of(readings.Records, "--boat", boats, errors) : [];
         IEnumerable<InputProblem> unread = readings.OnlyToldOf
             .Select(boat => NotJudged.Of(boat, "was told of and not read"));
         return new(
-            standard ?? Standard.Club, boats, errors, readings.ErrorsBeyond, [.. oddStandard, .. readings.Warnings, .. unread]);
+            chosen ?? Standard.Club, read, errors, readings.ErrorsBeyond, [.. oddStandard, .. readings.Warnings, .. unread]);
     }
 }

@@ -17,6 +17,13 @@ internal static class Examples
         new("gatewright check --plain < round.csv", "from a pipe, for a screen reader"),
     ];
 
+    private static readonly Example[] Mend =
+    [
+        new("gatewright mend round.csv --stores shelf.csv", "who gets which part, and what to buy for the rest"),
+        new("gatewright mend round.csv", "what to buy, when nothing is known of the shelf"),
+        new("gatewright mend round.csv --stores shelf.csv --backstay Heron", "Heron's riggers have backstays that can be set"),
+    ];
+
     private static readonly Example[] Pitch =
     [
         new("gatewright pitch --gate 4 --out 1", "a gate of 4 degrees on a pin that leans out one degree"),
@@ -27,7 +34,8 @@ internal static class Examples
     public static IReadOnlyList<Example> Of(Command command) => command.Name switch
     {
         "check" => Check,
+        "mend" => Mend,
         "pitch" => Pitch,
-        _ => [Check[0], Pitch[0]],
+        _ => [Check[0], Mend[0], Pitch[0]],
     };
 }

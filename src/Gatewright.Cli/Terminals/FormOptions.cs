@@ -16,7 +16,8 @@ internal enum Form
 }
 
 /// <summary>The <c>--plain</c> and <c>--json</c> that every command has.</summary>
-internal sealed class FormOptions
+/// <param name="page">The page that describes the command's JSON.</param>
+internal sealed class FormOptions(string page = "docs/check-format.md")
 {
     private readonly Option<bool> _plain = new("--plain")
     {
@@ -25,7 +26,7 @@ internal sealed class FormOptions
 
     private readonly Option<bool> _json = new("--json")
     {
-        Description = "For programs: JSON, as docs/check-format.md describes it.",
+        Description = $"For programs: JSON, as {page} describes it.",
     };
 
     public void AddTo(Command command)

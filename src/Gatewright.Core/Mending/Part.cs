@@ -28,10 +28,9 @@ public readonly record struct Part(PartKind Kind, double Size) : IComparable<Par
         string size = Size.ToString("0.##", CultureInfo.InvariantCulture);
         return Kind switch
         {
-            PartKind.Insert => $"insert {size}°",
-            PartKind.Shim => $"shim {size} mm",
-            PartKind.Washer => $"washer {size} mm",
-            _ => "pin",
+            PartKind.Insert => $"{Kind.Word()} {size}°",
+            PartKind.Pin => Kind.Word(),
+            _ => $"{Kind.Word()} {size} mm",
         };
     }
 }

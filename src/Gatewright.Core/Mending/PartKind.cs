@@ -15,3 +15,19 @@ public enum PartKind
     /// <summary>A pin; its size is 0.</summary>
     Pin,
 }
+
+/// <summary>Parts and their words.</summary>
+public static class PartKinds
+{
+    /// <summary>All of them.</summary>
+    public static IReadOnlyList<PartKind> All { get; } = [.. Enum.GetValues<PartKind>()];
+
+    /// <summary>"insert", "shim", "washer" or "pin", in files as on the shelf.</summary>
+    public static string Word(this PartKind kind) => kind switch
+    {
+        PartKind.Insert => "insert",
+        PartKind.Shim => "shim",
+        PartKind.Washer => "washer",
+        _ => "pin",
+    };
+}

@@ -13,7 +13,7 @@ public class LayerTests
         ["Gatewright.Store"] = ["Gatewright.Journal"],
         ["Gatewright.Store.Sqlite"] = ["Gatewright.Store"],
         ["Gatewright.Store.Postgres"] = ["Gatewright.Store"],
-        ["Gatewright.Cli"] = ["Gatewright.Journal"],
+        ["Gatewright.Cli"] = ["Gatewright.Journal", "Gatewright.Planning"],
     };
 
     [Fact]

@@ -1,3 +1,5 @@
+using Gatewright.Core.Mending;
+
 namespace Gatewright.Journal.Exchange.Check;
 
 /// <summary>One way to mend one cause.</summary>
@@ -20,7 +22,11 @@ public sealed record CheckedRemedy(
 /// <summary>A part from stores.</summary>
 /// <param name="Part"><c>insert</c>, <c>shim</c>, <c>washer</c> or <c>pin</c>.</param>
 /// <param name="Size">Degrees for an insert, millimetres for a shim or washer, 0 for a pin.</param>
-public sealed record CheckedSupply(string Part, double Size);
+public sealed record CheckedSupply(string Part, double Size)
+{
+    /// <summary>A part as written.</summary>
+    public static CheckedSupply Of(Part part) => new(part.Kind.Word(), part.Size);
+}
 
 /// <summary>What the gauge should show at a station once the gate is mended, in degrees.</summary>
 /// <param name="At"><c>catch</c>, <c>abeam</c> or <c>finish</c>.</param>
@@ -28,4 +34,17 @@ public sealed record CheckedSupply(string Part, double Size);
 /// <param name="U">Its standard uncertainty.</param>
 /// <param name="From">The low end of the band in which 95 of 100 readings of a mended gate fall.</param>
 /// <param name="To">Its high end.</param>
-public sealed record CheckedExpectation(string At, double Value, double U, double From, double To);
+public sealed record CheckedExpectation(string At, double Value, double U, double From, double To)
+{
+    /// <summary>An expected reading as written.</summary>
+    public static CheckedExpectation Of(ExpectedReading expected)
+    {
+        ArgumentNullException.ThrowIfNull(expected);
+        return new(
+            Codes.Of(expected.At),
+            Rounded.Degrees(expected.Pitch.Value),
+            Rounded.Degrees(expected.Pitch.U),
+            Rounded.Degrees(expected.From.Angle),
+            Rounded.Degrees(expected.To.Angle));
+    }
+}

@@ -1,7 +1,6 @@
 using System.Globalization;
 using Gatewright.Core.Judging;
 using Gatewright.Core.Measuring;
-using Gatewright.Core.Mending;
 using Gatewright.Core;
 
 namespace Gatewright.Journal.Exchange.Check;
@@ -17,14 +16,6 @@ internal static class Codes
         ReasonKind.Drop => "drop",
         ReasonKind.Repeats => "repeats",
         _ => "range",
-    };
-
-    public static string Of(PartKind part) => part switch
-    {
-        PartKind.Insert => "insert",
-        PartKind.Shim => "shim",
-        PartKind.Washer => "washer",
-        _ => "pin",
     };
 
     public static string Of(HullLevel level) => level switch

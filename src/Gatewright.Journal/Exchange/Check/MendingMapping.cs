@@ -26,17 +26,10 @@ internal static class MendingMapping
         remedy.Kind.Code(),
         CheckMapping.Part(remedy.Part),
         remedy.Instruction,
-        [.. remedy.Parts.Select(part => new CheckedSupply(Codes.Of(part.Kind), part.Size))],
+        [.. remedy.Parts.Select(CheckedSupply.Of)],
         remedy.Minutes,
         remedy.Cautions,
-        [.. remedy.Expected.Select(Expected)]);
-
-    private static CheckedExpectation Expected(ExpectedReading expected) => new(
-        Codes.Of(expected.At),
-        Rounded.Degrees(expected.Pitch.Value),
-        Rounded.Degrees(expected.Pitch.U),
-        Rounded.Degrees(expected.From.Angle),
-        Rounded.Degrees(expected.To.Angle));
+        [.. remedy.Expected.Select(CheckedExpectation.Of)]);
 
     private static CheckedNext Next(NextReading next) => new(
         next.Choice.Item.Code(),

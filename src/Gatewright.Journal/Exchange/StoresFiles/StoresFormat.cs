@@ -5,8 +5,7 @@ namespace Gatewright.Journal.Exchange.StoresFiles;
 /// <summary>The format of stores as CSV: what its columns are called, and what they take.</summary>
 public static class StoresFormat
 {
-    internal static WordTable<PartKind> Parts { get; } = new(
-        ("insert", PartKind.Insert), ("shim", PartKind.Shim), ("washer", PartKind.Washer), ("pin", PartKind.Pin));
+    internal static WordTable<PartKind> Parts { get; } = new([.. PartKinds.All.Select(kind => (kind.Word(), kind))]);
 
     /// <summary>The columns, in the order in which people think of them.</summary>
     public static IReadOnlyList<ReadingsColumn> Columns { get; } =

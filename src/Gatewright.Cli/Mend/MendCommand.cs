@@ -1,0 +1,52 @@
+using System.CommandLine;
+using Gatewright.Cli.Inputs;
+using Gatewright.Cli.Terminals;
+
+namespace Gatewright.Cli.Mend;
+
+/// <summary>The grammar of <c>gatewright mend</c>.</summary>
+internal static class MendCommand
+{
+    public static Command Of(Terminal terminal)
+    {
+        var files = new Argument<string[]>("FILE")
+        {
+            Description = "Files of readings, all of one shed; - or a pipe is standard input.",
+            Arity = ArgumentArity.ZeroOrMore,
+        };
+        var stores = new Option<string?>("--stores")
+        {
+            Description = "What lies on the shelf: a CSV file of part, size and count. Without it the shelf is bare, and all is bought.",
+            HelpName = "FILE.csv",
+        };
+        Option<string> standard = StandardOption.Make();
+        Option<string[]> boats = Names("--boat", "Only the boat of this name; give it again for another.");
+        Option<string[]> backstays = Names("--backstay", "A boat whose riggers have backstays that can be set; give it again for another.");
+        var form = new FormOptions("docs/mend-format.md");
+        Option<int?> width = WidthOption.Make();
+
+        var command = new Command(
+            "mend",
+            "Plan the mending of a whole shed with what lies on the shelf, and say what to buy for the rest. Exit status: 0 all good, 1 something needs attention, 2 the input is wrong.")
+        {
+            files, stores, standard, boats, backstays, width,
+        };
+        form.AddTo(command);
+        MistypedOption.Refuse(command, files);
+        command.SetAction(result => new MendRun(terminal).Run(new(
+            result.GetValue(files) ?? [],
+            result.GetValue(stores),
+            result.GetValue(standard)!,
+            result.GetValue(boats) ?? [],
+            result.GetValue(backstays) ?? [],
+            form.Of(result),
+            result.GetValue(width))));
+        return command;
+    }
+
+    private static Option<string[]> Names(string name, string description) => new(name)
+    {
+        Description = description,
+        HelpName = "NAME",
+    };
+}

@@ -1,0 +1,15 @@
+using Gatewright.Cli.Tests.Harness;
+
+namespace Gatewright.Cli.Tests.Mend;
+
+/// <summary>docs/mend-format.md and docs/mend.schema.json name the same objects and the same keys, in the same order.</summary>
+public sealed class MendFormatPageTests
+{
+    private static readonly FormatPage s_page = new("docs/mend-format.md", "docs/mend.schema.json");
+
+    [Fact]
+    public void The_page_and_the_schema_have_the_same_objects() => s_page.AssertSameObjects();
+
+    [Fact]
+    public void Each_object_has_the_same_keys_on_the_page_as_in_the_schema() => s_page.AssertSameKeys();
+}
