@@ -23,7 +23,7 @@ internal sealed class ChoiceSolver(SolverLimits limits)
             long? bound = null;
             if (chosen is null || aim.Of(model, chosen) != aim.Ideal)
             {
-                (chosen, bound) = Best(solving, sum, aim.IsMost, chosen);
+                (chosen, bound) = Best(solving, sum, aim, chosen);
             }
 
             long value = aim.Of(model, chosen);
@@ -35,14 +35,14 @@ internal sealed class ChoiceSolver(SolverLimits limits)
     }
 
     private (IReadOnlyList<int> Chosen, long? Bound) Best(
-        SolverModel solving, LinearExpr sum, bool isMost, IReadOnlyList<int>? known)
+        SolverModel solving, LinearExpr sum, Aim aim, IReadOnlyList<int>? known)
     {
         if (known is not null)
         {
             solving.StartFrom(known);
         }
 
-        if (isMost)
+        if (aim.IsMost)
         {
             solving.Model.Maximize(sum);
         }
@@ -57,9 +57,9 @@ internal sealed class ChoiceSolver(SolverLimits limits)
             case CpSolverStatus.Optimal:
                 return (solving.Chosen(solver), null);
             case CpSolverStatus.Feasible:
-                return (solving.Chosen(solver), Bound(solver, isMost));
+                return (solving.Chosen(solver), Bound(solver, aim));
             case CpSolverStatus.Unknown when known is not null:
-                return (known, Bound(solver, isMost));
+                return (known, aim.Ideal);
             case CpSolverStatus.Infeasible:
                 throw new InvalidOperationException("No choice keeps within the capacities.");
             case CpSolverStatus status:
@@ -67,10 +67,13 @@ internal sealed class ChoiceSolver(SolverLimits limits)
         }
     }
 
-    /// <summary>The solver's bound is of a sum of whole numbers, so what lies between two of them is not reached.</summary>
-    private static long Bound(CpSolver solver, bool isMost) => isMost
-        ? (long)Math.Floor(solver.BestObjectiveBound + 1e-6)
-        : (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6);
+    /// <summary>
+    /// The solver's bound is of a sum of whole numbers, so what lies between two of them is not reached. Where it found
+    /// nothing at all it has none, and only the ideal is known.
+    /// </summary>
+    private static long Bound(CpSolver solver, Aim aim) => aim.IsMost
+        ? Math.Min(aim.Ideal, (long)Math.Floor(solver.BestObjectiveBound + 1e-6))
+        : Math.Max(aim.Ideal, (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6));
 
     /// <summary>
     /// One worker, since several would answer in the order in which they finish. The full linear relaxation, because with

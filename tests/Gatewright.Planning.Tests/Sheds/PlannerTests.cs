@@ -164,6 +164,23 @@ public class PlannerTests
     }
 
     [Fact]
+    public void A_plan_that_was_not_searched_to_its_end_says_so_and_keeps_within_the_shelf()
+    {
+        var shed = new DrawnShed(seed: 3, boats: 12);
+        PlanSettings hurried = DrawnShed.Settings with { Limits = new(WorkPerAim: 1e-9) };
+
+        ShedPlan plan = new Planner(hurried).Plan(shed.Boats, shed.Stores);
+
+        Assert.False(plan.IsProven);
+        Assert.All(plan.Parts, p => Assert.InRange(p.Count, 1, shed.Stores.Count(p.Part)));
+        Assert.All(plan.Aims, a => Assert.True(
+            a.Name is AimNames.AboveFloors or AimNames.Inside ? a.Value <= a.Bound : a.Value >= a.Bound, a.ToString()));
+        Assert.False(EveryPlan.IsLess(Figures(plan), Figures(shed.Plan())));
+
+        static IReadOnlyList<long> Figures(ShedPlan of) => [.. of.Aims.Select((a, i) => i < 2 ? -a.Value : a.Value)];
+    }
+
+    [Fact]
     public void An_empty_shed_has_an_empty_plan()
     {
         ShedPlan plan = Plan(Stores.Empty);
