@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Gatewright.Cli.CheckShed;
 using Gatewright.Cli.PitchThroughStroke;
+using Gatewright.Cli.Simulate;
 using Gatewright.Cli.Terminals;
 
 namespace Gatewright.Cli;
@@ -19,5 +20,6 @@ internal static class Program
         {
             CheckCommand.Of(terminal),
             PitchCommand.Of(terminal),
+            SimulateCommand.Of(terminal),
         };
 }
