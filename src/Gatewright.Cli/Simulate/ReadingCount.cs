@@ -34,7 +34,7 @@ internal sealed record ReadingCount(string How, Averaged Readings, Counted Decid
         return
         [
             Count($"a round {first}, then as advised", b => b.Advised),
-            Count($"a round {first}, then the other rounds", b => b.Rounds),
+            Count("the same round, then the others", b => b.Rounds),
             Count("everything, seat by seat", b => b.Seats),
         ];
 
