@@ -74,8 +74,8 @@ public class ReadingTakenTests
     [Fact]
     public void Of_lyings_as_common_the_latest_is_gone_on_with_whatever_the_order()
     {
-        var monday = new BoatLie(Lie.Upright, new HullLevel.ByEye(), new(2026, 3, 2));
-        var friday = new BoatLie(Lie.Inverted, new HullLevel.ByEye(), new(2026, 3, 6));
+        var monday = new BoatLie(Lie.Inverted, new HullLevel.ByEye(), new(2026, 3, 2));
+        var friday = new BoatLie(Lie.Upright, new HullLevel.ByEye(), new(2026, 3, 6));
         Reading first = (Round.Of("2-") with { Lie = monday }).Gate(Two, Station.Catch, 4).Taken[0];
         Reading second = (Round.Of("2-") with { Lie = friday }).Gate(Two, Station.Finish, 4).Taken[0];
 
