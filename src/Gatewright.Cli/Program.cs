@@ -2,6 +2,7 @@ using System.CommandLine;
 using Gatewright.Cli.CheckShed;
 using Gatewright.Cli.Mend;
 using Gatewright.Cli.PitchThroughStroke;
+using Gatewright.Cli.Simulate;
 using Gatewright.Cli.Terminals;
 
 namespace Gatewright.Cli;
@@ -21,5 +22,6 @@ internal static class Program
             CheckCommand.Of(terminal),
             MendCommand.Of(terminal),
             PitchCommand.Of(terminal),
+            SimulateCommand.Of(terminal),
         };
 }

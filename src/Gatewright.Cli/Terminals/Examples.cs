@@ -30,12 +30,19 @@ internal static class Examples
         new("gatewright pitch --gate 4 --bow-high 0.5 --lie inverted", "what a gauge shows on a rack that is not level"),
     ];
 
+    private static readonly Example[] Simulate =
+    [
+        new("gatewright simulate", "a hundred eights with one faulty gate each"),
+        new("gatewright simulate --class 4x --stations catch finish --boats 1000", "quads read at catch and finish, and more of them"),
+    ];
+
     /// <summary>Those of a command; of the program itself, the first of each.</summary>
     public static IReadOnlyList<Example> Of(Command command) => command.Name switch
     {
         "check" => Check,
         "mend" => Mend,
         "pitch" => Pitch,
-        _ => [Check[0], Mend[0], Pitch[0]],
+        "simulate" => Simulate,
+        _ => [Check[0], Mend[0], Pitch[0], Simulate[0]],
     };
 }

@@ -43,6 +43,19 @@ public enum OutcomeScale
     GaugeZero,
 }
 
+/// <summary>Scales and their codes.</summary>
+public static class OutcomeScales
+{
+    /// <summary>The code used in files: "bow-high".</summary>
+    public static string Code(this OutcomeScale scale) => scale switch
+    {
+        OutcomeScale.BowHigh => "bow-high",
+        OutcomeScale.PortLow => "port-low",
+        OutcomeScale.GaugeZero => "gauge-zero",
+        _ => "reading",
+    };
+}
+
 /// <summary>A band of outcomes of a reading that point to one account of the gate.</summary>
 /// <param name="From">Where the band begins, as the band before it ends; null when it is open below.</param>
 /// <param name="To">Where it ends; null when it is open above.</param>

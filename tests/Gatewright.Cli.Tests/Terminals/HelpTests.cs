@@ -11,6 +11,7 @@ public sealed class HelpTests
     [InlineData("help-check", "check")]
     [InlineData("help-mend", "mend")]
     [InlineData("help-pitch", "pitch")]
+    [InlineData("help-simulate", "simulate")]
     public void Help_is_as_expected_and_has_examples(string expectation, params string[] command)
     {
         ProgramRun run = ProgramRun.Of([.. command, "--help"]);
@@ -42,7 +43,7 @@ public sealed class HelpTests
     [Fact]
     public void Help_keeps_to_80_columns()
     {
-        foreach (string[] args in (string[][])[["--help"], ["check", "--help"], ["mend", "--help"], ["pitch", "--help"]])
+        foreach (string[] args in (string[][])[["--help"], ["check", "--help"], ["mend", "--help"], ["pitch", "--help"], ["simulate", "--help"]])
         {
             Assert.All(ProgramRun.Of(args).Lines, line => Assert.True(line.Length <= 80, line));
         }

@@ -14,6 +14,66 @@ internal static class Faulty
 {
     public const int Seat = 3;
 
+    private static readonly GatePlace ItsGate = new(Seat, Side.Port);
+    private static readonly GatePlace Across = new(Seat, Side.Starboard);
+
+    /// <summary>States whose remedies together are of every kind that changes a gate.</summary>
+    public static readonly IReadOnlyList<(GateState State, Cause[] Causes)> Cases =
+    [
+        (GateState.FromDegrees(6.2, 0, 0), [Cause.GatePitch]),
+        (GateState.FromDegrees(4, 3.1, 0), [Cause.PinAft]),
+        (GateState.FromDegrees(4, -2.2, 0), [Cause.PinAft]),
+        (GateState.FromDegrees(4, 0, 2.7), [Cause.PinOut]),
+        (GateState.FromDegrees(4, 0, -3.4), [Cause.PinOut]),
+        (GateState.FromDegrees(4, 2.4, -1.8), [Cause.Rigger]),
+        (GateState.FromDegrees(4, 2.4, 0), [Cause.Rigger]),
+        (GateState.FromDegrees(4, 0, 2.4), [Cause.Rigger]),
+    ];
+
+    public static IReadOnlyList<Remedy> RemediesAtGates =>
+    [
+        .. Cases.SelectMany(c => c.Causes.SelectMany(cause => Remedies(Gate(c.State), cause))),
+        .. Exchanged,
+    ];
+
+    private static IReadOnlyList<Remedy> Exchanged
+    {
+        get
+        {
+            var context = new BoatContext
+            {
+                Reports = [new(ReportKind.Refitted, ItsGate), new(ReportKind.Refitted, Across)],
+                LastGood = new Dictionary<GatePlace, PinLean> { [ItsGate] = PinLean.FromDegrees(0, 0), [Across] = PinLean.FromDegrees(-2, 0) },
+            };
+            BoatCheck check = Gate(GateState.FromDegrees(4, 2, 0), context: context);
+            return
+            [
+                .. Gatewright.Core.Mending.Remedies.For(check, new CausePart(Cause.WrongSeat, ItsGate, Across), ItsGate, MendingSettings.Default),
+                .. Gatewright.Core.Mending.Remedies.For(check, new CausePart(Cause.WrongSeat, ItsGate), ItsGate, MendingSettings.Default),
+            ];
+        }
+    }
+
+    public static IReadOnlyList<Remedy> RemediesElsewhere
+    {
+        get
+        {
+            BoatCheck check = Gate(GateState.FromDegrees(4, 0, 0));
+            var sleeve = new Reading(
+                ReadItem.Sleeve, ItsGate, check.Readings.Readings[1].At, Angle.FromDegrees(2.5), check.Readings.Readings[0].Lie, check.Readings.Readings[0].Gauge);
+            BoatCheck slipped = BoatCheck.Of(
+                check.Readings with { Readings = [.. check.Readings.Readings, sleeve, sleeve] }, BoatContext.None, CheckSettings.Default);
+            return
+            [
+                .. Gatewright.Core.Mending.Remedies.For(check, new CausePart(Cause.HullLevel), ItsGate, MendingSettings.Default),
+                .. Gatewright.Core.Mending.Remedies.For(check, new CausePart(Cause.GaugeZero, Gauge: "gauge"), ItsGate, MendingSettings.Default),
+                .. Gatewright.Core.Mending.Remedies.For(slipped, new CausePart(Cause.Sleeve, ItsGate), ItsGate, MendingSettings.Default),
+            ];
+        }
+    }
+
+    public static IEnumerable<Remedy> EveryRemedy => RemediesAtGates.Concat(RemediesElsewhere);
+
     private static MeasuringSettings Settings => MeasuringSettings.Default;
 
     public static BoatCheck Gate(

@@ -13,59 +13,9 @@ public partial class RemedyTests
     private static readonly GatePlace Gate = new(Faulty.Seat, Side.Port);
     private static readonly GatePlace Across = new(Faulty.Seat, Side.Starboard);
 
-    /// <summary>States whose remedies together are of every kind that changes a gate.</summary>
-    private static readonly (GateState State, Cause[] Causes)[] Cases =
-    [
-        (GateState.FromDegrees(6.2, 0, 0), [Cause.GatePitch]),
-        (GateState.FromDegrees(4, 3.1, 0), [Cause.PinAft]),
-        (GateState.FromDegrees(4, -2.2, 0), [Cause.PinAft]),
-        (GateState.FromDegrees(4, 0, 2.7), [Cause.PinOut]),
-        (GateState.FromDegrees(4, 0, -3.4), [Cause.PinOut]),
-        (GateState.FromDegrees(4, 2.4, -1.8), [Cause.Rigger]),
-        (GateState.FromDegrees(4, 2.4, 0), [Cause.Rigger]),
-    ];
+    private static IReadOnlyList<Remedy> AtGates => Faulty.RemediesAtGates;
 
-    private static IEnumerable<Remedy> AtGates =>
-    [
-        .. Cases.SelectMany(c => c.Causes.SelectMany(cause => Faulty.Remedies(Faulty.Gate(c.State), cause))),
-        .. Exchanged,
-    ];
-
-    private static IReadOnlyList<Remedy> Exchanged
-    {
-        get
-        {
-            var context = new BoatContext
-            {
-                Reports = [new(ReportKind.Refitted, Gate), new(ReportKind.Refitted, Across)],
-                LastGood = new Dictionary<GatePlace, PinLean> { [Gate] = PinLean.FromDegrees(0, 0), [Across] = PinLean.FromDegrees(-2, 0) },
-            };
-            BoatCheck check = Faulty.Gate(GateState.FromDegrees(4, 2, 0), context: context);
-            return
-            [
-                .. Remedies.For(check, new CausePart(Cause.WrongSeat, Gate, Across), Gate, MendingSettings.Default),
-                .. Remedies.For(check, new CausePart(Cause.WrongSeat, Gate), Gate, MendingSettings.Default),
-            ];
-        }
-    }
-
-    private static IEnumerable<Remedy> Elsewhere
-    {
-        get
-        {
-            BoatCheck check = Faulty.Gate(GateState.FromDegrees(4, 0, 0));
-            var sleeve = new Reading(
-                ReadItem.Sleeve, Gate, check.Readings.Readings[1].At, Angle.FromDegrees(2.5), check.Readings.Readings[0].Lie, check.Readings.Readings[0].Gauge);
-            BoatCheck slipped = BoatCheck.Of(
-                check.Readings with { Readings = [.. check.Readings.Readings, sleeve, sleeve] }, BoatContext.None, CheckSettings.Default);
-            return
-            [
-                .. Remedies.For(check, new CausePart(Cause.HullLevel), Gate, MendingSettings.Default),
-                .. Remedies.For(check, new CausePart(Cause.GaugeZero, Gauge: "gauge"), Gate, MendingSettings.Default),
-                .. Remedies.For(slipped, new CausePart(Cause.Sleeve, Gate), Gate, MendingSettings.Default),
-            ];
-        }
-    }
+    private static IReadOnlyList<Remedy> Elsewhere => Faulty.RemediesElsewhere;
 
     [Fact]
     public void Every_kind_of_remedy_is_reached_from_some_cause() =>
@@ -214,7 +164,7 @@ public partial class RemedyTests
 
     [Fact]
     public void Remedies_of_a_cause_come_quickest_first() => Assert.All(
-        Cases, c => Assert.All(c.Causes, cause =>
+        Faulty.Cases, c => Assert.All(c.Causes, cause =>
         {
             IReadOnlyList<Remedy> remedies = Faulty.Remedies(Faulty.Gate(c.State), cause);
             Assert.Equal(remedies.OrderBy(r => r.Minutes), remedies);

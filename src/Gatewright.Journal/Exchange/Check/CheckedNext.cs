@@ -9,6 +9,7 @@ namespace Gatewright.Journal.Exchange.Check;
 /// <param name="Instruction">What to do, in words.</param>
 /// <param name="Bits">How much doubt it is expected to take away, about causes and verdicts together.</param>
 /// <param name="Seconds">How long it takes.</param>
+/// <param name="Scale">What the outcomes are values of: <c>reading</c>, <c>bow-high</c>, <c>port-low</c> or <c>gauge-zero</c>.</param>
 /// <param name="Outcomes">What each outcome would mean, from the lowest.</param>
 public sealed record CheckedNext(
     string Item,
@@ -19,6 +20,7 @@ public sealed record CheckedNext(
     string Instruction,
     double Bits,
     double Seconds,
+    string Scale,
     IReadOnlyList<CheckedOutcome> Outcomes);
 
 /// <summary>A band of outcomes that point to one account.</summary>

@@ -38,8 +38,10 @@ internal static class MendingMapping
         next.Choice.At is { } at ? Codes.Of(at) : null,
         next.Choice.Gauge,
         next.Choice.ToString(),
-        Rounded.Probability(next.Bits),
+        // Never negative but for the quadrature's error.
+        Rounded.Probability(Math.Max(0, next.Bits)),
         next.Seconds,
+        next.Scale.Code(),
         [.. next.Outcomes.Select(Outcome)]);
 
     private static CheckedOutcome Outcome(ReadingOutcome outcome) => new(
