@@ -36,6 +36,9 @@ public static class FactKinds
     /// <summary>The names of all kinds this program knows.</summary>
     public static IReadOnlyList<string> Names { get; } = [.. All.Select(k => k.Name)];
 
+    /// <summary>Each kind with the version written today: what tells one program's reading of a journal from another's.</summary>
+    internal static IEnumerable<string> NamesAndVersions => All.Select(k => FormattableString.Invariant($"{k.Name}/{k.Version}"));
+
     /// <summary>The fact an entry is; <see cref="UnknownFact"/> for a kind or version from a newer program.</summary>
     /// <param name="entry">The entry.</param>
     /// <param name="problem">Why a known kind's body cannot be read; null when it can, or when the kind is unknown.</param>

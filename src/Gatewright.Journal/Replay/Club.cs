@@ -15,23 +15,23 @@ public sealed class Club
 {
     private static readonly ImmutableSortedSet<Recorded> NoRecords = ImmutableSortedSet.Create<Recorded>(RecordedOrder.Instance);
 
-    private readonly ImmutableDictionary<Guid, Recorded> _byId;
+    private readonly RecordIndex _index;
     private readonly ImmutableDictionary<Subject, ImmutableSortedSet<Recorded>> _shelves;
     private readonly ImmutableDictionary<Guid, ImmutableSortedSet<Recorded>> _retractions;
 
     private Club(
         string name,
-        ImmutableDictionary<Guid, Recorded> byId,
+        RecordIndex index,
         ImmutableDictionary<Subject, ImmutableSortedSet<Recorded>> shelves,
         ImmutableDictionary<Guid, ImmutableSortedSet<Recorded>> retractions,
         HybridTime last) =>
-        (Name, _byId, _shelves, _retractions, Last) = (name, byId, shelves, retractions, last);
+        (Name, _index, _shelves, _retractions, Last) = (name, index, shelves, retractions, last);
 
     /// <summary>The club's id.</summary>
     public string Name { get; }
 
     /// <summary>How many entries it has.</summary>
-    public int Count => _byId.Count;
+    public int Count => _index.Count;
 
     /// <summary>The greatest time of any entry: a device's clock goes on from there.</summary>
     public HybridTime Last { get; }
@@ -42,7 +42,7 @@ public sealed class Club
     /// <summary>A club of which nothing is recorded.</summary>
     public static Club Empty(string name) => new(
         name,
-        ImmutableDictionary<Guid, Recorded>.Empty,
+        RecordIndex.Empty,
         ImmutableDictionary<Subject, ImmutableSortedSet<Recorded>>.Empty,
         ImmutableDictionary<Guid, ImmutableSortedSet<Recorded>>.Empty,
         default);
@@ -56,19 +56,19 @@ public sealed class Club
     public Club With(IEnumerable<Recorded> records)
     {
         ArgumentNullException.ThrowIfNull(records);
-        var builder = new ClubBuilder(Name, _byId, _shelves, _retractions, Last);
+        var builder = new ClubBuilder(Name, _index);
         foreach (Recorded recorded in records)
         {
             builder.Add(recorded);
         }
 
         return builder.Changed
-            ? new(Name, builder.ById, builder.Shelves, builder.Retractions, builder.Last)
+            ? new(Name, builder.Index, builder.Shelves(_shelves), builder.Retractions(_retractions), builder.Last > Last ? builder.Last : Last)
             : this;
     }
 
     /// <summary>An entry by its id, whether it holds or not; null when there is none.</summary>
-    public Recorded? Find(Guid id) => _byId.GetValueOrDefault(id);
+    public Recorded? Find(Guid id) => _index.Find(id);
 
     /// <summary>All that holds on a subject, oldest first.</summary>
     public IEnumerable<Recorded> About(Subject subject) => Everything(subject).Where(r => !IsRetracted(r));
@@ -77,7 +77,7 @@ public sealed class Club
     public IReadOnlyCollection<Recorded> Everything(Subject subject) => _shelves.GetValueOrDefault(subject, NoRecords);
 
     /// <summary>Every entry, oldest first.</summary>
-    public IEnumerable<Recorded> All() => _byId.Values.Order(RecordedOrder.Instance);
+    public IEnumerable<Recorded> All() => _index.Records.Order(RecordedOrder.Instance);
 
     /// <summary>
     /// Whether an entry does not hold: some later retraction of it holds. Retractions of retractions are followed;
@@ -91,5 +91,5 @@ public sealed class Club
 
     /// <summary>The club as it was at a time: of all that is known today, what had been recorded by then.</summary>
     public Club AsOf(DateTimeOffset instant) =>
-        Empty(Name).With(_byId.Values.Where(r => r.Entry.Time.Instant <= instant));
+        Empty(Name).With(_index.Records.Where(r => r.Entry.Time.Instant <= instant));
 }

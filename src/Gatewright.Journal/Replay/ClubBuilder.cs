@@ -1,81 +1,76 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using Gatewright.Journal.Entries;
-using Gatewright.Journal.Facts;
 
 namespace Gatewright.Journal.Replay;
 
-/// <summary>A club while entries are filed: many at once cost little more than their sorting.</summary>
-internal sealed class ClubBuilder(
-    string club,
-    ImmutableDictionary<Guid, Recorded> byId,
-    ImmutableDictionary<Subject, ImmutableSortedSet<Recorded>> shelves,
-    ImmutableDictionary<Guid, ImmutableSortedSet<Recorded>> retractions,
-    HybridTime last)
+/// <summary>What comes to a club, sorted by shelf: many at once cost little more than their sorting.</summary>
+internal sealed class ClubBuilder(string club, RecordIndex known)
 {
-    private readonly ImmutableDictionary<Guid, Recorded>.Builder _byId = byId.ToBuilder();
-    private readonly ImmutableDictionary<Subject, ImmutableSortedSet<Recorded>>.Builder _shelves = shelves.ToBuilder();
-    private readonly ImmutableDictionary<Guid, ImmutableSortedSet<Recorded>>.Builder _retractions = retractions.ToBuilder();
-    private readonly Dictionary<Subject, ImmutableSortedSet<Recorded>.Builder> _openShelves = [];
-    private readonly Dictionary<Guid, ImmutableSortedSet<Recorded>.Builder> _openRetractions = [];
+    private readonly Dictionary<Guid, Recorded> _fresh = [];
+    private readonly Dictionary<Subject, List<Recorded>> _shelves = [];
+    private readonly Dictionary<Guid, List<Recorded>> _retractions = [];
 
-    public bool Changed { get; private set; }
+    public bool Changed => _fresh.Count > 0;
 
-    public HybridTime Last { get; private set; } = last;
+    /// <summary>The greatest time of what came.</summary>
+    public HybridTime Last { get; private set; }
 
-    public ImmutableDictionary<Guid, Recorded> ById => _byId.ToImmutable();
-
-    public ImmutableDictionary<Subject, ImmutableSortedSet<Recorded>> Shelves => Close(_openShelves, _shelves);
-
-    public ImmutableDictionary<Guid, ImmutableSortedSet<Recorded>> Retractions => Close(_openRetractions, _retractions);
+    public RecordIndex Index => known.With(_fresh);
 
     public void Add(Recorded recorded)
     {
-        if (recorded.Entry.Club != club)
+        Entry entry = recorded.Entry;
+        if (entry.Club != club)
         {
-            throw new ArgumentException($"Entry {recorded.Entry.Id} is of club {recorded.Entry.Club}, not of {club}.", nameof(recorded));
+            throw new ArgumentException($"Entry {entry.Id} is of club {entry.Club}, not of {club}.", nameof(recorded));
         }
 
-        if (!_byId.TryAdd(recorded.Entry.Id, recorded))
+        if (known.Contains(entry.Id) || !_fresh.TryAdd(entry.Id, recorded))
         {
             return;
         }
 
-        Changed = true;
-        Last = recorded.Entry.Time > Last ? recorded.Entry.Time : Last;
-        Open(_openShelves, _shelves, Subject.Of(recorded.Fact)).Add(recorded);
-        if (recorded.Fact is Retracted retracted)
+        Last = entry.Time > Last ? entry.Time : Last;
+        File(_shelves, recorded.About, recorded);
+        if (recorded.Retracts is { } target)
         {
-            Open(_openRetractions, _retractions, retracted.Entry).Add(recorded);
+            File(_retractions, target, recorded);
         }
     }
 
-    private static ImmutableSortedSet<Recorded>.Builder Open<TKey>(
-        Dictionary<TKey, ImmutableSortedSet<Recorded>.Builder> open,
-        ImmutableDictionary<TKey, ImmutableSortedSet<Recorded>>.Builder closed,
-        TKey key)
+    public ImmutableDictionary<Subject, ImmutableSortedSet<Recorded>> Shelves(
+        ImmutableDictionary<Subject, ImmutableSortedSet<Recorded>> before) => Join(before, _shelves);
+
+    public ImmutableDictionary<Guid, ImmutableSortedSet<Recorded>> Retractions(
+        ImmutableDictionary<Guid, ImmutableSortedSet<Recorded>> before) => Join(before, _retractions);
+
+    private static void File<TKey>(Dictionary<TKey, List<Recorded>> shelves, TKey key, Recorded recorded)
         where TKey : notnull
     {
-        if (!open.TryGetValue(key, out ImmutableSortedSet<Recorded>.Builder? builder))
-        {
-            builder = closed.TryGetValue(key, out ImmutableSortedSet<Recorded>? set)
-                ? set.ToBuilder()
-                : ImmutableSortedSet.CreateBuilder(RecordedOrder.Instance);
-            open.Add(key, builder);
-        }
-
-        return builder;
+        ref List<Recorded>? shelf = ref CollectionsMarshal.GetValueRefOrAddDefault(shelves, key, out _);
+        shelf ??= [];
+        shelf.Add(recorded);
     }
 
-    private static ImmutableDictionary<TKey, ImmutableSortedSet<Recorded>> Close<TKey>(
-        Dictionary<TKey, ImmutableSortedSet<Recorded>.Builder> open,
-        ImmutableDictionary<TKey, ImmutableSortedSet<Recorded>>.Builder closed)
+    /// <summary>A set that is made of a whole list at once is sorted once, where one that grows is balanced at every step.</summary>
+    private static ImmutableDictionary<TKey, ImmutableSortedSet<Recorded>> Join<TKey>(
+        ImmutableDictionary<TKey, ImmutableSortedSet<Recorded>> before, Dictionary<TKey, List<Recorded>> fresh)
         where TKey : notnull
     {
-        foreach ((TKey key, ImmutableSortedSet<Recorded>.Builder set) in open)
+        if (fresh.Count == 0)
         {
-            closed[key] = set.ToImmutable();
+            return before;
         }
 
-        return closed.ToImmutable();
+        var all = before.ToBuilder();
+        foreach ((TKey key, List<Recorded> records) in fresh)
+        {
+            all[key] = before.TryGetValue(key, out ImmutableSortedSet<Recorded>? set)
+                ? set.Union(records)
+                : ImmutableSortedSet.CreateRange(RecordedOrder.Instance, records);
+        }
+
+        return all.ToImmutable();
     }
 }

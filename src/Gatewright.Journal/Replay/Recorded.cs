@@ -3,11 +3,34 @@ using Gatewright.Journal.Facts;
 
 namespace Gatewright.Journal.Replay;
 
-/// <summary>An entry together with the fact it is.</summary>
-/// <param name="Entry">The entry: who, when, where.</param>
-/// <param name="Fact">What.</param>
-public sealed record Recorded(Entry Entry, Fact Fact)
+/// <summary>An entry together with the fact it is. Two are equal only when they are the same object.</summary>
+/// <remarks>
+/// From a snapshot it comes with what it is about and reads its fact when first asked: most entries of an old club are
+/// never asked. Two threads that ask at once read the same bytes, and either's answer will do.
+/// </remarks>
+public sealed class Recorded
 {
+    private Fact? _fact;
+
+    /// <summary>An entry whose fact is known.</summary>
+    public Recorded(Entry entry, Fact fact)
+        : this(entry, Subject.Of(fact), (fact as Retracted)?.Entry) => _fact = fact;
+
+    /// <summary>An entry that was let in before, with what was known of it then.</summary>
+    internal Recorded(Entry entry, Subject about, Guid? retracts) => (Entry, About, Retracts) = (entry, about, retracts);
+
+    /// <summary>The entry: who, when, where.</summary>
+    public Entry Entry { get; }
+
+    /// <summary>What.</summary>
+    public Fact Fact => _fact ??= Of(Entry).Fact;
+
+    /// <summary>The shelf it is filed on.</summary>
+    internal Subject About { get; }
+
+    /// <summary>The entry that it takes back, if it takes one back.</summary>
+    internal Guid? Retracts { get; }
+
     /// <summary>An entry, read.</summary>
     /// <exception cref="FormatException">A known kind whose body cannot be read: such an entry is never let into a journal.</exception>
     public static Recorded Of(Entry entry) =>

@@ -42,6 +42,10 @@ internal static class Journals
         from entries in Gen.CollectToArray(Enumerable.Range(0, count), number => One(number, count))
         select entries;
 
+    /// <summary>So many entries, numbered from a number on.</summary>
+    public static Gen<Recorded[]> Many(int from, int count) =>
+        Gen.CollectToArray(Enumerable.Range(from, count), number => One(number, from + count));
+
     private static Gen<Recorded> One(int number, int count) =>
         from ms in Gen.Choose(1, 4)
         from counter in Gen.Choose(0, 1)

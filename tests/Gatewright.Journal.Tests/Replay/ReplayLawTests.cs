@@ -34,6 +34,25 @@ public sealed class ReplayLawTests
             return ClubPicture.Of(one.With(other.All())) == ClubPicture.Of(other.With(one.All()));
         });
 
+    /// <summary>Pieces of a few and of hundreds: a club files many at once in another way than one by one.</summary>
+    [Property(MaxTest = 60)]
+    public Property In_pieces_of_any_size_a_large_club_is_the_same() => Prop.ForAll(
+        (from entries in Gen.CollectToArray(Enumerable.Range(0, 12), part => Journals.Many(40 * part, 40))
+         from cuts in Gen.Choose(0, 479).ListOf(6)
+         select (entries: entries.SelectMany(e => e).ToArray(), cuts: cuts.Append(0).Append(480).Order().ToArray())).ToArbitrary(),
+        given =>
+        {
+            Club club = Club.Empty(Journals.Club);
+            foreach ((int from, int to) in given.cuts.Zip(given.cuts.Skip(1)))
+            {
+                // Half of what is there comes again each time.
+                club = club.With(given.entries[(from / 2)..to]);
+            }
+
+            return ClubPicture.Of(club) == ClubPicture.Of(Whole(given.entries))
+                && given.entries.All(e => club.Find(e.Entry.Id) is not null);
+        });
+
     [Property(MaxTest = 200)]
     public Property The_club_as_of_an_instant_is_the_club_of_the_entries_up_to_it() => Prop.ForAll(
         Journals.Any.ToArbitrary(),
