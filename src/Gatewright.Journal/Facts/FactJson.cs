@@ -36,6 +36,7 @@ namespace Gatewright.Journal.Facts;
 [JsonSerializable(typeof(StepDone))]
 [JsonSerializable(typeof(JobDone))]
 [JsonSerializable(typeof(JobDropped))]
+[JsonSerializable(typeof(GateMended))]
 [JsonSerializable(typeof(StockChanged))]
 [JsonSerializable(typeof(StockCounted))]
 [JsonSerializable(typeof(Noted))]

@@ -23,6 +23,7 @@ public static class FactKinds
         FactKind.Of("step-done", FactJson.Default.StepDone),
         FactKind.Of("job-done", FactJson.Default.JobDone),
         FactKind.Of("job-dropped", FactJson.Default.JobDropped),
+        FactKind.Of("mended", FactJson.Default.GateMended),
         FactKind.Of("stock-changed", FactJson.Default.StockChanged),
         FactKind.Of("stock-counted", FactJson.Default.StockCounted),
         FactKind.Of("note", FactJson.Default.Noted),

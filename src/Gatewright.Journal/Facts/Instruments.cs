@@ -4,7 +4,8 @@ namespace Gatewright.Journal.Facts;
 /// <param name="Rack">The rack.</param>
 /// <param name="BowHigh">Degrees, as a boat lies on it.</param>
 /// <param name="PortLow">Degrees, as a boat lies on it.</param>
-public sealed record RackLevelRead(string Rack, decimal BowHigh, decimal PortLow) : Fact;
+/// <param name="Date">The day, where it is not the day on which this was recorded.</param>
+public sealed record RackLevelRead(string Rack, decimal BowHigh, decimal PortLow, DateOnly? Date = null) : Fact;
 
 /// <summary>A gauge was checked by turning it end for end on one face.</summary>
 /// <param name="Gauge">The gauge.</param>

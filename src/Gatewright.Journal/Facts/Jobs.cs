@@ -47,6 +47,13 @@ public sealed record StepDone(string Job, int Step) : Fact;
 /// <param name="Found">The cause that was found; null when none was.</param>
 public sealed record JobDone(string Job, Cause? Found = null) : Fact;
 
+/// <summary>A gate was mended without a job planned here: told of, or read from a file. What was wrong is not known.</summary>
+/// <param name="Boat">The boat.</param>
+/// <param name="Seat">The seat.</param>
+/// <param name="Side">The side.</param>
+/// <param name="Date">The day, where it is not the day on which this was recorded.</param>
+public sealed record GateMended(string Boat, int Seat, Side Side, DateOnly? Date = null) : Fact;
+
 /// <summary>A job was given up.</summary>
 /// <param name="Job">The job.</param>
 /// <param name="Reason">Why.</param>

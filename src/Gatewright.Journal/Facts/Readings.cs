@@ -13,6 +13,7 @@ namespace Gatewright.Journal.Facts;
 /// <param name="PortLow">Degrees, where it was read.</param>
 /// <param name="Rack">The rack, where its level is the rack's.</param>
 /// <param name="Round">The round, if it is part of one.</param>
+/// <param name="Date">The day, where it is not the day on which this was recorded.</param>
 public sealed record BoatLaid(
     string Lying,
     string Boat,
@@ -21,7 +22,8 @@ public sealed record BoatLaid(
     decimal? BowHigh = null,
     decimal? PortLow = null,
     string? Rack = null,
-    string? Round = null) : Fact;
+    string? Round = null,
+    DateOnly? Date = null) : Fact;
 
 /// <summary>A reading was taken.</summary>
 /// <param name="Lying">How the boat lay.</param>

@@ -9,7 +9,9 @@ namespace Gatewright.Journal.Facts;
 /// <param name="Seat">The seat, where it is about one.</param>
 /// <param name="Side">The side, where it is about one.</param>
 /// <param name="Text">In their words.</param>
-public sealed record Reported(string Boat, ReportKind Kind, int? Seat = null, Side? Side = null, string? Text = null) : Fact;
+/// <param name="Date">The day it happened, where it is not the day on which this was recorded.</param>
+public sealed record Reported(
+    string Boat, ReportKind Kind, int? Seat = null, Side? Side = null, string? Text = null, DateOnly? Date = null) : Fact;
 
 /// <summary>A boat was held: not out on the water.</summary>
 /// <param name="Boat">The boat.</param>

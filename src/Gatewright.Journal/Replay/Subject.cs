@@ -30,6 +30,7 @@ public readonly record struct Subject(string Thing, string Key)
         Held held => Boat(held.Boat),
         Released released => Boat(released.Boat),
         JobPlanned job => Boat(job.Boat),
+        GateMended mended => Boat(mended.Boat),
         MeasureTaken measure => Boat(measure.Boat),
         StepDone step => new("job", step.Job),
         JobDone done => new("job", done.Job),
