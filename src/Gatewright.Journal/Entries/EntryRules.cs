@@ -33,6 +33,11 @@ public static class EntryRules
         }
 
         var book = new RuleBook();
+        if (entry.Body.Span.ContainsAny((byte)'\n', (byte)'\r'))
+        {
+            book.Say("body", "several lines", "write it on one line, since a journal has an entry a line");
+        }
+
         if (fact is Retracted retracted)
         {
             book.Text("reason", retracted.Reason, LongestText);

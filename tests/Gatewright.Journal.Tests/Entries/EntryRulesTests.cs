@@ -48,6 +48,10 @@ public sealed class EntryRulesTests
         Assert.Equal("", Told("reading", 2, """{"seat":99}"""));
     }
 
+    [Fact]
+    public void A_body_stands_on_one_line() =>
+        Assert.Equal("\"body\" is 'several lines': write it on one line, since a journal has an entry a line", Told("tide-table", 1, "{\n}"));
+
     [Theory]
     [InlineData(2_000, 0)]
     [InlineData(2_001, 1)]
