@@ -79,6 +79,9 @@ internal sealed class BoatRows(string name)
 
     public void Told(Mended mended) => _mendings.Add(mended);
 
+    /// <summary>What was told of it, when its class is known: every row that is without error gives it.</summary>
+    public BoatTold Tell() => new(name, Class!, [.. _reports], [.. _mendings]);
+
     /// <summary>The boat with what was told of it, its readings sorted by what was done to it since.</summary>
     public BoatRecord Record(BoatReadings readings) => BoatRecord.ByDate(readings, _reports, _mendings);
 

@@ -14,6 +14,9 @@ internal sealed class RackRows(string name)
     /// <summary>Whether a row tried to give it a level and failed: then that is what has to be mended.</summary>
     public bool IsFaulty { get; set; }
 
+    /// <summary>Its levels, oldest first; one without a date counts as the oldest.</summary>
+    public IEnumerable<Rack> Levels => _dated.Values.Select(d => d.Rack).Append(_undated?.Rack).OfType<Rack>().OrderBy(Day);
+
     /// <summary>Takes a level.</summary>
     /// <returns>The other level that it was given for the same day, with its row; null when there is none.</returns>
     public (Rack Rack, RowPlace Place)? Contradicts(Rack rack, RowPlace place)
@@ -38,7 +41,7 @@ internal sealed class RackRows(string name)
     /// </summary>
     public Rack? On(DateOnly? day)
     {
-        _byDate ??= [.. _dated.Values.Select(d => d.Rack).Append(_undated?.Rack).OfType<Rack>().OrderBy(Day)];
+        _byDate ??= [.. Levels];
         if (_byDate.Length == 0)
         {
             return null;

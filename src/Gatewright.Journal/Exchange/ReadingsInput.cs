@@ -20,6 +20,12 @@ public sealed record ReadingsInput(
     /// <summary>The boats with what was told of them, in the order of <see cref="Boats"/>.</summary>
     public IReadOnlyList<BoatRecord> Records { get; init; } = [];
 
+    /// <summary>All boats with all that was told of them, in order of first appearance; empty when there are errors.</summary>
+    public IReadOnlyList<BoatTold> Told { get; init; } = [];
+
+    /// <summary>Every level of every rack, whether a boat lay on it or not; empty when there are errors.</summary>
+    public IReadOnlyList<Rack> Racks { get; init; } = [];
+
     /// <summary>Boats of which something was told and nothing read.</summary>
     public IReadOnlyList<string> OnlyToldOf { get; init; } = [];
 }

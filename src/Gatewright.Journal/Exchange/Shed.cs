@@ -47,6 +47,8 @@ internal sealed class Shed(MeasuringSettings settings)
             {
                 Notes = _notes,
                 Records = [.. read.Zip(boats, (rows, readings) => rows.Record(readings))],
+                Told = [.. Boats.All.Select(b => b.Tell())],
+                Racks = [.. Racks.All.SelectMany(r => r.Levels)],
                 OnlyToldOf = [.. Boats.All.Where(b => !b.IsRead).Select(b => b.Name)],
             };
         }

@@ -73,6 +73,6 @@ public sealed class BoatView
             report.Kind,
             report is { Seat: { } seat, Side: { } side } ? new GatePlace(seat, side) : null,
             report.Kind == ReportKind.DownToOneSide ? report.Side : null,
-            Day.Of(record.Entry))
+            Day.Of(record))
         : null;
 }

@@ -1,10 +1,24 @@
 using Gatewright.Journal.Entries;
+using Gatewright.Journal.Facts;
+using Gatewright.Journal.Replay;
 
 namespace Gatewright.Journal.Views;
 
-/// <summary>The day an entry was made.</summary>
+/// <summary>The day of an entry.</summary>
 internal static class Day
 {
-    /// <summary>By universal time: the journal must be read alike everywhere, whatever zone a phone was set to.</summary>
+    /// <summary>The day a fact was true: the day it states, else the day it was recorded.</summary>
+    public static DateOnly Of(Recorded record) => Stated(record.Fact) ?? Of(record.Entry);
+
+    /// <summary>The day it was made, by universal time: the journal must be read alike everywhere, whatever zone a phone was set to.</summary>
     public static DateOnly Of(Entry entry) => DateOnly.FromDateTime(entry.Time.Instant.UtcDateTime);
+
+    private static DateOnly? Stated(Fact fact) => fact switch
+    {
+        BoatLaid laid => laid.Date,
+        RackLevelRead level => level.Date,
+        Reported report => report.Date,
+        GateMended mended => mended.Date,
+        _ => null,
+    };
 }

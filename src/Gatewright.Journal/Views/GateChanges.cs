@@ -5,20 +5,26 @@ using Gatewright.Journal.Replay;
 
 namespace Gatewright.Journal.Views;
 
-/// <summary>When each gate of a boat was last changed, in the journal's own order: finer than days.</summary>
+/// <summary>When each gate of a boat was last changed: by the day, and within a day in the journal's own order.</summary>
 internal sealed class GateChanges
 {
     private readonly Dictionary<GatePlace, Recorded> _changed = [];
     private readonly Dictionary<GatePlace, Recorded> _mended = [];
+    private readonly BoatDays _days;
     private readonly Recorded? _anyMended;
 
     public GateChanges(IReadOnlyList<Recorded> records, IReadOnlyList<JobView> jobs)
     {
+        _days = new(records);
         foreach (Recorded record in records)
         {
             if (record.Fact is Reported { Seat: { } seat, Side: { } side } report && report.Kind.ChangesTheGate())
             {
                 Later(_changed, new(seat, side), record);
+            }
+            else if (record.Fact is GateMended told)
+            {
+                _anyMended = Mended(new(told.Seat, told.Side), record);
             }
         }
 
@@ -26,9 +32,7 @@ internal sealed class GateChanges
         {
             if (job.Done is { } done && job.Gate is { } gate)
             {
-                Later(_changed, gate, done);
-                Later(_mended, gate, done);
-                _anyMended = IsAfter(done, _anyMended) ? done : _anyMended;
+                _anyMended = Mended(gate, done);
             }
         }
     }
@@ -52,7 +56,15 @@ internal sealed class GateChanges
         _ => false,
     };
 
-    private static void Later(Dictionary<GatePlace, Recorded> latest, GatePlace gate, Recorded record)
+    /// <returns>The latest mending of any gate.</returns>
+    private Recorded? Mended(GatePlace gate, Recorded done)
+    {
+        Later(_changed, gate, done);
+        Later(_mended, gate, done);
+        return IsAfter(done, _anyMended) ? done : _anyMended;
+    }
+
+    private void Later(Dictionary<GatePlace, Recorded> latest, GatePlace gate, Recorded record)
     {
         if (IsAfter(record, latest.GetValueOrDefault(gate)))
         {
@@ -60,5 +72,5 @@ internal sealed class GateChanges
         }
     }
 
-    private static bool IsAfter(Recorded? one, Recorded? other) => RecordedOrder.Instance.Compare(one, other) > 0;
+    private bool IsAfter(Recorded? one, Recorded? other) => _days.Compare(one, other) > 0;
 }

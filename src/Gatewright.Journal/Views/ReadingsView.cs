@@ -22,7 +22,7 @@ internal sealed class ReadingsView
         {
             if (record.Fact is BoatLaid laid)
             {
-                _lies[laid.Lying] = new(laid.Lie, Level(laid), Day.Of(record.Entry));
+                _lies[laid.Lying] = new(laid.Lie, Level(laid, Day.Of(record)), Day.Of(record));
             }
         }
     }
@@ -40,25 +40,26 @@ internal sealed class ReadingsView
             taken.Item, new(taken.Seat, taken.Side), at, Angle.FromDegrees((double)taken.Value), _lies[taken.Lying], Gauge(taken.Gauge));
     }
 
-    private HullLevel Level(BoatLaid laid) => laid.Level switch
+    private HullLevel Level(BoatLaid laid, DateOnly day) => laid.Level switch
     {
         LevelBasis.Read => new HullLevel.Read(Attitude(laid.BowHigh, laid.PortLow)),
         LevelBasis.BubbleCentred => new HullLevel.BubbleCentred(),
-        LevelBasis.Rack when laid.Rack is { } rack && RackOf(rack) is { } known => new HullLevel.OfRack(known),
+        LevelBasis.Rack when laid.Rack is { } rack && RackOf(rack, day) is { } known => new HullLevel.OfRack(known),
         _ => new HullLevel.ByEye(),
     };
 
-    /// <summary>A rack's latest level; null while nobody has read it.</summary>
-    private Rack? RackOf(string key)
+    /// <summary>A rack as it was last read by a day, or failing that, first read after it; null while nobody has read it.</summary>
+    private Rack? RackOf(string key, DateOnly day)
     {
-        Recorded? latest = _club.About(new(Things.Rack, key)).LastOrDefault(r => r.Fact is RackLevelRead);
-        if (latest?.Fact is not RackLevelRead level)
+        List<Recorded> levels = [.. _club.About(new(Things.Rack, key)).Where(r => r.Fact is RackLevelRead).OrderBy(Day.Of)];
+        if ((levels.FindLast(r => Day.Of(r) <= day) ?? levels.FirstOrDefault()) is not { Fact: RackLevelRead level } read)
         {
             return null;
         }
 
-        Bedding bed = new ThingView(_club, Things.Rack, key)["bed"] == "soft" ? Bedding.Soft : Bedding.Firm;
-        return new(key, Attitude(level.BowHigh, level.PortLow), bed, Day.Of(latest.Entry));
+        var thing = new ThingView(_club, Things.Rack, key);
+        Bedding bed = thing["bed"] == "soft" ? Bedding.Soft : Bedding.Firm;
+        return new(thing["name"] ?? key, Attitude(level.BowHigh, level.PortLow), bed, Day.Of(read));
     }
 
     private Gauge Gauge(string? key)
@@ -79,7 +80,7 @@ internal sealed class ReadingsView
             ? GaugeZero.FromReversal(Degrees(check.First), Degrees(check.Turned), _settings.CheckedGaugeZeroU)
             : GaugeZero.Assumed(_settings.GaugeZeroU);
         return new(
-            key,
+            thing["name"] ?? key,
             Degrees(thing["resolution"]) ?? _settings.GaugeResolution,
             Degrees(thing["repeatability"]) ?? _settings.GaugeRepeatability,
             zero);
