@@ -1,3 +1,5 @@
+using Gatewright.Core.Checking;
+using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Measuring;
 
 namespace Gatewright.Journal.Exchange;
@@ -35,6 +37,24 @@ public static class ReadingsCsv
         return shed.Close();
     }
 
+    /// <summary>
+    /// Writes boats with what was told of them, so that they are judged as they are on record: old readings are among
+    /// those written where a report on its day makes them old again, and left out where only the journal tells.
+    /// </summary>
+    /// <exception cref="ArgumentException">As for readings alone.</exception>
+    internal static void Write(TextWriter to, IReadOnlyList<BoatRecord> boats)
+    {
+        ILookup<string, Report> told = boats.SelectMany(b => b.Reports.Where(IsARow).Select(r => (b.Current.Boat, r))).ToLookup(t => t.Boat, t => t.r);
+        new ReadingsWriter(to, [.. boats.Select(b => b.Current with { Readings = [.. b.Old.Where(r => IsStillOld(r, b)), .. b.Current.Readings] })], told).Write();
+    }
+
+    /// <summary>A report of a whole boat other than that it sits down to one side has no row, and weighs nothing.</summary>
+    private static bool IsARow(Report report) => report.Gate is not null || report is { Kind: ReportKind.DownToOneSide, Side: not null };
+
+    private static bool IsStillOld(Reading reading, BoatRecord boat) =>
+        reading.Item != ReadItem.Sleeve
+        && boat.Reports.Any(r => r.Gate == reading.Gate && r.Kind.ChangesTheGate() && reading.Lie.Date < r.Date);
+
     /// <summary>Writes readings so that they read back as they are, under the same settings.</summary>
     /// <remarks>
     /// A gauge is written by its name: its own figures are the club's to keep. Names are written as they are; they read
@@ -50,6 +70,6 @@ public static class ReadingsCsv
     {
         ArgumentNullException.ThrowIfNull(to);
         ArgumentNullException.ThrowIfNull(boats);
-        new ReadingsWriter(to, [.. boats]).Write();
+        new ReadingsWriter(to, [.. boats], Enumerable.Empty<Report>().ToLookup(_ => "")).Write();
     }
 }

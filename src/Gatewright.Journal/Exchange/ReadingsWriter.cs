@@ -1,5 +1,6 @@
 using System.Globalization;
 using Gatewright.Core;
+using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Geometry;
 using Gatewright.Core.Measuring;
 
@@ -10,12 +11,14 @@ internal sealed class ReadingsWriter
 {
     private readonly CsvRow _row;
     private readonly IReadOnlyList<BoatReadings> _boats;
+    private readonly ILookup<string, Report> _told;
     private readonly WrittenRacks _racks;
 
-    public ReadingsWriter(TextWriter to, IReadOnlyList<BoatReadings> boats)
+    public ReadingsWriter(TextWriter to, IReadOnlyList<BoatReadings> boats, ILookup<string, Report> told)
     {
         _row = new(to);
         _boats = boats;
+        _told = told;
         if (boats.GroupBy(b => NameText.Key(b.Boat)).FirstOrDefault(g => g.Count() > 1) is { } twice)
         {
             throw new ArgumentException($"Two boats are named '{twice.First().Boat}': give all readings of a boat together.", nameof(boats));
@@ -68,7 +71,23 @@ internal sealed class ReadingsWriter
         {
             Write(boat, reading, crowded.Contains(reading.Lie));
         }
+
+        foreach (Report report in _told[boat.Boat])
+        {
+            Write(boat, report);
+        }
     }
+
+    private void Write(BoatReadings boat, Report report) => Write(column => column switch
+    {
+        Column.Boat => NameText.Shielded(boat.Boat),
+        Column.Class => boat.Class.Name,
+        Column.Seat => report.Gate?.Seat.ToString(CultureInfo.InvariantCulture) ?? "",
+        Column.Side => (report.Gate?.Side ?? report.Side)?.Word() ?? "",
+        Column.Item => Vocabulary.Told.Word(report.Kind),
+        Column.Date => Day(report.Date),
+        _ => "",
+    });
 
     private void Write(BoatReadings boat, Reading reading, bool saysLevel)
     {

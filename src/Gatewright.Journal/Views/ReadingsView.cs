@@ -14,6 +14,8 @@ internal sealed class ReadingsView
     private readonly StationAngles _angles;
     private readonly Dictionary<string, BoatLie> _lies = [];
     private readonly Dictionary<string, Gauge> _gauges = [];
+    private ThingTitles? _rackTitles;
+    private ThingTitles? _gaugeTitles;
 
     public ReadingsView(Club club, IReadOnlyList<Recorded> records, BoatClass boatClass, MeasuringSettings settings)
     {
@@ -59,7 +61,7 @@ internal sealed class ReadingsView
 
         var thing = new ThingView(_club, Things.Rack, key);
         Bedding bed = thing["bed"] == "soft" ? Bedding.Soft : Bedding.Firm;
-        return new(thing["name"] ?? key, Attitude(level.BowHigh, level.PortLow), bed, Day.Of(read));
+        return new(Titles(ref _rackTitles, Things.Rack)[key], Attitude(level.BowHigh, level.PortLow), bed, Day.Of(read));
     }
 
     private Gauge Gauge(string? key)
@@ -80,11 +82,13 @@ internal sealed class ReadingsView
             ? GaugeZero.FromReversal(Degrees(check.First), Degrees(check.Turned), _settings.CheckedGaugeZeroU)
             : GaugeZero.Assumed(_settings.GaugeZeroU);
         return new(
-            thing["name"] ?? key,
+            Titles(ref _gaugeTitles, Things.Gauge)[key],
             Degrees(thing["resolution"]) ?? _settings.GaugeResolution,
             Degrees(thing["repeatability"]) ?? _settings.GaugeRepeatability,
             zero);
     }
+
+    private ThingTitles Titles(ref ThingTitles? titles, string thing) => titles ??= new(_club, thing);
 
     private static HullAttitude Attitude(decimal? bowHigh, decimal? portLow) =>
         HullAttitude.FromDegrees((double)(bowHigh ?? 0), (double)(portLow ?? 0));

@@ -141,7 +141,7 @@ public sealed class ReadingsRecordingTests
     private static RecordingStamp Stamp(DateTimeOffset now) => new("m1", "desk", default, now, () => Guid.CreateVersion7(now));
 
     /// <summary>A shed with knocks, crabs and mendings at its gates, of the days it has and of none.</summary>
-    private static ReadingsInput Told(AShed shed, Random random)
+    internal static ReadingsInput Told(AShed shed, Random random)
     {
         BoatTold[] told = [.. shed.Boats.Select(boat =>
         {
