@@ -36,8 +36,11 @@ public sealed class ThingView
     public IReadOnlyCollection<string> Fields => _fields.Keys;
 
     /// <summary>A field's value, or null when it has none.</summary>
-    public string? this[string field] =>
-        _fields.TryGetValue(field, out List<FieldValue>? values) ? values.FindLast(v => v.Holds)?.Value : null;
+    public string? this[string field] => Holding(field)?.Value;
+
+    /// <summary>The setting of a field that holds: the value with who said so, and when; null when none does.</summary>
+    public FieldValue? Holding(string field) =>
+        _fields.TryGetValue(field, out List<FieldValue>? values) ? values.FindLast(v => v.Holds) : null;
 
     /// <summary>All that a field ever was, oldest first: the values that lost and those retracted among them.</summary>
     public IReadOnlyList<FieldValue> History(string field) => _fields.TryGetValue(field, out List<FieldValue>? values) ? values : [];
