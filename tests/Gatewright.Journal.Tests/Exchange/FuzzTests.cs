@@ -75,39 +75,6 @@ public sealed class FuzzTests
         Csv.AssertSame(input.Boats, Csv.Read(RoundTripTests.Written(input.Boats)).Boats);
     }
 
-    private static IEnumerable<(byte[] File, string Which)> Mutants(byte[][] files, int seed)
-    {
-        var random = new Random(seed);
-        for (int i = 0; i < Effort.Of(Normally, Wholly); i++)
-        {
-            List<byte> file = [.. files[random.Next(files.Length)]];
-            for (int change = random.Next(1, 5); change > 0; change--)
-            {
-                Change(file, random);
-            }
-
-            yield return ([.. file], $"seed {seed}, mutant {i}");
-        }
-    }
-
-    private static void Change(List<byte> file, Random random)
-    {
-        int at = random.Next(file.Count + 1);
-        int length = Math.Min(random.Next(1, 12), file.Count - at);
-        switch (random.Next(5))
-        {
-            case 0 when at < file.Count:
-                file[at] = (byte)random.Next(256);
-                break;
-            case 1:
-                file.RemoveRange(at, length);
-                break;
-            case 2:
-                file.InsertRange(random.Next(file.Count + 1), file.GetRange(at, length));
-                break;
-            default:
-                file.InsertRange(at, s_scraps[random.Next(s_scraps.Length)]);
-                break;
-        }
-    }
+    private static IEnumerable<(byte[] File, string Which)> Mutants(byte[][] files, int seed) =>
+        Mutation.Of(files, s_scraps, seed, Effort.Of(Normally, Wholly));
 }

@@ -40,7 +40,28 @@ internal static class ArchiveJson
         return stream.ToArray();
     }
 
-    public static ArchiveHead? ReadHead(byte[] bytes, ArchiveProblems problems)
+    public static ArchiveHead? ReadHead(byte[] bytes, ArchiveProblems problems) =>
+        Unicode(ArchiveFormat.Club, problems, () => Head(bytes, problems));
+
+    public static Dictionary<string, string> ReadTypes(byte[] bytes, ArchiveProblems problems) =>
+        Unicode(ArchiveFormat.BlobTypes, problems, () => Types(bytes, problems)) ?? [];
+
+    /// <summary>What is read, or nothing where it meets bytes that are no text, or half a surrogate pair.</summary>
+    private static T? Unicode<T>(string member, ArchiveProblems problems, Func<T?> read)
+        where T : class
+    {
+        try
+        {
+            return read();
+        }
+        catch (InvalidOperationException)
+        {
+            problems.Add(member, "text that is not Unicode");
+            return null;
+        }
+    }
+
+    private static ArchiveHead? Head(byte[] bytes, ArchiveProblems problems)
     {
         if (Root(bytes, ArchiveFormat.Club, problems) is not { } root)
         {
@@ -67,7 +88,7 @@ internal static class ArchiveJson
             : null;
     }
 
-    public static Dictionary<string, string> ReadTypes(byte[] bytes, ArchiveProblems problems)
+    private static Dictionary<string, string> Types(byte[] bytes, ArchiveProblems problems)
     {
         var types = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (JsonProperty property in Root(bytes, ArchiveFormat.BlobTypes, problems)?.EnumerateObject() ?? default)
@@ -98,7 +119,7 @@ internal static class ArchiveJson
 
             problems.Add(member, "not a JSON object");
         }
-        catch (Exception broken) when (broken is JsonException or InvalidOperationException)
+        catch (JsonException)
         {
             problems.Add(member, "not JSON, or a name in it stands twice");
         }

@@ -33,12 +33,11 @@ public sealed class ArchiveReading
         bool evenIfBroken = false, [EnumeratorCancellation] CancellationToken cancellation = default)
     {
         Refuse(evenIfBroken);
-        if (_members.Find(ArchiveFormat.Entries) is not { } member)
+        if (await OpenAsync(evenIfBroken, cancellation).ConfigureAwait(false) is not { } stream)
         {
             yield break;
         }
 
-        Stream stream = await _members.OpenAsync(member, long.MaxValue, cancellation).ConfigureAwait(false);
         await using (stream.ConfigureAwait(false))
         {
             var lines = new ArchiveLines(stream);
@@ -53,7 +52,10 @@ public sealed class ArchiveReading
     }
 
     /// <summary>The photos.</summary>
-    /// <param name="evenIfBroken">Of a file with problems hands on all photos there are, whatever is wrong with them.</param>
+    /// <param name="evenIfBroken">
+    /// Of a file with problems hands on all photos there are, whatever is wrong with them: opening or reading one may then
+    /// throw <see cref="ArchiveException"/>, <see cref="InvalidDataException"/> or <see cref="EndOfStreamException"/>.
+    /// </param>
     /// <exception cref="ArchiveException">The file has problems, and nothing else was asked for.</exception>
     public IEnumerable<ArchiveBlob> Blobs(bool evenIfBroken = false)
     {
@@ -61,6 +63,20 @@ public sealed class ArchiveReading
         return _types.Select(type => (type, member: _members.Find(ArchiveFormat.BlobName(type.Key))))
             .Where(b => b.member is not null)
             .Select(b => new ArchiveBlob(b.type.Key, b.type.Value, cancellation => _members.OpenAsync(b.member!, _members.Limits.BlobBytes, cancellation)));
+    }
+
+    private async ValueTask<Stream?> OpenAsync(bool evenIfBroken, CancellationToken cancellation)
+    {
+        try
+        {
+            return _members.Find(ArchiveFormat.Entries) is { } member
+                ? await _members.OpenAsync(member, long.MaxValue, cancellation).ConfigureAwait(false)
+                : null;
+        }
+        catch (Exception broken) when (evenIfBroken && ArchiveMembers.IsBroken(broken))
+        {
+            return null;
+        }
     }
 
     private static async ValueTask<ReadOnlyMemory<byte>?> NextAsync(ArchiveLines lines, bool evenIfBroken, CancellationToken cancellation)
