@@ -1,0 +1,41 @@
+using Gatewright.Server.Members;
+using Gatewright.Store.Schema;
+using Microsoft.AspNetCore.Identity;
+using Microsoft.EntityFrameworkCore;
+
+namespace Gatewright.Server.Accounts;
+
+/// <summary>Ends an account: every name of it is gone, and no entry is touched.</summary>
+internal sealed class Leaving(StoreDb db, UserManager<Account> accounts)
+{
+    /// <summary>Ends the account.</summary>
+    /// <returns>The club that would be left without a keeper, in which case nothing is done; null when it is done.</returns>
+    public async Task<string?> EndAsync(Account account, CancellationToken cancellation)
+    {
+        await using var transaction = await db.Database
+            .BeginTransactionAsync(System.Data.IsolationLevel.Serializable, cancellation).ConfigureAwait(false);
+        List<MembershipRow> memberships = await db.Memberships
+            .Where(m => m.AccountId == account.Id).ToListAsync(cancellation).ConfigureAwait(false);
+        foreach (MembershipRow membership in memberships)
+        {
+            bool others = await db.Memberships
+                .AnyAsync(m => m.Club == membership.Club && m.AccountId != account.Id && m.AccountId != null && m.Role == "keeper", cancellation)
+                .ConfigureAwait(false);
+            bool anybody = await db.Memberships
+                .AnyAsync(m => m.Club == membership.Club && m.AccountId != account.Id && m.AccountId != null, cancellation)
+                .ConfigureAwait(false);
+            if (membership.Role == "keeper" && !others && anybody)
+            {
+                return membership.Club;
+            }
+
+            (membership.Role, membership.AccountId) = (Roles.Former, null);
+        }
+
+        await db.SignIns.Where(s => s.AccountId == account.Id).ExecuteDeleteAsync(cancellation).ConfigureAwait(false);
+        await db.SaveChangesAsync(cancellation).ConfigureAwait(false);
+        await accounts.DeleteAsync(account).ConfigureAwait(false);
+        await transaction.CommitAsync(cancellation).ConfigureAwait(false);
+        return null;
+    }
+}

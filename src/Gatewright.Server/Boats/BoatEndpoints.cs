@@ -1,0 +1,70 @@
+using Gatewright.Core.Judging;
+using Gatewright.Journal.Exchange.Check;
+using Gatewright.Journal.Facts;
+using Gatewright.Server.Hosting;
+using Gatewright.Server.Members;
+using Gatewright.Server.Problems;
+using Microsoft.AspNetCore.Http.HttpResults;
+
+namespace Gatewright.Server.Boats;
+
+/// <summary>Boats and their verdicts, as the club's journal gives them.</summary>
+internal static class BoatEndpoints
+{
+    /// <summary>Adds them to the routes of a club.</summary>
+    public static void MapBoats(this RouteGroupBuilder club)
+    {
+        club.MapGet("/boats", ListAsync)
+            .Needs(Permission.SeeBoats)
+            .WithSummary("The boats whoever asks may see, those to stay ashore first.");
+        club.MapGet("/check", CheckAsync)
+            .Produces<CheckDocument>()
+            .Needs(Permission.SeeBoats)
+            .WithSummary("One boat by its key, or all: verdicts, causes, what to read next, remedies, as gatewright.check/1.");
+    }
+
+    private static async Task<Ok<BoatListed[]>> ListAsync(HttpContext context, OpenClubs clubs)
+    {
+        ClubAccess access = ClubAccess.Of(context);
+        OpenClub open = await clubs.OpenAsync(access.Club, context.RequestAborted).ConfigureAwait(false);
+        return TypedResults.Ok<BoatListed[]>([.. Seen(ShedVerdicts.Of(open.Club), access).Select(Listed)]);
+    }
+
+    private static async Task<Results<ContentHttpResult, ProblemHttpResult>> CheckAsync(
+        HttpContext context, OpenClubs clubs, string? boat = null)
+    {
+        ClubAccess access = ClubAccess.Of(context);
+        OpenClub open = await clubs.OpenAsync(access.Club, context.RequestAborted).ConfigureAwait(false);
+        var shed = ShedVerdicts.Of(open.Club);
+        List<BoatStanding> boats = boat is null ? [.. Seen(shed, access)]
+            : access.Sees(boat) && shed.Boat(boat) is { } one ? [one] : [];
+        if (boat is not null && boats.Count == 0)
+        {
+            return Problem.NotFound("boat");
+        }
+
+        Standard standard = ClubSettings.OfClub(open.Club);
+        string json = CheckJson.Text(new CheckDocument(
+            CheckDocument.Name,
+            CheckedStandard.Of(standard),
+            [.. boats.Select(b => b.Check).OfType<Core.Checking.BoatCheck>().Select(CheckMapping.Boat)],
+            []));
+        return TypedResults.Content(json, "application/json");
+    }
+
+    /// <summary>The boats that whoever asks may see.</summary>
+    internal static IEnumerable<BoatStanding> Seen(ShedVerdicts shed, ClubAccess access) =>
+        access.Boats is { } theirs
+            ? theirs.Order(StringComparer.Ordinal).Select(shed.Boat).OfType<BoatStanding>()
+            : shed.All;
+
+    private static BoatListed Listed(BoatStanding boat) => new(
+        boat.View.Key,
+        boat.View.Name,
+        boat.View.Class?.Name,
+        boat.Word,
+        boat.StaysAshore,
+        [.. boat.Holds.Select(h => ((Held)h.Fact).Reason)],
+        boat.LastRead,
+        boat.Check?.Verdict.Standard.Name);
+}

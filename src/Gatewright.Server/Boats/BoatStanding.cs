@@ -1,0 +1,30 @@
+using Gatewright.Core.Checking;
+using Gatewright.Core.Judging;
+using Gatewright.Journal.Replay;
+using Gatewright.Journal.Views;
+
+namespace Gatewright.Server.Boats;
+
+/// <summary>How a boat stands: what is on record of it and how it was judged.</summary>
+/// <param name="View">The boat.</param>
+/// <param name="Check">The check; null while nothing is read since its gates were last changed, or its class is not known.</param>
+internal sealed record BoatStanding(BoatView View, BoatCheck? Check)
+{
+    /// <summary>The holds on it.</summary>
+    public IReadOnlyList<Recorded> Holds { get; } = View.Holds;
+
+    /// <summary>Whether it is no longer used.</summary>
+    public bool IsOutOfUse => View.Properties["out-of-use"] == "yes";
+
+    /// <summary>Whether it is to stay ashore: held by somebody, or by its readings.</summary>
+    public bool StaysAshore => Holds.Count > 0 || Check?.Verdict.StaysAshore == true;
+
+    /// <summary>The day it was last read.</summary>
+    public DateOnly? LastRead => Check?.Readings.Readings.Max(r => r.Lie.Date);
+
+    /// <summary>Its verdict as a word: one of the four, or "not-read".</summary>
+    public string Word => Check?.Verdict.Verdict.Word() ?? "not-read";
+
+    /// <summary>What comes first in a list: what is held or to stay ashore, then the worst verdict.</summary>
+    public int Urgency => (StaysAshore ? 10 : 0) + (Check is null ? 1 : (int)Check.Verdict.Verdict * 2);
+}

@@ -1,0 +1,14 @@
+using Gatewright.Server.Members;
+
+namespace Gatewright.Server.Hosting;
+
+/// <summary>Says on a route what it asks for.</summary>
+internal static class EndpointNeeds
+{
+    /// <summary>A permission in the club that the route names.</summary>
+    public static RouteHandlerBuilder Needs(this RouteHandlerBuilder route, Permission permission) =>
+        route.RequireAuthorization(permission.Policy())
+            .ProducesProblem(StatusCodes.Status401Unauthorized)
+            .ProducesProblem(StatusCodes.Status403Forbidden)
+            .ProducesProblem(StatusCodes.Status404NotFound);
+}

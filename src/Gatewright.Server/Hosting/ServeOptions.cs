@@ -1,0 +1,25 @@
+using Gatewright.Store;
+
+namespace Gatewright.Server.Hosting;
+
+/// <summary>How the server is to run.</summary>
+/// <param name="Location">Where the store is.</param>
+/// <param name="Listen">The addresses to listen on.</param>
+/// <param name="PublicAddress">What people type to reach it; null on one machine.</param>
+/// <param name="IsBehindProxy">Whether a proxy stands before it whose word on scheme and address is taken.</param>
+/// <param name="Demo">Whether it shows the demo shed, which anybody at this machine may walk into.</param>
+/// <param name="LogsAsJson">Whether each log line is a JSON object.</param>
+public sealed record ServeOptions(
+    StoreLocation Location,
+    IReadOnlyList<Uri> Listen,
+    Uri? PublicAddress,
+    bool IsBehindProxy,
+    bool Demo,
+    bool LogsAsJson)
+{
+    /// <summary>Whether all it listens on is this machine's own.</summary>
+    public bool IsLoopback => Listen.All(u => u.IsLoopback);
+
+    /// <summary>Whether people reach it over HTTPS.</summary>
+    public bool IsHttps => PublicAddress?.Scheme == Uri.UriSchemeHttps || Listen.All(u => u.Scheme == Uri.UriSchemeHttps);
+}
