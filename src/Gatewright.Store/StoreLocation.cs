@@ -1,6 +1,8 @@
 using Gatewright.Store.Schema;
+using Microsoft.AspNetCore.Identity;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Gatewright.Store;
 
@@ -11,6 +13,10 @@ public sealed record StoreLocation(Engine Engine, string ConnectionString)
 {
     private const string SqliteMigrations = "Gatewright.Store.Sqlite";
     private const string PostgresMigrations = "Gatewright.Store.Postgres";
+
+    // The tables of accounts are laid as the options of whoever opens them say, and those are looked for here.
+    private static readonly IServiceProvider Identity =
+        new ServiceCollection().Configure<IdentityOptions>(StoreDb.WithPasskeys).BuildServiceProvider();
 
     /// <summary>A store in one file.</summary>
     public static StoreLocation File(string path) => new(
@@ -38,7 +44,7 @@ public sealed record StoreLocation(Engine Engine, string ConnectionString)
     /// <summary>Its tables, opened.</summary>
     public StoreDb Open()
     {
-        var options = new DbContextOptionsBuilder<StoreDb>();
+        DbContextOptionsBuilder<StoreDb> options = new DbContextOptionsBuilder<StoreDb>().UseApplicationServiceProvider(Identity);
         Configure(options);
         return new(options.Options);
     }

@@ -15,11 +15,11 @@ internal static class BoatEndpoints
     public static void MapBoats(this RouteGroupBuilder club)
     {
         club.MapGet("/boats", ListAsync)
-            .Needs(Permission.SeeBoats)
+            .Needs(ClubRight.SeeBoats)
             .WithSummary("The boats whoever asks may see, those to stay ashore first.");
         club.MapGet("/check", CheckAsync)
             .Produces<CheckDocument>()
-            .Needs(Permission.SeeBoats)
+            .Needs(ClubRight.SeeBoats)
             .WithSummary("One boat by its key, or all: verdicts, causes, what to read next, remedies, as gatewright.check/1.");
     }
 

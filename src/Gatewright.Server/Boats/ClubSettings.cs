@@ -20,4 +20,7 @@ internal static class ClubSettings
 
     /// <summary>The standard of a boat: its own, else the club's, else the default.</summary>
     public static Standard Standard(Club club, BoatView boat) => new StandardsView(club).For(boat);
+
+    /// <summary>The standard of the club.</summary>
+    public static Standard OfClub(Club club) => new StandardsView(club).OfClub;
 }

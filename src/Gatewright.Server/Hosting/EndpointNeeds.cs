@@ -5,9 +5,9 @@ namespace Gatewright.Server.Hosting;
 /// <summary>Says on a route what it asks for.</summary>
 internal static class EndpointNeeds
 {
-    /// <summary>A permission in the club that the route names.</summary>
-    public static RouteHandlerBuilder Needs(this RouteHandlerBuilder route, Permission permission) =>
-        route.RequireAuthorization(permission.Policy())
+    /// <summary>A right in the club that the route names.</summary>
+    public static RouteHandlerBuilder Needs(this RouteHandlerBuilder route, ClubRight right) =>
+        route.RequireAuthorization(right.Policy())
             .ProducesProblem(StatusCodes.Status401Unauthorized)
             .ProducesProblem(StatusCodes.Status403Forbidden)
             .ProducesProblem(StatusCodes.Status404NotFound);

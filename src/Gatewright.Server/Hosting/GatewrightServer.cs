@@ -3,7 +3,9 @@ using Gatewright.Server.Boats;
 using Gatewright.Server.Members;
 using Gatewright.Server.Pages;
 using Gatewright.Server.Photos;
+using Gatewright.Server.Starting;
 using Gatewright.Server.Syncing;
+using Gatewright.Store;
 using Microsoft.AspNetCore.HttpOverrides;
 
 namespace Gatewright.Server.Hosting;
@@ -11,6 +13,8 @@ namespace Gatewright.Server.Hosting;
 /// <summary>The server, ready to be started.</summary>
 internal static class GatewrightServer
 {
+    // By name, since what hosts this may be another program: a test.
+    private const string Files = "gatewright-server.staticwebassets.endpoints.json";
     private const long LargestBody = 10 * 1024 * 1024;
 
     /// <summary>Builds it. The store must have been opened, and its tables be up to date.</summary>
@@ -53,6 +57,12 @@ internal static class GatewrightServer
         // Below this, the framework names addresses, accounts and values of queries.
         logs.SetMinimumLevel(LogLevel.Warning);
         logs.AddFilter("Microsoft.AspNetCore.Diagnostics.ExceptionHandlerMiddleware", LogLevel.Error);
+
+        // It warns at each page with a form that its own header stands in place of ours, which says the same.
+        logs.AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.Error);
+
+        // It warns that the keys of cookies lie in the store as they are: whoever has the store has all they open.
+        logs.AddFilter("Microsoft.AspNetCore.DataProtection.KeyManagement.XmlKeyManager", LogLevel.Error);
     }
 
     private static void Pipe(WebApplication app, ServeOptions options)
@@ -65,7 +75,11 @@ internal static class GatewrightServer
 
         app.UseSecurityHeaders();
         app.UseHostFiltering();
-        app.UseExceptionHandler();
+        app.UseExceptionHandler(new ExceptionHandlerOptions
+        {
+            // A request that cannot be read is its sender's matter; all else goes on record, answered or not.
+            SuppressDiagnosticsCallback = context => context.Exception is BadHttpRequestException or StoreUnavailableException,
+        });
         app.UseStatusCodePages();
         if (options.IsHttps)
         {
@@ -86,7 +100,7 @@ internal static class GatewrightServer
         app.MapHealthChecks("/health/live", new() { Predicate = _ => false }).DisableRateLimiting();
         app.MapHealthChecks("/health/ready", new() { Predicate = check => check.Tags.Contains("ready") }).DisableRateLimiting();
         app.MapOpenApi().AllowAnonymous();
-        app.MapStaticAssets();
+        app.MapStaticAssets(Files);
         RouteGroupBuilder api = app.MapGroup("/api").AddEndpointFilter<TokenCheck>().DisableAntiforgery();
         api.MapAccounts();
         api.MapOwnAccount();
@@ -95,6 +109,10 @@ internal static class GatewrightServer
         club.MapPhotos();
         club.MapBoats();
         club.MapMembers();
-        app.MapRazorComponents<Frame>();
+        app.MapRazorComponents<Frame>().WithStaticAssets(Files);
+        if (options.Demo)
+        {
+            app.MapDemo();
+        }
     }
 }

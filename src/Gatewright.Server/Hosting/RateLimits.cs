@@ -12,17 +12,13 @@ internal static class RateLimits
     /// <summary>The policy for whatever takes a password or a secret.</summary>
     public const string SignIn = "sign-in";
 
-    // A person mistypes a few times; a machine that guesses gets through thirty an address in a minute, and the
-    // account's own lock stops it after ten.
-    private const int SignInsAMinute = 30;
-
     // A phone that comes back after a week in the shed sends and fetches in long pages; a page of the site asks for a
     // handful of files.
     private const int Burst = 600;
     private const int ASecond = 300;
 
     /// <summary>Tells the limiter.</summary>
-    public static void Configure(RateLimiterOptions options)
+    public static void Configure(RateLimiterOptions options, int signInsAMinute)
     {
         options.RejectionStatusCode = StatusCodes.Status429TooManyRequests;
         options.OnRejected = (context, _) =>
@@ -34,7 +30,7 @@ internal static class RateLimits
         };
         options.AddPolicy(SignIn, context => RateLimitPartition.GetFixedWindowLimiter(
             Address(context),
-            _ => new() { PermitLimit = SignInsAMinute, Window = TimeSpan.FromMinutes(1) }));
+            _ => new() { PermitLimit = signInsAMinute, Window = TimeSpan.FromMinutes(1) }));
         options.GlobalLimiter = PartitionedRateLimiter.Create<HttpContext, string>(context => RateLimitPartition.GetTokenBucketLimiter(
             Who(context),
             _ => new() { TokenLimit = Burst, TokensPerPeriod = ASecond, ReplenishmentPeriod = TimeSpan.FromSeconds(1), QueueLimit = 0 }));

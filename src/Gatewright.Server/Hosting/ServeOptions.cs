@@ -17,6 +17,12 @@ public sealed record ServeOptions(
     bool Demo,
     bool LogsAsJson)
 {
+    /// <summary>
+    /// How often one address may send a password or a secret in a minute: 30. A person mistypes a few times; a machine
+    /// that guesses gets no further than this, and the account's own lock stops it after ten.
+    /// </summary>
+    public int SignInsAMinute { get; init; } = 30;
+
     /// <summary>Whether all it listens on is this machine's own.</summary>
     public bool IsLoopback => Listen.All(u => u.IsLoopback);
 

@@ -10,6 +10,7 @@ using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.HostFiltering;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.ResponseCompression;
 
@@ -43,7 +44,7 @@ internal static class Services
         services.AddScoped<MemberList>();
         services.AddScoped<OwnData>();
         services.AddAccounts(options);
-        services.AddLimitsAndForms();
+        services.AddLimitsAndForms(options);
         services.AddHealthChecks().AddCheck<StoreHealth>("store", tags: ["ready"]);
         services.AddOpenApi("v1");
         services.AddRazorComponents();
@@ -56,6 +57,7 @@ internal static class Services
         services.AddIdentityCore<Account>(PasswordRules.Configure)
             .AddEntityFrameworkStores<StoreDb>()
             .AddSignInManager();
+        services.Configure<IdentityOptions>(StoreDb.WithPasskeys);
         services.AddAuthentication(EitherCookie)
             .AddPolicyScheme(EitherCookie, null, scheme => scheme.ForwardDefaultSelector = context =>
                 context.Request.Cookies.ContainsKey(CookieNames.Crew) && !context.Request.Cookies.ContainsKey(CookieNames.Account)
@@ -70,14 +72,14 @@ internal static class Services
         services.Configure<SecurityStampValidatorOptions>(stamp => stamp.ValidationInterval = TimeSpan.FromMinutes(2));
         services.AddDataProtection().SetApplicationName("gatewright").PersistKeysToDbContext<StoreDb>();
         AuthorizationBuilder authorization = services.AddAuthorizationBuilder();
-        foreach (Permission permission in Enum.GetValues<Permission>())
+        foreach (ClubRight right in Enum.GetValues<ClubRight>())
         {
-            authorization.AddPolicy(permission.Policy(), policy => policy.RequireAuthenticatedUser().AddRequirements(new ClubPermission(permission)));
+            authorization.AddPolicy(right.Policy(), policy => policy.RequireAuthenticatedUser().AddRequirements(new ClubRequirement(right)));
         }
 
         authorization.AddPolicy(OwnAccountEndpoints.SignedIn, policy =>
             policy.RequireAuthenticatedUser().RequireClaim(System.Security.Claims.ClaimTypes.NameIdentifier));
-        services.AddScoped<IAuthorizationHandler, ClubPermissionHandler>();
+        services.AddScoped<IAuthorizationHandler, ClubRequirementHandler>();
         services.AddSingleton<IAuthorizationMiddlewareResultHandler, WallAnswers>();
         services.AddAntiforgery(forgery =>
         {
@@ -117,9 +119,10 @@ internal static class Services
         return Task.CompletedTask;
     }
 
-    private static void AddLimitsAndForms(this IServiceCollection services)
+    private static void AddLimitsAndForms(this IServiceCollection services, ServeOptions options)
     {
-        services.AddRateLimiter(RateLimits.Configure);
+        services.Configure<HostFilteringOptions>(hosts => hosts.AllowedHosts = Hosts(options));
+        services.AddRateLimiter(limiter => RateLimits.Configure(limiter, options.SignInsAMinute));
         services.AddRequestDecompression();
         services.AddResponseCompression(compression =>
         {
@@ -133,5 +136,12 @@ internal static class Services
         services.ConfigureHttpJsonOptions(json => json.SerializerOptions.TypeInfoResolverChain.Insert(0, ServerJson.Default));
         services.AddProblemDetails();
         services.AddExceptionHandler<ExceptionAnswers>();
+    }
+
+    /// <summary>The names it answers to: a page of another site that has its name lead here gets nowhere.</summary>
+    private static List<string> Hosts(ServeOptions options)
+    {
+        List<string> loopback = ["localhost", "127.0.0.1", "[::1]"];
+        return options.PublicAddress is { } seen ? [seen.Host, .. loopback] : loopback;
     }
 }

@@ -16,7 +16,7 @@ internal sealed class WallAnswers : IAuthorizationMiddlewareResultHandler
     public Task HandleAsync(
         RequestDelegate next, HttpContext context, AuthorizationPolicy policy, PolicyAuthorizationResult authorizeResult)
     {
-        bool asksForClub = policy.Requirements.OfType<ClubPermission>().Any();
+        bool asksForClub = policy.Requirements.OfType<ClubRequirement>().Any();
         if (authorizeResult.Forbidden && asksForClub && context.Features.Get<ClubAccess>() is null)
         {
             context.Response.StatusCode = StatusCodes.Status404NotFound;

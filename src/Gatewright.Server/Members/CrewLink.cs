@@ -11,12 +11,15 @@ internal static class CrewLink
     /// <summary>The claim that holds the link's id.</summary>
     public const string Claim = "gatewright:crew-link";
 
+    /// <summary>The claim that holds the club it is of.</summary>
+    public const string ClubClaim = "gatewright:crew-club";
+
     /// <summary>The cookie scheme of those who came by a link.</summary>
     public const string Scheme = "crew";
 
     /// <summary>What those who came by a link are known as.</summary>
     public static ClaimsPrincipal Principal(InvitationRow link) =>
-        new(new ClaimsIdentity([new(Claim, link.Invitation)], Scheme));
+        new(new ClaimsIdentity([new(Claim, link.Invitation), new(ClubClaim, link.Club)], Scheme));
 
     /// <summary>What a link shows of a club; null when it is another club's, was revoked or has expired.</summary>
     public static async Task<ClubAccess?> FindAsync(

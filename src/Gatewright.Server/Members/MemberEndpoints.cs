@@ -18,25 +18,25 @@ internal static class MemberEndpoints
     {
         club.MapGet("/members", async (HttpContext context, MemberList members) =>
                 await members.AllAsync(ClubAccess.Of(context).Club, context.RequestAborted).ConfigureAwait(false))
-            .Needs(Permission.ReadJournal)
+            .Needs(ClubRight.ReadJournal)
             .WithSummary("Who belongs to the club, those who left included, without their names.");
         club.MapPut("/members/{member}/role", ChangeRoleAsync)
-            .Needs(Permission.Keep)
+            .Needs(ClubRight.Keep)
             .WithSummary("Give a member another role.");
         club.MapDelete("/members/{member}", EndAsync)
-            .Needs(Permission.Keep)
+            .Needs(ClubRight.Keep)
             .WithSummary("End a membership: the name goes, what was recorded stays under the member's id.");
         club.MapGet("/invitations", ListAsync)
-            .Needs(Permission.Keep)
+            .Needs(ClubRight.Keep)
             .WithSummary("The links that let people in.");
         club.MapPost("/invitations", InviteAsync)
-            .Needs(Permission.Keep)
+            .Needs(ClubRight.Keep)
             .WithSummary("Make a link: for an account it works once, for crew until it is revoked.");
         club.MapDelete("/invitations/{invitation}", RevokeAsync)
-            .Needs(Permission.Keep)
+            .Needs(ClubRight.Keep)
             .WithSummary("Revoke a link.");
         club.MapGet("/sign-ins", SignInsAsync)
-            .Needs(Permission.Keep)
+            .Needs(ClubRight.Keep)
             .WithSummary("The record of sign-ins of the club's members, latest first, 500 at most.");
     }
 

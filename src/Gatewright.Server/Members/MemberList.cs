@@ -14,9 +14,8 @@ internal sealed class MemberList(StoreDb db, SignInLog log)
     public async Task<IReadOnlyList<MemberSeen>> AllAsync(string club, CancellationToken cancellation) =>
         await db.Memberships.AsNoTracking()
             .Where(m => m.Club == club)
-            .GroupJoin(db.Users, m => m.AccountId, a => a.Id, (m, a) => new { m, a })
-            .SelectMany(x => x.a.DefaultIfEmpty(), (x, a) => new MemberSeen(x.m.Member, a == null ? FormerName : a.DisplayName, x.m.Role))
             .OrderBy(m => m.Member)
+            .LeftJoin(db.Users, m => m.AccountId, a => a.Id, (m, a) => new MemberSeen(m.Member, a == null ? FormerName : a.DisplayName, m.Role))
             .ToListAsync(cancellation).ConfigureAwait(false);
 
     /// <summary>Gives a member another role.</summary>

@@ -16,11 +16,11 @@ internal static class PhotoEndpoints
         club.MapPut("/photos/{sha256}", PutAsync)
             .Accepts<Stream>("image/jpeg", "image/png", "image/webp")
             .WithMetadata(new RequestSizeLimitAttribute(BlobStore.Largest))
-            .Needs(Permission.Record)
+            .Needs(ClubRight.Record)
             .WithSummary("Keep a picture under the SHA-256 of its bytes. Keeping it again changes nothing.");
         club.MapGet("/photos/{sha256}", GetAsync)
             .Produces(StatusCodes.Status200OK, contentType: "image/jpeg")
-            .Needs(Permission.ReadJournal)
+            .Needs(ClubRight.ReadJournal)
             .WithSummary("A picture by the SHA-256 of its bytes.");
     }
 

@@ -1,6 +1,4 @@
 using System.CommandLine;
-using Gatewright.Server.Hosting;
-using Gatewright.Store;
 
 namespace Gatewright.Server.Starting;
 

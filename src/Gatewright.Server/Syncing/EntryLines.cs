@@ -14,51 +14,53 @@ internal static class EntryLines
     {
         int line = 0;
         bool skipping = false;
-        while (true)
+        bool isCompleted = false;
+        var found = new List<(int Line, byte[]? Bytes)>();
+        while (!isCompleted)
         {
             ReadResult read = await reader.ReadAsync(cancellation).ConfigureAwait(false);
             ReadOnlySequence<byte> buffer = read.Buffer;
             while (buffer.PositionOf((byte)'\n') is { } end)
             {
-                ReadOnlySequence<byte> found = buffer.Slice(0, end);
+                Add(found, ++line, buffer.Slice(0, end), skipping);
+                skipping = false;
                 buffer = buffer.Slice(buffer.GetPosition(1, end));
-                line++;
-                if (skipping || found.Length > EntryLimits.Line + 1)
-                {
-                    skipping = false;
-                    yield return (line, null);
-                }
-                else if (Trimmed(found) is { Length: > 0 } bytes)
-                {
-                    yield return (line, bytes);
-                }
             }
 
-            // A line that is longer than any entry is let go by, not gathered.
-            if (buffer.Length > EntryLimits.Line + 1)
+            isCompleted = read.IsCompleted;
+            if (isCompleted)
             {
+                Add(found, line + 1, buffer, skipping);
+                buffer = buffer.Slice(buffer.End);
+            }
+            else if (buffer.Length > EntryLimits.Line + 1)
+            {
+                // A line that is longer than any entry is let go by, not gathered.
                 skipping = true;
                 buffer = buffer.Slice(buffer.End);
             }
 
-            if (read.IsCompleted)
+            // Before any line is handed on: whoever takes them may stop at any of them.
+            reader.AdvanceTo(buffer.Start, buffer.End);
+            foreach ((int Line, byte[]? Bytes) one in found)
             {
-                if (skipping)
-                {
-                    yield return (line + 1, null);
-                }
-                else if (Trimmed(buffer) is { Length: > 0 } bytes)
-                {
-                    yield return (line + 1, bytes);
-                }
-
-                break;
+                yield return one;
             }
 
-            reader.AdvanceTo(buffer.Start, buffer.End);
+            found.Clear();
         }
+    }
 
-        await reader.CompleteAsync().ConfigureAwait(false);
+    private static void Add(List<(int Line, byte[]? Bytes)> found, int line, ReadOnlySequence<byte> bytes, bool isTail)
+    {
+        if (isTail || bytes.Length > EntryLimits.Line + 1)
+        {
+            found.Add((line, null));
+        }
+        else if (Trimmed(bytes) is { Length: > 0 } trimmed)
+        {
+            found.Add((line, trimmed));
+        }
     }
 
     private static byte[] Trimmed(ReadOnlySequence<byte> line)

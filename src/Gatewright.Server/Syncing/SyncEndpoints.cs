@@ -25,15 +25,15 @@ internal static class SyncEndpoints
         club.MapPost("/entries", PushAsync)
             .Accepts<object>("application/x-ndjson")
             .WithMetadata(new RequestSizeLimitAttribute(Push.MostBytes))
-            .Needs(Permission.Record)
+            .Needs(ClubRight.Record)
             .WithSummary("Send entries, one JSON object a line. Each is taken or refused on its own; sending again changes nothing.");
         club.MapGet("/entries", PullAsync)
             .Produces<string>(contentType: "application/x-ndjson")
-            .Needs(Permission.ReadJournal)
+            .Needs(ClubRight.ReadJournal)
             .WithSummary("The entries after a number, one JSON object a line: {\"number\", \"entry\"}.");
         club.MapGet("/news", NewsAsync)
             .Produces<string>(contentType: "text/event-stream")
-            .Needs(Permission.ReadJournal)
+            .Needs(ClubRight.ReadJournal)
             .WithSummary("Server-sent events: the number the journal has come to, each time it grows.");
     }
 

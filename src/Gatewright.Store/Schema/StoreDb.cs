@@ -32,8 +32,12 @@ public sealed class StoreDb(DbContextOptions<StoreDb> options) : IdentityUserCon
     /// <summary>What cookies are sealed with, so that every server over the store can read them.</summary>
     public DbSet<DataProtectionKey> DataProtectionKeys => Set<DataProtectionKey>();
 
-    /// <summary>With passkeys, whichever way the tables are opened.</summary>
-    protected override Version SchemaVersion => IdentitySchemaVersions.Version3;
+    /// <summary>Says that accounts have passkeys; without it the tables would be laid without them.</summary>
+    public static void WithPasskeys(IdentityOptions identity)
+    {
+        ArgumentNullException.ThrowIfNull(identity);
+        identity.Stores.SchemaVersion = IdentitySchemaVersions.Version3;
+    }
 
     /// <inheritdoc/>
     protected override void OnModelCreating(ModelBuilder builder)

@@ -13,6 +13,7 @@ public class LayerTests
         ["Gatewright.Store"] = ["Gatewright.Journal"],
         ["Gatewright.Store.Sqlite"] = ["Gatewright.Store"],
         ["Gatewright.Store.Postgres"] = ["Gatewright.Store"],
+        ["Gatewright.Server"] = ["Gatewright.Journal", "Gatewright.Store", "Gatewright.Store.Sqlite", "Gatewright.Store.Postgres"],
         ["Gatewright.Cli"] = ["Gatewright.Journal", "Gatewright.Planning"],
     };
 

@@ -1,7 +1,7 @@
 namespace Gatewright.Server.Members;
 
 /// <summary>What an endpoint of a club asks for.</summary>
-public enum Permission
+public enum ClubRight
 {
     /// <summary>See boats and their verdicts; crew only theirs.</summary>
     SeeBoats,
@@ -17,16 +17,16 @@ public enum Permission
 }
 
 /// <summary>What each role may.</summary>
-public static class Permissions
+public static class ClubRights
 {
-    /// <summary>The name of the policy that asks for a permission.</summary>
-    public static string Policy(this Permission permission) => "club:" + permission;
+    /// <summary>The name of the policy that asks for a right.</summary>
+    public static string Policy(this ClubRight right) => "club:" + right;
 
     /// <summary>Whether a role may.</summary>
-    public static bool May(this Role role, Permission permission) => permission switch
+    public static bool May(this Role role, ClubRight right) => right switch
     {
-        Permission.SeeBoats => true,
-        Permission.ReadJournal or Permission.Record => role != Role.Crew,
+        ClubRight.SeeBoats => true,
+        ClubRight.ReadJournal or ClubRight.Record => role != Role.Crew,
         _ => role == Role.Keeper,
     };
 }

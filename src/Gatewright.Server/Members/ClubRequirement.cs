@@ -5,23 +5,23 @@ using Microsoft.EntityFrameworkCore;
 
 namespace Gatewright.Server.Members;
 
-/// <summary>Asks for a permission in the club that the route names.</summary>
-internal sealed record ClubPermission(Permission Permission) : IAuthorizationRequirement;
+/// <summary>Asks for a right in the club that the route names.</summary>
+internal sealed record ClubRequirement(ClubRight ClubRight) : IAuthorizationRequirement;
 
 /// <summary>
 /// The wall between clubs: looks up, at each request, what whoever asks is in the club the route names. A membership
 /// that ended or a link that was revoked a moment ago lets nobody in.
 /// </summary>
-internal sealed class ClubPermissionHandler(StoreDb db, TimeProvider clock) : AuthorizationHandler<ClubPermission>
+internal sealed class ClubRequirementHandler(StoreDb db, TimeProvider clock) : AuthorizationHandler<ClubRequirement>
 {
-    protected override async Task HandleRequirementAsync(AuthorizationHandlerContext context, ClubPermission requirement)
+    protected override async Task HandleRequirementAsync(AuthorizationHandlerContext context, ClubRequirement requirement)
     {
         if (context.Resource is HttpContext http
             && http.GetRouteValue("club") is string club
             && await FindAsync(context.User, club, http.RequestAborted).ConfigureAwait(false) is { } access)
         {
             http.Features.Set(access);
-            if (access.Role.May(requirement.Permission))
+            if (access.Role.May(requirement.ClubRight))
             {
                 context.Succeed(requirement);
             }

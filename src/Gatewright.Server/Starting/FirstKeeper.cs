@@ -1,0 +1,38 @@
+using Gatewright.Server.Hosting;
+using Gatewright.Server.Members;
+using Gatewright.Store.Schema;
+using Microsoft.EntityFrameworkCore;
+
+namespace Gatewright.Server.Starting;
+
+/// <summary>The way in to a store that has no account yet.</summary>
+internal static class FirstKeeper
+{
+    private static readonly TimeSpan Life = TimeSpan.FromDays(2);
+
+    /// <summary>
+    /// Makes the link, and ends those that earlier starts made; null where there is an account. The link is written to
+    /// the console alone, never to the log.
+    /// </summary>
+    public static async Task<string?> InviteAsync(IServiceProvider services, string listening, CancellationToken cancellation)
+    {
+        await using AsyncServiceScope scope = services.CreateAsyncScope();
+        StoreDb db = scope.ServiceProvider.GetRequiredService<StoreDb>();
+        if (await db.Users.AnyAsync(cancellation).ConfigureAwait(false))
+        {
+            return null;
+        }
+
+        Invitations invitations = scope.ServiceProvider.GetRequiredService<Invitations>();
+        List<InvitationRow> earlier = await db.Invitations.AsNoTracking()
+            .Where(i => i.MadeBy == null && i.EndedTicks == null).ToListAsync(cancellation).ConfigureAwait(false);
+        foreach (InvitationRow row in earlier)
+        {
+            await invitations.EndAsync(row.Club, row.Invitation, cancellation).ConfigureAwait(false);
+        }
+
+        (_, string secret) = await invitations.MakeAsync(
+            Secret.NewId(), Role.Keeper, "first keeper", null, null, Life, cancellation).ConfigureAwait(false);
+        return services.GetRequiredService<PublicAddress>().Link(listening, "join", secret);
+    }
+}

@@ -1,0 +1,75 @@
+using Gatewright.Server.Hosting;
+using Gatewright.Store;
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
+
+namespace Gatewright.Server.Starting;
+
+/// <summary>Runs the server until it is told to stop.</summary>
+internal static class ServeRun
+{
+    private const int Stopped = 0;
+    private const int WrongInput = 2;
+    private const int CannotStart = 74;
+
+    public static async Task<int> RunAsync(ServeRequest request, CancellationToken cancellation)
+    {
+        using DemoFolder? demo = request.Demo ? DemoFolder.Make() : null;
+        try
+        {
+            (ServeOptions? options, IReadOnlyList<string> problems) = request.Read(demo?.Location);
+            if (options is null)
+            {
+                return Tell(problems, WrongInput);
+            }
+
+            await StoreOpening.OpenAsync(options.Location, cancellation).ConfigureAwait(false);
+            await using WebApplication app = GatewrightServer.Build(options);
+            if (options.Demo)
+            {
+                await DemoShed.FillAsync(app.Services, cancellation).ConfigureAwait(false);
+            }
+
+            await app.StartAsync(cancellation).ConfigureAwait(false);
+            await SayWhereAsync(app, options, cancellation).ConfigureAwait(false);
+            await app.WaitForShutdownAsync(cancellation).ConfigureAwait(false);
+            return Stopped;
+        }
+        catch (StoreException cannot)
+        {
+            return Tell([cannot.Message], CannotStart);
+        }
+        catch (IOException cannot)
+        {
+            // An address that another program listens on, above all.
+            return Tell([cannot.Message], CannotStart);
+        }
+    }
+
+    private static async Task SayWhereAsync(WebApplication app, ServeOptions options, CancellationToken cancellation)
+    {
+        string listening = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
+        Console.WriteLine($"Gatewright is at {options.PublicAddress?.GetLeftPart(UriPartial.Authority) ?? listening}");
+        if (options.Demo)
+        {
+            Console.WriteLine("The demo shed: everything in it is invented, and all you do to it is gone when this ends.");
+        }
+        else if (await FirstKeeper.InviteAsync(app.Services, listening, cancellation).ConfigureAwait(false) is { } link)
+        {
+            Console.WriteLine("Nobody looks after anything here yet. Whoever opens this link, once and within two days, will:");
+            Console.WriteLine(link);
+        }
+
+        Console.WriteLine("Stop with Ctrl-C.");
+    }
+
+    private static int Tell(IReadOnlyList<string> problems, int status)
+    {
+        foreach (string problem in problems)
+        {
+            Console.Error.WriteLine(problem);
+        }
+
+        return status;
+    }
+}
