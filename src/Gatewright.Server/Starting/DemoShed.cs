@@ -1,5 +1,4 @@
 using Gatewright.Journal.Entries;
-using Gatewright.Journal.Exchange.Recording;
 using Gatewright.Server.Hosting;
 using Gatewright.Server.Members;
 using Gatewright.Server.Pages;
@@ -27,7 +26,7 @@ internal static class DemoShed
         StoreDb db = scope.ServiceProvider.GetRequiredService<StoreDb>();
         db.Memberships.Add(new() { Club = Club, Member = Member, AccountId = account.Id, Role = Role.Keeper.Word() });
         await db.SaveChangesAsync(cancellation).ConfigureAwait(false);
-        IReadOnlyList<Entry> entries = DemoClub.Entries(Club, Member, services.GetRequiredService<TimeProvider>().GetUtcNow());
+        IReadOnlyList<Entry> entries = DemoEntries.Of(Club, Member, services.GetRequiredService<TimeProvider>().GetUtcNow());
         await services.GetRequiredService<JournalStore>().AppendAsync(Club, entries, cancellation).ConfigureAwait(false);
     }
 
