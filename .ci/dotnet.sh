@@ -29,15 +29,15 @@ build_quietly() {
   said=$(dotnet build "$@" --nologo --verbosity quiet -tl:off 2>&1) || { echo "$said"; return 1; }
 }
 
-# The store is tested on PostgreSQL too: installs it where it is missing and that may be done, else says how.
-require_postgres() {
-  compgen -G '/usr/lib/postgresql/*/bin/initdb' >/dev/null && return
+# Installs a Debian package where it is missing and that may be done, else says how: NAME, for what, a file it brings.
+require_package() {
+  compgen -G "$3" >/dev/null && return
   if [[ $(id -u) == 0 ]] && command -v apt-get >/dev/null; then
-    echo "Installing PostgreSQL for the tests of the store…"
+    echo "Installing $1 for the tests of $2…"
     export DEBIAN_FRONTEND=noninteractive
-    { apt-get update && apt-get install -y --no-install-recommends postgresql; } >/dev/null 2>&1
+    { apt-get update && apt-get install -y --no-install-recommends "$1"; } >/dev/null 2>&1
   fi
-  compgen -G '/usr/lib/postgresql/*/bin/initdb' >/dev/null && return
-  echo "The store is tested on PostgreSQL, which is not installed: sudo apt-get install postgresql" >&2
+  compgen -G "$3" >/dev/null && return
+  echo "The tests of $2 want $1, which is not installed: sudo apt-get install $1" >&2
   return 1
 }

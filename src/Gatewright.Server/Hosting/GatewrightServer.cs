@@ -14,7 +14,8 @@ namespace Gatewright.Server.Hosting;
 internal static class GatewrightServer
 {
     // By name, since what hosts this may be another program: a test.
-    private const string Files = "gatewright-server.staticwebassets.endpoints.json";
+    private const string Name = "gatewright-server";
+    private const string Files = Name + ".staticwebassets.endpoints.json";
     private const long LargestBody = 10 * 1024 * 1024;
 
     /// <summary>Builds it. The store must have been opened, and its tables be up to date.</summary>
@@ -22,6 +23,8 @@ internal static class GatewrightServer
     {
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions
         {
+            ApplicationName = Name,
+
             // The program's own folder, from wherever it was started.
             ContentRootPath = AppContext.BaseDirectory,
             WebRootPath = "wwwroot",

@@ -1,0 +1,54 @@
+using Microsoft.Playwright;
+
+[assembly: AssemblyFixture(typeof(Gatewright.Browser.Tests.Chromium))]
+
+namespace Gatewright.Browser.Tests;
+
+/// <summary>A real browser, without a window.</summary>
+public sealed class Chromium : IAsyncLifetime
+{
+    private const string Program = "/usr/bin/chromium";
+    private IPlaywright? _playwright;
+    private IBrowser? _browser;
+
+    public async ValueTask InitializeAsync()
+    {
+        if (!File.Exists(Program))
+        {
+            throw new InvalidOperationException("Chromium is not installed: ./test installs it where it may, or use apt-get install chromium.");
+        }
+
+        _playwright = await Playwright.CreateAsync();
+        _browser = await _playwright.Chromium.LaunchAsync(new()
+        {
+            ExecutablePath = Program,
+            Args =
+            [
+                "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+                "--disable-component-update", "--disable-sync",
+            ],
+        });
+    }
+
+    /// <summary>A page of its own, as on a phone or at a desk.</summary>
+    public async Task<IPage> PageAsync(Uri address, bool isPhone, bool isDark)
+    {
+        IBrowserContext context = await _browser!.NewContextAsync(new()
+        {
+            BaseURL = address.ToString(),
+            ViewportSize = isPhone ? new() { Width = 360, Height = 740 } : new() { Width = 1280, Height = 900 },
+            ColorScheme = isDark ? ColorScheme.Dark : ColorScheme.Light,
+        });
+        return await context.NewPageAsync();
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (_browser is not null)
+        {
+            await _browser.DisposeAsync();
+        }
+
+        _playwright?.Dispose();
+    }
+}

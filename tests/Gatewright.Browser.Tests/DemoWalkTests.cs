@@ -1,0 +1,55 @@
+using Microsoft.Playwright;
+
+namespace Gatewright.Browser.Tests;
+
+/// <summary>A stranger walks through the demo shed.</summary>
+public sealed class DemoWalkTests(Chromium chromium)
+{
+    [Theory]
+    [InlineData(true, false)]
+    [InlineData(true, true)]
+    [InlineData(false, false)]
+    [InlineData(false, true)]
+    public async Task The_wrong_gate_is_found_and_told_why_and_what_to_do(bool isPhone, bool isDark)
+    {
+        await using ServedSite site = await ServedSite.StartAsync(isDemo: true);
+        IPage page = await chromium.PageAsync(site.Address, isPhone, isDark);
+        var blocked = new List<string>();
+        page.Console += (_, message) => blocked.AddRange(message.Type == "error" ? [message.Text] : []);
+
+        await page.GotoAsync("/");
+        await page.HoldAsync("welcome");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Walk in" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToHaveTextAsync("The demo shed");
+        await page.HoldAsync("shed");
+        await page.Locator(".boats a").First.ClickAsync();
+
+        // Invented for the demo: examples/README.md tells the truth about each boat.
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToContainTextAsync("Nuthatch");
+        await Assertions.Expect(page.GetByText("wrong or worn insert at seat 2 starboard").First).ToBeVisibleAsync();
+        await page.Locator("summary", new() { HasText = "Fit an insert" }).First.ClickAsync();
+        await Assertions.Expect(page.GetByText("The gauge should then show").First).ToBeVisibleAsync();
+        await page.HoldAsync("boat");
+        Assert.Empty(blocked);
+    }
+
+    [Fact]
+    public async Task The_keyboard_alone_is_enough()
+    {
+        await using ServedSite site = await ServedSite.StartAsync(isDemo: true);
+        IPage page = await chromium.PageAsync(site.Address, isPhone: true, isDark: false);
+        await page.GotoAsync("/");
+
+        // The first stop skips to the content, the second leads home; then comes the button.
+        foreach (int _ in Enumerable.Range(0, 3))
+        {
+            await page.Keyboard.PressAsync("Tab");
+        }
+
+        await page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToHaveTextAsync("The demo shed");
+        await page.Keyboard.PressAsync("Tab");
+        await page.Keyboard.PressAsync("Enter");
+        Assert.EndsWith("#main", page.Url, StringComparison.Ordinal);
+    }
+}
