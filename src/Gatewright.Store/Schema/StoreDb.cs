@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.DataProtection.EntityFrameworkCore;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore;
@@ -5,7 +6,7 @@ using Microsoft.EntityFrameworkCore;
 namespace Gatewright.Store.Schema;
 
 /// <summary>The store's tables, the same on both engines.</summary>
-public sealed class StoreDb(DbContextOptions<StoreDb> options) : IdentityUserContext<Account>(options)
+public sealed class StoreDb(DbContextOptions<StoreDb> options) : IdentityUserContext<Account>(options), IDataProtectionKeyContext
 {
     /// <summary>Clubs.</summary>
     public DbSet<ClubRow> Clubs => Set<ClubRow>();
@@ -21,6 +22,15 @@ public sealed class StoreDb(DbContextOptions<StoreDb> options) : IdentityUserCon
 
     /// <summary>Links that let people in.</summary>
     public DbSet<InvitationRow> Invitations => Set<InvitationRow>();
+
+    /// <summary>Their journals, ready to be opened.</summary>
+    public DbSet<SnapshotRow> Snapshots => Set<SnapshotRow>();
+
+    /// <summary>The record of who signed in.</summary>
+    public DbSet<SignInRow> SignIns => Set<SignInRow>();
+
+    /// <summary>What cookies are sealed with, so that every server over the store can read them.</summary>
+    public DbSet<DataProtectionKey> DataProtectionKeys => Set<DataProtectionKey>();
 
     /// <summary>With passkeys, whichever way the tables are opened.</summary>
     protected override Version SchemaVersion => IdentitySchemaVersions.Version3;
@@ -66,10 +76,30 @@ public sealed class StoreDb(DbContextOptions<StoreDb> options) : IdentityUserCon
         builder.Entity<InvitationRow>(invitation =>
         {
             invitation.ToTable("invitations");
-            invitation.HasKey(i => new { i.Club, i.SecretHash });
+            invitation.HasKey(i => new { i.Club, i.Invitation });
+            invitation.HasIndex(i => i.SecretHash).IsUnique();
             invitation.Property(i => i.Club).HasMaxLength(64);
+            invitation.Property(i => i.Invitation).HasMaxLength(64);
             invitation.Property(i => i.SecretHash).HasMaxLength(64);
             invitation.Property(i => i.Role).HasMaxLength(16);
+            invitation.Property(i => i.Label).HasMaxLength(200);
+            invitation.Property(i => i.MadeBy).HasMaxLength(64);
         });
+        builder.Entity<SnapshotRow>(snapshot =>
+        {
+            snapshot.ToTable("snapshots");
+            snapshot.HasKey(s => s.Club);
+            snapshot.Property(s => s.Club).HasMaxLength(64);
+        });
+        builder.Entity<SignInRow>(signIn =>
+        {
+            signIn.ToTable("sign_ins");
+            signIn.HasKey(s => s.Id);
+            signIn.HasIndex(s => s.AccountId);
+            signIn.HasIndex(s => s.Club);
+            signIn.Property(s => s.Club).HasMaxLength(64);
+            signIn.Property(s => s.Outcome).HasMaxLength(32);
+        });
+        builder.Entity<DataProtectionKey>(key => key.ToTable("data_protection_keys"));
     }
 }
