@@ -42,7 +42,7 @@ public sealed class JournalStore(StoreLocation location)
         await db.Database.OpenConnectionAsync(cancellation).ConfigureAwait(false);
         DbConnection connection = db.Database.GetDbConnection();
         await using DbTransaction transaction = await connection.BeginTransactionAsync(cancellation).ConfigureAwait(false);
-        var append = new AppendTransaction(_dialect, connection, transaction, club);
+        var append = new AppendTransaction(_dialect, transaction, club);
         IReadOnlyList<long> numbers = await append.RunAsync(entries, cancellation).ConfigureAwait(false);
         await transaction.CommitAsync(cancellation).ConfigureAwait(false);
         return numbers;

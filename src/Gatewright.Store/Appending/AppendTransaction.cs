@@ -4,7 +4,7 @@ using Gatewright.Journal.Entries;
 namespace Gatewright.Store.Appending;
 
 /// <summary>One append, inside its transaction.</summary>
-internal sealed class AppendTransaction(Dialect dialect, DbConnection connection, DbTransaction transaction, string club)
+internal sealed class AppendTransaction(Dialect dialect, DbTransaction transaction, string club)
 {
     /// <summary>Ids asked after in a statement: more gains nothing.</summary>
     private const int Ids = 2000;
@@ -34,11 +34,11 @@ internal sealed class AppendTransaction(Dialect dialect, DbConnection connection
 
     private async Task<(long Last, byte[] Head)> LockAsync(CancellationToken cancellation)
     {
-        await using DbCommand create = Command(Dialect.CreateClub);
+        await using DbCommand create = transaction.Command(Dialect.CreateClub);
         create.Add("@club", club);
         create.Add("@head", HashChain.Start);
         await create.ExecuteNonQueryAsync(cancellation).ConfigureAwait(false);
-        await using DbCommand read = Command(dialect.LockClub);
+        await using DbCommand read = transaction.Command(dialect.LockClub);
         read.Add("@club", club);
         await using DbDataReader reader = await read.ExecuteReaderAsync(cancellation).ConfigureAwait(false);
         await reader.ReadAsync(cancellation).ConfigureAwait(false);
@@ -60,7 +60,7 @@ internal sealed class AppendTransaction(Dialect dialect, DbConnection connection
 
         foreach (Guid[] ids in given.Keys.Chunk(Ids))
         {
-            await using DbCommand command = Command(
+            await using DbCommand command = transaction.Command(
                 "SELECT \"Id\", \"Number\", \"Member\", \"Device\", \"Milliseconds\", \"Counter\", \"Kind\", \"Version\", \"Body\" "
                 + "FROM entries WHERE \"Club\" = @club AND " + dialect.InList("\"Id\""));
             command.Add("@club", club);
@@ -94,18 +94,10 @@ internal sealed class AppendTransaction(Dialect dialect, DbConnection connection
 
     private async Task MoveHeadAsync(long last, byte[] head, CancellationToken cancellation)
     {
-        await using DbCommand command = Command("UPDATE clubs SET \"Last\" = @last, \"Head\" = @head WHERE \"Club\" = @club");
+        await using DbCommand command = transaction.Command("UPDATE clubs SET \"Last\" = @last, \"Head\" = @head WHERE \"Club\" = @club");
         command.Add("@last", last);
         command.Add("@head", head);
         command.Add("@club", club);
         await command.ExecuteNonQueryAsync(cancellation).ConfigureAwait(false);
-    }
-
-    private DbCommand Command(string sql)
-    {
-        DbCommand command = connection.CreateCommand();
-        command.Transaction = transaction;
-        command.CommandText = sql;
-        return command;
     }
 }
