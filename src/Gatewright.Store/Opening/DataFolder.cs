@@ -35,7 +35,7 @@ public static class DataFolder
 
         try
         {
-            Directory.CreateDirectory(folder);
+            Make(folder);
         }
         catch (Exception thrown) when (thrown is IOException or UnauthorizedAccessException)
         {
@@ -46,6 +46,19 @@ public static class DataFolder
 
         TryWriting(folder);
         return StoreLocation.File(Path.Combine(folder, FileName));
+    }
+
+    /// <summary>For its user alone: accounts are in it.</summary>
+    private static void Make(string folder)
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            Directory.CreateDirectory(folder);
+        }
+        else
+        {
+            Directory.CreateDirectory(folder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        }
     }
 
     /// <summary>Rights and mounts are too many to ask after: only writing tells.</summary>
