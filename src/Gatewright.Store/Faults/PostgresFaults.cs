@@ -10,7 +10,7 @@ internal static class PostgresFaults
         string server = location.Name;
         return thrown is PostgresException said
             ? Of(said, server)
-            : new StoreUnavailableException(StoreFault.Unreachable, $"The store {server} cannot be reached: {thrown.Message}", thrown);
+            : new StoreUnavailableException(StoreFault.Unreachable, $"The store {server} cannot be reached: {thrown.Message.TrimEnd('.')}.", thrown);
     }
 
     private static StoreException? Of(PostgresException said, string server) => said.SqlState switch
