@@ -41,7 +41,7 @@ public sealed class PostgresServer : IAsyncDisposable
             try
             {
                 await AsPostgresAsync(
-                    "pg_ctl", "-D", $"{_folder}/data", "-w", "-l", $"{_folder}/log", "-o",
+                    "pg_ctl", "-s", "-D", $"{_folder}/data", "-w", "-l", $"{_folder}/log", "-o",
                     $"-p {_port} -c listen_addresses=127.0.0.1 -c unix_socket_directories='{_folder}'", "start");
                 return;
             }
@@ -93,13 +93,21 @@ public sealed class PostgresServer : IAsyncDisposable
     private static async Task RunAsync(string program, params string[] arguments)
     {
         // The server inherits what it is started with: its output goes to its log, or it would hold ours open for ever.
-        var start = new ProcessStartInfo(program) { RedirectStandardError = true, WorkingDirectory = "/" };
+        var start = new ProcessStartInfo(program)
+        {
+            RedirectStandardError = true, RedirectStandardOutput = !arguments.Contains("start"), WorkingDirectory = "/",
+        };
         foreach (string argument in arguments)
         {
             start.ArgumentList.Add(argument);
         }
 
         using Process process = Process.Start(start)!;
+        if (start.RedirectStandardOutput)
+        {
+            process.BeginOutputReadLine();
+        }
+
         await process.WaitForExitAsync();
         if (process.ExitCode != 0)
         {
