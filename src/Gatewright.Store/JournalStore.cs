@@ -1,5 +1,7 @@
 using System.Data.Common;
 using Gatewright.Journal.Entries;
+using Gatewright.Store.Appending;
+using Gatewright.Store.Faults;
 using Gatewright.Store.Schema;
 using Microsoft.EntityFrameworkCore;
 
@@ -19,7 +21,9 @@ public sealed class JournalStore(StoreLocation location)
     /// </remarks>
     /// <returns>The number of each entry, in the order given.</returns>
     /// <exception cref="EntryConflictException">The journal has another entry under the same id.</exception>
-    public async Task<IReadOnlyList<long>> AppendAsync(
+    /// <exception cref="StoreUnavailableException">It cannot be done now: try again with the same entries.</exception>
+    /// <exception cref="StoreException">The store cannot take them; says why and what to do.</exception>
+    public Task<IReadOnlyList<long>> AppendAsync(
         string club, IReadOnlyList<Entry> entries, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(entries);
@@ -28,11 +32,17 @@ public sealed class JournalStore(StoreLocation location)
             throw new ArgumentException($"Entry {stray.Id} is of club {stray.Club}, not of {club}.", nameof(entries));
         }
 
+        return Translation.RunAsync(location, () => AppendCoreAsync(club, entries, cancellation));
+    }
+
+    private async Task<IReadOnlyList<long>> AppendCoreAsync(
+        string club, IReadOnlyList<Entry> entries, CancellationToken cancellation)
+    {
         await using StoreDb db = location.Open();
         await db.Database.OpenConnectionAsync(cancellation).ConfigureAwait(false);
         DbConnection connection = db.Database.GetDbConnection();
         await using DbTransaction transaction = await connection.BeginTransactionAsync(cancellation).ConfigureAwait(false);
-        var append = new AppendTransaction(_dialect, connection, transaction, club);
+        var append = new AppendTransaction(_dialect, transaction, club);
         IReadOnlyList<long> numbers = await append.RunAsync(entries, cancellation).ConfigureAwait(false);
         await transaction.CommitAsync(cancellation).ConfigureAwait(false);
         return numbers;
@@ -43,8 +53,22 @@ public sealed class JournalStore(StoreLocation location)
     /// <param name="after">The number to go on from; 0 for all.</param>
     /// <param name="most">The most to return.</param>
     /// <param name="cancellation">Stops the reading.</param>
-    public async Task<IReadOnlyList<Numbered>> ReadAsync(
-        string club, long after, int most, CancellationToken cancellation = default)
+    /// <exception cref="StoreException">The store cannot be read.</exception>
+    public Task<IReadOnlyList<Numbered>> ReadAsync(
+        string club, long after, int most, CancellationToken cancellation = default) =>
+        Translation.RunAsync(location, () => ReadCoreAsync(club, after, most, cancellation));
+
+    /// <summary>The number of a club's latest entry; 0 when it has none.</summary>
+    /// <exception cref="StoreException">The store cannot be read.</exception>
+    public Task<long> LastAsync(string club, CancellationToken cancellation = default) =>
+        Translation.RunAsync(location, async () =>
+        {
+            await using StoreDb db = location.Open();
+            return await db.Clubs.Where(c => c.Club == club).Select(c => c.Last).FirstOrDefaultAsync(cancellation).ConfigureAwait(false);
+        });
+
+    private async Task<IReadOnlyList<Numbered>> ReadCoreAsync(
+        string club, long after, int most, CancellationToken cancellation)
     {
         await using StoreDb db = location.Open();
         await db.Database.OpenConnectionAsync(cancellation).ConfigureAwait(false);
@@ -63,13 +87,6 @@ public sealed class JournalStore(StoreLocation location)
         }
 
         return entries;
-    }
-
-    /// <summary>The number of a club's latest entry; 0 when it has none.</summary>
-    public async Task<long> LastAsync(string club, CancellationToken cancellation = default)
-    {
-        await using StoreDb db = location.Open();
-        return await db.Clubs.Where(c => c.Club == club).Select(c => c.Last).FirstOrDefaultAsync(cancellation).ConfigureAwait(false);
     }
 
     private static Numbered Row(string club, DbDataReader reader) => new(

@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Identity;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
+using Npgsql;
 
 namespace Gatewright.Store;
 
@@ -26,6 +27,11 @@ public sealed record StoreLocation(Engine Engine, string ConnectionString)
     /// <summary>A store on a server.</summary>
     public static StoreLocation Server(string connectionString) => new(Engine.Postgres, connectionString);
 
+    /// <summary>What it is called in messages: its file, or its database and server. Never holds a password.</summary>
+    public string Name => Engine == Engine.Sqlite
+        ? new SqliteConnectionStringBuilder(ConnectionString).DataSource
+        : NameOfServer(new(ConnectionString));
+
     /// <summary>How to open its tables.</summary>
     public void Configure(DbContextOptionsBuilder options)
     {
@@ -48,4 +54,7 @@ public sealed record StoreLocation(Engine Engine, string ConnectionString)
         Configure(options);
         return new(options.Options);
     }
+
+    private static string NameOfServer(NpgsqlConnectionStringBuilder server) =>
+        string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{server.Database} on {server.Host}:{server.Port}");
 }

@@ -1,6 +1,7 @@
 using Gatewright.Server.Hosting;
 using Gatewright.Server.Starting;
 using Gatewright.Store;
+using Gatewright.Store.Opening;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;

@@ -1,5 +1,5 @@
-using Gatewright.Store.Schema;
-using Microsoft.EntityFrameworkCore;
+using Gatewright.Store.Opening;
+using Gatewright.Tests.Databases;
 
 [assembly: AssemblyFixture(typeof(Gatewright.Store.Tests.Stores))]
 
@@ -25,11 +25,16 @@ public sealed class Stores : IAsyncLifetime
 
     public async Task<StoreLocation> NewAsync(Engine engine)
     {
-        StoreLocation location = engine == Engine.Sqlite
-            ? StoreLocation.File(Path.Combine(_folder, $"{Guid.NewGuid():N}.db"))
-            : await _postgres!.NewDatabaseAsync();
-        await using StoreDb db = location.Open();
-        await db.Database.MigrateAsync(TestContext.Current.CancellationToken);
+        StoreLocation location = await PlaceAsync(engine);
+        await StoreOpening.OpenAsync(location, TestContext.Current.CancellationToken);
         return location;
     }
+
+    /// <summary>A place for a store, where none is yet.</summary>
+    public async Task<StoreLocation> PlaceAsync(Engine engine) => engine == Engine.Sqlite
+        ? StoreLocation.File(Path.Combine(NewFolder(), "gatewright.db"))
+        : await _postgres!.NewDatabaseAsync();
+
+    /// <summary>An empty folder.</summary>
+    public string NewFolder() => Directory.CreateDirectory(Path.Combine(_folder, $"{Guid.NewGuid():N}")).FullName;
 }

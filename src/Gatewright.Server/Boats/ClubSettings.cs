@@ -1,5 +1,6 @@
 using Gatewright.Core.Checking;
 using Gatewright.Core.Judging;
+using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
 
@@ -14,13 +15,16 @@ internal static class ClubSettings
         CheckSettings settings = CheckSettings.Default;
         return settings with
         {
-            Diagnosing = settings.Diagnosing with { Chances = new ChancesView(club, settings.Diagnosing.Chances).Chances },
+            Standard = OfClub(club),
+            Diagnosing = settings.Diagnosing with { Chances = new ChancesView(club).After(settings.Diagnosing.Chances) },
         };
     }
 
-    /// <summary>The standard of a boat: its own, else the club's, else the default.</summary>
-    public static Standard Standard(Club club, BoatView boat) => new StandardsView(club).For(boat);
+    /// <summary>The standard of a boat: its own, else the club's.</summary>
+    public static Standard Of(Club club, BoatView boat) =>
+        boat.Properties["standard"] is { } own ? StandardsView.For(club, own) : OfClub(club);
 
-    /// <summary>The standard of the club.</summary>
-    public static Standard OfClub(Club club) => new StandardsView(club).OfClub;
+    /// <summary>The standard of the club: the one its settings name, else the default.</summary>
+    public static Standard OfClub(Club club) =>
+        StandardsView.For(club, new ThingView(club, Things.Settings, "club")["standard"]);
 }

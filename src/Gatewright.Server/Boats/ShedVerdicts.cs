@@ -47,7 +47,7 @@ internal sealed class ShedVerdicts
         }
 
         BoatRecord? record = view.Record(_settings.Diagnosing.Measuring);
-        CheckSettings settings = _settings with { Standard = ClubSettings.Standard(_club, view) };
+        CheckSettings settings = _settings with { Standard = ClubSettings.Of(_club, view) };
         return new(view, record is { Current.Readings.Count: > 0 } ? record.Check(settings) : null);
     }
 }

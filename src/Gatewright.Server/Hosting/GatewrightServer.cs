@@ -5,7 +5,7 @@ using Gatewright.Server.Pages;
 using Gatewright.Server.Photos;
 using Gatewright.Server.Starting;
 using Gatewright.Server.Syncing;
-using Gatewright.Store;
+using Gatewright.Store.Faults;
 using Microsoft.AspNetCore.HttpOverrides;
 
 namespace Gatewright.Server.Hosting;

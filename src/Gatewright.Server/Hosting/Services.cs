@@ -5,6 +5,7 @@ using Gatewright.Server.Members;
 using Gatewright.Server.Problems;
 using Gatewright.Server.Syncing;
 using Gatewright.Store;
+using Gatewright.Store.Blobs;
 using Gatewright.Store.Schema;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.Cookies;

@@ -1,7 +1,7 @@
 using Gatewright.Server.Hosting;
 using Gatewright.Server.Members;
 using Gatewright.Server.Problems;
-using Gatewright.Store;
+using Gatewright.Store.Blobs;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
 
@@ -15,7 +15,7 @@ internal static class PhotoEndpoints
     {
         club.MapPut("/photos/{sha256}", PutAsync)
             .Accepts<Stream>("image/jpeg", "image/png", "image/webp")
-            .WithMetadata(new RequestSizeLimitAttribute(BlobStore.Largest))
+            .WithMetadata(new RequestSizeLimitAttribute(BlobSettings.Default.MostBytes))
             .Needs(ClubRight.Record)
             .WithSummary("Keep a picture under the SHA-256 of its bytes. Keeping it again changes nothing.");
         club.MapGet("/photos/{sha256}", GetAsync)
@@ -41,7 +41,7 @@ internal static class PhotoEndpoints
 
     private static async Task<Results<FileStreamHttpResult, ProblemHttpResult>> GetAsync(HttpContext context, string sha256, BlobStore blobs)
     {
-        StoredBlob? blob = await blobs.FindAsync(ClubAccess.Of(context).Club, sha256, context.RequestAborted).ConfigureAwait(false);
+        OpenedBlob? blob = await blobs.GetAsync(ClubAccess.Of(context).Club, sha256, context.RequestAborted).ConfigureAwait(false);
         if (blob is null)
         {
             return Problem.NotFound("picture");
@@ -49,6 +49,6 @@ internal static class PhotoEndpoints
 
         // What a hash names never changes.
         context.Response.Headers.CacheControl = "private, max-age=31536000, immutable";
-        return TypedResults.Stream(blob.Content, blob.MediaType);
+        return TypedResults.Stream(blob.Content, blob.About.MediaType);
     }
 }

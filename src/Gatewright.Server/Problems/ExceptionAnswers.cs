@@ -1,4 +1,4 @@
-using Gatewright.Store;
+using Gatewright.Store.Faults;
 using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.Mvc;
 

@@ -1,5 +1,6 @@
 using Gatewright.Server.Hosting;
 using Gatewright.Store;
+using Gatewright.Store.Opening;
 
 namespace Gatewright.Server.Starting;
 
@@ -50,7 +51,7 @@ internal sealed record ServeRequest(
             return (null, problems);
         }
 
-        StoreLocation location = demo ?? (Database is null ? StoreLocation.File(DataFolder.Of(Data).File) : StoreLocation.Server(Database));
+        StoreLocation location = demo ?? (Database is null ? DataFolder.Locate(Data) : StoreLocation.Server(Database));
         return (new(location, listen, seen, IsBehindProxy, Demo, LogsAsJson), problems);
     }
 

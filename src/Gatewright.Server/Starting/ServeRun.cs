@@ -1,5 +1,6 @@
 using Gatewright.Server.Hosting;
-using Gatewright.Store;
+using Gatewright.Store.Faults;
+using Gatewright.Store.Opening;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 
@@ -37,7 +38,7 @@ internal static class ServeRun
         }
         catch (StoreException cannot)
         {
-            return Tell([cannot.Message], CannotStart);
+            return Tell([cannot.Message, cannot.Remedy], CannotStart);
         }
         catch (IOException cannot)
         {

@@ -1,40 +1,31 @@
 using System.Data.Common;
-using System.Globalization;
-using System.Text;
 using Gatewright.Journal.Entries;
 
-namespace Gatewright.Store;
+namespace Gatewright.Store.Appending;
 
 /// <summary>One append, inside its transaction.</summary>
-internal sealed class AppendTransaction(Dialect dialect, DbConnection connection, DbTransaction transaction, string club)
+internal sealed class AppendTransaction(Dialect dialect, DbTransaction transaction, string club)
 {
-    /// <summary>Rows a statement: more gains nothing, and both engines bound a statement's parameters.</summary>
-    private const int Rows = 200;
-
-    private static readonly string[] Columns =
-        ["Club", "Number", "Id", "Member", "Device", "Milliseconds", "Counter", "Kind", "Version", "Body", "Hash"];
+    /// <summary>Ids asked after in a statement: more gains nothing.</summary>
+    private const int Ids = 2000;
 
     public async Task<IReadOnlyList<long>> RunAsync(IReadOnlyList<Entry> entries, CancellationToken cancellation)
     {
         (long last, byte[] head) = await LockAsync(cancellation).ConfigureAwait(false);
         Dictionary<Guid, long> known = await KnownAsync(entries, cancellation).ConfigureAwait(false);
-        var fresh = new List<(long Number, Entry Entry, byte[] Hash)>();
+        var fresh = new List<FreshEntry>();
         foreach (Entry entry in entries)
         {
             if (known.TryAdd(entry.Id, last + 1))
             {
                 head = HashChain.Next(head, entry);
-                fresh.Add((++last, entry, head));
+                fresh.Add(new(++last, entry, head));
             }
-        }
-
-        foreach (var chunk in fresh.Chunk(Rows))
-        {
-            await InsertAsync(chunk, cancellation).ConfigureAwait(false);
         }
 
         if (fresh.Count > 0)
         {
+            await dialect.Insert(transaction, club, fresh, cancellation).ConfigureAwait(false);
             await MoveHeadAsync(last, head, cancellation).ConfigureAwait(false);
         }
 
@@ -43,11 +34,11 @@ internal sealed class AppendTransaction(Dialect dialect, DbConnection connection
 
     private async Task<(long Last, byte[] Head)> LockAsync(CancellationToken cancellation)
     {
-        await using DbCommand create = Command(dialect.CreateClub);
+        await using DbCommand create = transaction.Command(Dialect.CreateClub);
         create.Add("@club", club);
         create.Add("@head", HashChain.Start);
         await create.ExecuteNonQueryAsync(cancellation).ConfigureAwait(false);
-        await using DbCommand read = Command(dialect.LockClub);
+        await using DbCommand read = transaction.Command(dialect.LockClub);
         read.Add("@club", club);
         await using DbDataReader reader = await read.ExecuteReaderAsync(cancellation).ConfigureAwait(false);
         await reader.ReadAsync(cancellation).ConfigureAwait(false);
@@ -67,17 +58,13 @@ internal sealed class AppendTransaction(Dialect dialect, DbConnection connection
             }
         }
 
-        foreach (Guid[] ids in given.Keys.Chunk(Rows))
+        foreach (Guid[] ids in given.Keys.Chunk(Ids))
         {
-            await using DbCommand command = Command(
+            await using DbCommand command = transaction.Command(
                 "SELECT \"Id\", \"Number\", \"Member\", \"Device\", \"Milliseconds\", \"Counter\", \"Kind\", \"Version\", \"Body\" "
-                + $"FROM entries WHERE \"Club\" = @club AND \"Id\" IN ({string.Join(", ", ids.Select((_, i) => $"@id{i}"))})");
+                + "FROM entries WHERE \"Club\" = @club AND " + dialect.InList("\"Id\""));
             command.Add("@club", club);
-            for (int i = 0; i < ids.Length; i++)
-            {
-                command.Add($"@id{i}", ids[i]);
-            }
-
+            command.Add("@list", dialect.List(ids));
             await using DbDataReader reader = await command.ExecuteReaderAsync(cancellation).ConfigureAwait(false);
             while (await reader.ReadAsync(cancellation).ConfigureAwait(false))
             {
@@ -105,50 +92,12 @@ internal sealed class AppendTransaction(Dialect dialect, DbConnection connection
         && entry.Version == row.GetInt32(7)
         && entry.Body.Span.SequenceEqual((byte[])row.GetValue(8));
 
-    private async Task InsertAsync((long Number, Entry Entry, byte[] Hash)[] rows, CancellationToken cancellation)
-    {
-        var sql = new StringBuilder("INSERT INTO entries (")
-            .AppendJoin(", ", Columns.Select(c => $"\"{c}\""))
-            .Append(") VALUES ");
-        await using DbCommand command = Command(string.Empty);
-        for (int row = 0; row < rows.Length; row++)
-        {
-            sql.Append(row == 0 ? "(" : ", (");
-            object[] values = Values(rows[row]);
-            for (int column = 0; column < values.Length; column++)
-            {
-                string name = string.Create(CultureInfo.InvariantCulture, $"@p{row}_{column}");
-                sql.Append(column == 0 ? string.Empty : ", ").Append(name);
-                command.Add(name, values[column]);
-            }
-
-            sql.Append(')');
-        }
-
-        command.CommandText = sql.ToString();
-        await command.ExecuteNonQueryAsync(cancellation).ConfigureAwait(false);
-    }
-
-    private object[] Values((long Number, Entry Entry, byte[] Hash) row) =>
-    [
-        club, row.Number, row.Entry.Id, row.Entry.Member, row.Entry.Device, row.Entry.Time.Milliseconds,
-        row.Entry.Time.Counter, row.Entry.Kind, row.Entry.Version, row.Entry.Body.ToArray(), row.Hash,
-    ];
-
     private async Task MoveHeadAsync(long last, byte[] head, CancellationToken cancellation)
     {
-        await using DbCommand command = Command("UPDATE clubs SET \"Last\" = @last, \"Head\" = @head WHERE \"Club\" = @club");
+        await using DbCommand command = transaction.Command("UPDATE clubs SET \"Last\" = @last, \"Head\" = @head WHERE \"Club\" = @club");
         command.Add("@last", last);
         command.Add("@head", head);
         command.Add("@club", club);
         await command.ExecuteNonQueryAsync(cancellation).ConfigureAwait(false);
-    }
-
-    private DbCommand Command(string sql)
-    {
-        DbCommand command = connection.CreateCommand();
-        command.Transaction = transaction;
-        command.CommandText = sql;
-        return command;
     }
 }

@@ -1,8 +1,9 @@
 using System.Diagnostics;
 using System.Net;
 using System.Net.Sockets;
+using Gatewright.Store;
 
-namespace Gatewright.Store.Tests;
+namespace Gatewright.Tests.Databases;
 
 /// <summary>
 /// A PostgreSQL server of the tests' own, on a free port of the loopback, in a folder that goes when they end.
@@ -27,11 +28,35 @@ public sealed class PostgresServer : IAsyncDisposable
         }
 
         await server.AsPostgresAsync("initdb", "-D", $"{folder}/data", "-U", "app", "--auth=trust", "-E", "UTF8", "--locale=C.UTF-8");
-        await server.AsPostgresAsync(
-            "pg_ctl", "-D", $"{folder}/data", "-w", "-l", $"{folder}/log", "-o",
-            $"-p {server._port} -c listen_addresses=127.0.0.1 -c unix_socket_directories='{folder}'", "start");
+        await server.StartAgainAsync();
         return server;
     }
+
+    /// <summary>Starts it where it left off, on the same port.</summary>
+    /// <remarks>After its first process was killed the others take a while to notice, and it does not start beside them.</remarks>
+    public async Task StartAgainAsync()
+    {
+        for (int left = 50; ; left--)
+        {
+            try
+            {
+                await AsPostgresAsync(
+                    "pg_ctl", "-s", "-D", $"{_folder}/data", "-w", "-l", $"{_folder}/log", "-o",
+                    $"-p {_port} -c listen_addresses=127.0.0.1 -c unix_socket_directories='{_folder}'", "start");
+                return;
+            }
+            catch (InvalidOperationException) when (left > 0)
+            {
+                await Task.Delay(200);
+            }
+        }
+    }
+
+    /// <summary>Ends it at once, as when the machine goes down: nothing is written out.</summary>
+    public Task StopAtOnceAsync() => AsPostgresAsync("pg_ctl", "-D", $"{_folder}/data", "-m", "immediate", "-w", "stop");
+
+    /// <summary>Kills its first process, without a word.</summary>
+    public Task KillAsync() => RunAsync("kill", "-9", File.ReadLines($"{_folder}/data/postmaster.pid").First());
 
     public async Task<StoreLocation> NewDatabaseAsync()
     {
@@ -42,7 +67,7 @@ public sealed class PostgresServer : IAsyncDisposable
 
     public async ValueTask DisposeAsync()
     {
-        await AsPostgresAsync("pg_ctl", "-D", $"{_folder}/data", "-m", "immediate", "-w", "stop");
+        await StopAtOnceAsync();
         await RunAsync("rm", "-rf", _folder);
     }
 
@@ -68,13 +93,21 @@ public sealed class PostgresServer : IAsyncDisposable
     private static async Task RunAsync(string program, params string[] arguments)
     {
         // The server inherits what it is started with: its output goes to its log, or it would hold ours open for ever.
-        var start = new ProcessStartInfo(program) { RedirectStandardError = true, WorkingDirectory = "/" };
+        var start = new ProcessStartInfo(program)
+        {
+            RedirectStandardError = true, RedirectStandardOutput = !arguments.Contains("start"), WorkingDirectory = "/",
+        };
         foreach (string argument in arguments)
         {
             start.ArgumentList.Add(argument);
         }
 
         using Process process = Process.Start(start)!;
+        if (start.RedirectStandardOutput)
+        {
+            process.BeginOutputReadLine();
+        }
+
         await process.WaitForExitAsync();
         if (process.ExitCode != 0)
         {
