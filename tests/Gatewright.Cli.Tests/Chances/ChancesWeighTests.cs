@@ -44,6 +44,15 @@ public sealed class ChancesWeighTests
         Assert.NotEqual(ProgramRun.Of([.. args, "--json"]).Output, ProgramRun.Of([.. args, "--json", "--chances", file.Path]).Output);
     }
 
+    [Fact]
+    public void A_simulation_says_by_which_table_it_drew()
+    {
+        using var file = new ChancesFile();
+        File.WriteAllText(file.Path, Riggers);
+        string told = ProgramRun.Of("simulate", "--boats", "10", "--class", "1x", "--plain", "--chances", file.Path).Output;
+        Assert.Contains($"is as {file.Path} has it.", told, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("Nothing was judged.", "check", ExampleFiles.Small)]
     [InlineData("Nothing was judged.", "mend", ExampleFiles.Small)]
