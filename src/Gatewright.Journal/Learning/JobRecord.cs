@@ -10,7 +10,13 @@ public sealed class JobRecord
 {
     private readonly ImmutableSortedDictionary<(DateOnly Day, string Name, GatePlace? Gate, string Code), FinishedJob> _jobs;
 
-    private JobRecord(ImmutableSortedDictionary<(DateOnly Day, string Name, GatePlace? Gate, string Code), FinishedJob> jobs) => _jobs = jobs;
+    private JobRecord(ImmutableSortedDictionary<(DateOnly Day, string Name, GatePlace? Gate, string Code), FinishedJob> jobs)
+    {
+        _jobs = jobs;
+
+        // Asked for by every number of a table that is shown: counted once, not each time over all jobs.
+        Found = FoundIn([.. jobs.Values]);
+    }
 
     /// <summary>No job.</summary>
     public static JobRecord Empty { get; } =
@@ -23,20 +29,7 @@ public sealed class JobRecord
     public int Count => _jobs.Count;
 
     /// <summary>What was found among how many things checked.</summary>
-    public FoundCauses Found => new()
-    {
-        GatesChecked = Checked<CheckedThing.OfGate>(),
-        GatePitch = With(Cause.GatePitch),
-        PinAft = With(Cause.PinAft),
-        PinOut = With(Cause.PinOut),
-        Rigger = With(Cause.Rigger),
-        OarsChecked = Checked<CheckedThing.OfOar>(),
-        Sleeve = With(Cause.Sleeve),
-        BoatsChecked = Checked<CheckedThing.OfLevel>(),
-        HullLevel = With(Cause.HullLevel),
-        GaugesChecked = Checked<CheckedThing.OfGauge>(),
-        GaugeZero = With(Cause.GaugeZero),
-    };
+    public FoundCauses Found { get; }
 
     /// <summary>The job on record of the same thing on the same day, or null.</summary>
     public FinishedJob? Like(FinishedJob job)
@@ -67,10 +60,28 @@ public sealed class JobRecord
         return new(all.ToImmutable());
     }
 
-    private int Checked<T>()
-        where T : CheckedThing => _jobs.Values.Count(job => job.Thing is T);
+    private static FoundCauses FoundIn(FinishedJob[] jobs)
+    {
+        return new()
+        {
+            GatesChecked = Checked<CheckedThing.OfGate>(),
+            GatePitch = With(Cause.GatePitch),
+            PinAft = With(Cause.PinAft),
+            PinOut = With(Cause.PinOut),
+            Rigger = With(Cause.Rigger),
+            OarsChecked = Checked<CheckedThing.OfOar>(),
+            Sleeve = With(Cause.Sleeve),
+            BoatsChecked = Checked<CheckedThing.OfLevel>(),
+            HullLevel = With(Cause.HullLevel),
+            GaugesChecked = Checked<CheckedThing.OfGauge>(),
+            GaugeZero = With(Cause.GaugeZero),
+        };
 
-    private int With(Cause cause) => _jobs.Values.Count(job => job.Found == cause);
+        int Checked<T>()
+            where T : CheckedThing => jobs.Count(job => job.Thing is T);
+
+        int With(Cause cause) => jobs.Count(job => job.Found == cause);
+    }
 
     /// <summary>By day, by name, from the bow to the stern, by code: the same in every culture.</summary>
     private sealed class KeyOrder : IComparer<(DateOnly Day, string Name, GatePlace? Gate, string Code)>
