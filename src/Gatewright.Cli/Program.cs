@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Gatewright.Cli.Chances;
 using Gatewright.Cli.CheckShed;
 using Gatewright.Cli.Mend;
 using Gatewright.Cli.PitchThroughStroke;
@@ -22,6 +23,7 @@ internal static class Program
             CheckCommand.Of(terminal),
             MendCommand.Of(terminal),
             PitchCommand.Of(terminal),
+            ChancesCommand.Of(terminal),
             SimulateCommand.Of(terminal),
         };
 }

@@ -15,6 +15,7 @@ internal static class CheckCommand
             Arity = ArgumentArity.ZeroOrMore,
         };
         Option<string> standard = StandardOption.Make();
+        Option<string?> chances = ChancesOption.Make();
         var boats = new Option<string[]>("--boat")
         {
             Description = "Only the boat of this name; give it again for another.",
@@ -29,13 +30,14 @@ internal static class CheckCommand
             "check",
             "Judge the gates of a shed's boats from files of readings. Exit status: 0 all good, 1 something needs attention, 2 the input is wrong.")
         {
-            files, standard, boats, all, explain, width,
+            files, standard, chances, boats, all, explain, width,
         };
         form.AddTo(command);
         MistypedOption.Refuse(command, files);
         command.SetAction(result => new CheckRun(terminal).Run(new(
             result.GetValue(files) ?? [],
             result.GetValue(standard)!,
+            result.GetValue(chances),
             result.GetValue(boats) ?? [],
             form.Of(result),
             result.GetValue(all),

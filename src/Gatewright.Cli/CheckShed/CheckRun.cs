@@ -12,7 +12,7 @@ internal sealed class CheckRun(Terminal terminal)
 {
     public int Run(CheckRequest request)
     {
-        ShedInput input = ShedInput.Read(request.Files, request.Standard, request.Boats, terminal);
+        ShedInput input = ShedInput.Read(new(request.Files, request.Standard, request.Chances, request.Boats), terminal);
         if (input.Errors.Count > 0)
         {
             return InputErrors.Tell(input.Errors, input.ErrorsBeyond, request.Form, terminal);

@@ -13,11 +13,10 @@ internal sealed record ShedCheck(IReadOnlyList<BoatCheck> Boats, Standard Standa
     /// <summary>Checks the boats; one of which nothing was read since it was changed is a warning.</summary>
     public static ShedCheck Of(ShedInput input)
     {
-        CheckSettings settings = CheckSettings.Default with { Standard = input.Standard };
         ILookup<bool, BoatRecord> boats = input.Boats.ToLookup(boat => boat.Current.Readings.Count > 0);
         IEnumerable<InputProblem> old = boats[false].Select(boat =>
             NotJudged.Of(boat.Current.Boat, "was not read since its gates were last changed"));
-        return new([.. boats[true].Select(boat => boat.Check(settings))], input.Standard, [.. input.Warnings, .. old]);
+        return new([.. boats[true].Select(boat => boat.Check(input.Settings))], input.Settings.Standard, [.. input.Warnings, .. old]);
     }
 
     /// <summary>Whether any boat is not good.</summary>

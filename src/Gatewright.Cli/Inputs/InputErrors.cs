@@ -10,7 +10,8 @@ internal static class InputErrors
 {
     /// <summary>Tells them, for people on the standard error and for programs on the standard output.</summary>
     /// <returns>The exit status.</returns>
-    public static int Tell(IReadOnlyList<InputProblem> errors, int beyond, Form form, Terminal terminal)
+    public static int Tell(
+        IReadOnlyList<InputProblem> errors, int beyond, Form form, Terminal terminal, string so = "Nothing was judged.")
     {
         if (form == Form.Json)
         {
@@ -25,7 +26,7 @@ internal static class InputErrors
         }
 
         string more = beyond > 0 ? $", of which {beyond} are not listed" : string.Empty;
-        terminal.Error.Write($"{Figures.Count(errors.Count + beyond, "error")}{more}. Nothing was judged.\n");
+        terminal.Error.Write($"{Figures.Count(errors.Count + beyond, "error")}{more}. {so}\n");
         return ExitStatus.WrongInput;
     }
 }

@@ -20,6 +20,7 @@ internal static class MendCommand
             HelpName = "FILE.csv",
         };
         Option<string> standard = StandardOption.Make();
+        Option<string?> chances = ChancesOption.Make();
         Option<string[]> boats = Names("--boat", "Only the boat of this name; give it again for another.");
         Option<string[]> backstays = Names("--backstay", "A boat whose riggers have backstays that can be set; give it again for another.");
         var form = new FormOptions("docs/mend-format.md");
@@ -29,7 +30,7 @@ internal static class MendCommand
             "mend",
             "Plan the mending of a whole shed with what lies on the shelf, and say what to buy for the rest. Exit status: 0 all good, 1 something needs attention, 2 the input is wrong.")
         {
-            files, stores, standard, boats, backstays, width,
+            files, stores, standard, chances, boats, backstays, width,
         };
         form.AddTo(command);
         MistypedOption.Refuse(command, files);
@@ -37,6 +38,7 @@ internal static class MendCommand
             result.GetValue(files) ?? [],
             result.GetValue(stores),
             result.GetValue(standard)!,
+            result.GetValue(chances),
             result.GetValue(boats) ?? [],
             result.GetValue(backstays) ?? [],
             form.Of(result),

@@ -8,7 +8,7 @@ using Gatewright.Journal.Exchange.StoresFiles;
 namespace Gatewright.Cli.Mend;
 
 /// <summary>Everything a plan needs, or everything that is wrong with it.</summary>
-/// <param name="Shed">The readings and the standard.</param>
+/// <param name="Shed">The readings, the standard and the chances.</param>
 /// <param name="Stores">What lies on the shelf; null when nobody said.</param>
 /// <param name="Backstays">The boats whose riggers have backstays that can be set, by name.</param>
 /// <param name="Errors">What is wrong.</param>
@@ -19,7 +19,7 @@ internal sealed record MendInput(
     /// <summary>Reads all there is before it gives up, so that a person mends everything in one go.</summary>
     public static MendInput Read(MendRequest request, Terminal terminal)
     {
-        ShedInput shed = ShedInput.Read(request.Files, request.Standard, request.Boats, terminal);
+        ShedInput shed = ShedInput.Read(new(request.Files, request.Standard, request.Chances, request.Boats), terminal);
         var errors = new List<InputProblem>(shed.Errors);
         StoresInput? stores = request.Stores is { } file ? ReadStores(file, errors) : null;
         IReadOnlyList<string> backstays = shed.Errors.Count > 0

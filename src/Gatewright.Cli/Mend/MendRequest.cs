@@ -6,6 +6,7 @@ namespace Gatewright.Cli.Mend;
 /// <param name="Files">Files of readings; "-" is standard input.</param>
 /// <param name="Stores">The file of stores; null for a bare shelf.</param>
 /// <param name="Standard">A built-in standard's name, or a file.</param>
+/// <param name="Chances">A file with the club's table of chances; null for the defaults.</param>
 /// <param name="Boats">Names of the boats to mend; none means all.</param>
 /// <param name="Backstays">Names of the boats whose riggers have backstays that can be set.</param>
 /// <param name="Form">In which form to answer.</param>
@@ -14,6 +15,7 @@ internal sealed record MendRequest(
     IReadOnlyList<string> Files,
     string? Stores,
     string Standard,
+    string? Chances,
     IReadOnlyList<string> Boats,
     IReadOnlyList<string> Backstays,
     Form Form,

@@ -1,3 +1,4 @@
+using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Simulating;
 
 namespace Gatewright.Cli.Simulate;
@@ -8,9 +9,9 @@ namespace Gatewright.Cli.Simulate;
 /// <param name="Reading">How many readings it took to decide, each way of reading.</param>
 internal sealed record Findings(Ranking Ranking, Reliability Reliability, IReadOnlyList<ReadingCount> Reading)
 {
-    public static Findings Of(SimulateRequest request)
+    public static Findings Of(SimulateRequest request, DiagnosingSettings settings)
     {
-        var plan = new BoatPlan(request.Class) { Stations = request.Stations };
+        var plan = new BoatPlan(request.Class) { Stations = request.Stations, Settings = settings };
         return new(Ranking.Of(plan, request), Reliability.Of(plan, request), ReadingCount.Of(plan, request));
     }
 

@@ -10,7 +10,7 @@ internal static class FindingsWords
 {
     public static string What(SimulateRequest request) => string.Create(CultureInfo.InvariantCulture,
         $"{Figures.Count(request.Boats, "boat")} of class {request.Class.Name}, drawn and read by simulation, seed {request.Seed}. Each has one gate with one fault, thrown by more than {Figures.Short(Ranking.LeastFault)}° in all, any gate and any of {BoatDraw.GateCauses.Count} causes alike. "
-        + $"It lies on its rack, its level read; every gate is read {Places(request.Stations)}. What stands after ± is the standard error of a simulation of this size.");
+        + $"It lies on its rack, its level read; every gate is read {Places(request.Stations)}. What stands after ± is the standard error of a simulation of this size.{Table(request)}");
 
     public const string Prior =
         "As many boats more, as often faulty as boats are. Each cause at each gate, and of the whole boat, was given a probability: of those given about as much, so many were true.";
@@ -38,6 +38,9 @@ internal static class FindingsWords
     public static string Three(double value) => value.ToString("0.000", CultureInfo.InvariantCulture);
 
     private static string Four(Averaged averaged) => string.Create(CultureInfo.InvariantCulture, $"{averaged.Value:0.0000} ± {averaged.Error:0.0000}");
+
+    private static string Table(SimulateRequest request) =>
+        request.Chances is { } file ? $" What is likely, and how often boats are faulty, is as {file} has it." : string.Empty;
 
     private static string Places(IReadOnlyList<Station> stations)
     {

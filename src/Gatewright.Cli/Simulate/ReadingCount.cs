@@ -23,7 +23,7 @@ internal sealed record ReadingCount(string How, Averaged Readings, Counted Decid
         {
             TrueBoat boat = BoatDraw.WithFaultyGate(plan, draws, Ranking.LeastFault);
             var reader = new Reader(boat, plan, draws);
-            (CheckSettings settings, AdvisingSettings advising) = (CheckSettings.Default, AdvisingSettings.Default);
+            (CheckSettings settings, AdvisingSettings advising) = (CheckSettings.Default with { Diagnosing = plan.Settings }, AdvisingSettings.Default);
             return (
                 boat.Wrong[0],
                 ReadOn.AsAdvised(reader, plan, request.First, settings, advising, MostOfAGate * plan.Gates.Count),

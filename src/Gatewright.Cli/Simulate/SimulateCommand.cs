@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
+using Gatewright.Cli.Inputs;
 using Gatewright.Cli.Terminals;
 using Gatewright.Core;
 
@@ -27,6 +28,7 @@ internal static class SimulateCommand
         };
         stations.AcceptOnlyFromAmong(Words);
         Option<string> first = OneOf("--first", "The round after which the advice is followed.", "catch|abeam|finish", "abeam", Words);
+        Option<string?> chances = ChancesOption.Make();
         var form = new FormOptions();
         Option<int?> width = WidthOption.Make();
 
@@ -34,7 +36,7 @@ internal static class SimulateCommand
             "simulate",
             "Draw boats with known faults, read them as people do, and say how often the true fault is found, whether the probabilities hold, and what following the advice saves.")
         {
-            boats, boatClass, stations, first, seed, width,
+            boats, boatClass, stations, first, seed, chances, width,
         };
         form.AddTo(command);
         command.SetAction(result => new SimulateRun(terminal).Run(new(
@@ -43,6 +45,7 @@ internal static class SimulateCommand
             [.. Stations.All.Where(s => result.GetValue(stations)!.Contains(s.Word()))],
             Stations.All.Single(s => s.Word() == result.GetValue(first)),
             result.GetValue(seed),
+            result.GetValue(chances),
             form.Of(result),
             result.GetValue(width))));
         return command;

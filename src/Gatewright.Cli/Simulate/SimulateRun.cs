@@ -1,5 +1,9 @@
 using Gatewright.Cli.Drawing;
+using Gatewright.Cli.Inputs;
 using Gatewright.Cli.Terminals;
+using Gatewright.Core.Diagnosing;
+using Gatewright.Journal.Exchange;
+using Gatewright.Journal.Learning;
 
 namespace Gatewright.Cli.Simulate;
 
@@ -8,7 +12,14 @@ internal sealed class SimulateRun(Terminal terminal)
 {
     public int Run(SimulateRequest request)
     {
-        Findings findings = Findings.Of(request);
+        var errors = new List<InputProblem>();
+        ClubChances table = ChancesChoice.Read(request.Chances, errors);
+        if (errors.Count > 0)
+        {
+            return InputErrors.Tell(errors, 0, request.Form, terminal, "Nothing was simulated.");
+        }
+
+        Findings findings = Findings.Of(request, table.In(DiagnosingSettings.Default));
         int width = WidthOption.Of(request.Width, terminal);
         switch (request.Form)
         {

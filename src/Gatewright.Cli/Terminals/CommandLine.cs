@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
+using System.CommandLine.Parsing;
 
 namespace Gatewright.Cli.Terminals;
 
@@ -44,5 +45,13 @@ internal static class CommandLine
         new() { Output = output, Error = terminal.Error };
 
     private static IEnumerable<string> CommandPath(ParseResult result) =>
-        result.CommandResult.Command is RootCommand ? [] : [result.CommandResult.Command.Name];
+        Names(result.CommandResult).Reverse();
+
+    private static IEnumerable<string> Names(CommandResult command)
+    {
+        for (CommandResult? at = command; at is { Command: not RootCommand }; at = at.Parent as CommandResult)
+        {
+            yield return at.Command.Name;
+        }
+    }
 }

@@ -12,6 +12,7 @@ internal static class Examples
     [
         new("gatewright check round.csv", "the whole shed, drawn"),
         new("gatewright check racks-a.csv racks-b.csv --standard race", "two files of one shed, by tighter limits"),
+        new("gatewright check round.csv --chances club.json", "causes weighed by the club's own table of chances"),
         new("gatewright check round.csv --boat Heron --explain", "one boat, and where its ± comes from"),
         new("gatewright check round.csv --json > round.json", "for another program"),
         new("gatewright check --plain < round.csv", "from a pipe, for a screen reader"),
@@ -30,6 +31,14 @@ internal static class Examples
         new("gatewright pitch --gate 4 --bow-high 0.5 --lie inverted", "what a gauge shows on a rack that is not level"),
     ];
 
+    private static readonly Example[] Chances =
+    [
+        new("gatewright chances", "what every why rests on, by default"),
+        new("gatewright chances --chances club.json", "the club's own table, and where each number comes from"),
+        new("gatewright chances learn jobs.csv --chances club.json", "teach it by finished jobs"),
+        new("gatewright chances reset --chances club.json", "back to the defaults, with a copy kept"),
+    ];
+
     private static readonly Example[] Simulate =
     [
         new("gatewright simulate", "a hundred eights with one faulty gate each"),
@@ -42,7 +51,10 @@ internal static class Examples
         "check" => Check,
         "mend" => Mend,
         "pitch" => Pitch,
+        "chances" => Chances,
+        "learn" => [Chances[2]],
+        "reset" => [Chances[3]],
         "simulate" => Simulate,
-        _ => [Check[0], Mend[0], Pitch[0], Simulate[0]],
+        _ => [Check[0], Mend[0], Pitch[0], Chances[0], Simulate[0]],
     };
 }

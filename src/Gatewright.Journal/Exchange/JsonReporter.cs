@@ -13,8 +13,8 @@ internal sealed class JsonReporter(string source)
 
     public IReadOnlyList<InputProblem> Warnings => _warnings;
 
-    public void TooLong(int longest) => _errors.Add(new(
-        source, null, null, null, string.Create(CultureInfo.InvariantCulture, $"longer than {longest:N0} bytes: this is not a standard.")));
+    public void TooLong(int longest, string what) => _errors.Add(new(
+        source, null, null, null, string.Create(CultureInfo.InvariantCulture, $"longer than {longest:N0} bytes: this is not {what}.")));
 
     public void NotUtf8() => _errors.Add(new(
         source, null, null, null, "holds bytes that are not UTF-8: save it in that encoding."));

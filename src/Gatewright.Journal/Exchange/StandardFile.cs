@@ -1,5 +1,4 @@
 using System.Text.Json;
-using System.Text.Unicode;
 using Gatewright.Core.Judging;
 
 namespace Gatewright.Journal.Exchange;
@@ -14,13 +13,6 @@ public static class StandardFile
     /// <summary>The most bytes such a file may have: some two hundred times what a full one needs.</summary>
     private const int Longest = 65_536;
 
-    private static readonly JsonDocumentOptions s_options = new()
-    {
-        AllowTrailingCommas = true,
-        CommentHandling = JsonCommentHandling.Skip,
-        MaxDepth = 16,
-    };
-
     /// <summary>Reads a standard.</summary>
     /// <param name="name">The file, as messages call it.</param>
     /// <param name="content">Its bytes; left open.</param>
@@ -29,7 +21,7 @@ public static class StandardFile
         ArgumentNullException.ThrowIfNull(name);
         ArgumentNullException.ThrowIfNull(content);
         var report = new JsonReporter(name);
-        using JsonDocument? document = Parse(content, report);
+        using JsonDocument? document = JsonText.Parse(content, Longest, "a standard", report);
         Standard? standard = document is null ? null : Interpret(document.RootElement, report);
         return new(report.Errors.Count == 0 ? standard : null, report.Errors, report.Warnings);
     }
@@ -44,39 +36,6 @@ public static class StandardFile
         {
             // JSON may escape half a surrogate pair, "\uD800"; the document holds it until somebody asks for the text.
             report.NotText();
-            return null;
-        }
-    }
-
-    private static JsonDocument? Parse(Stream content, JsonReporter report)
-    {
-        byte[] bytes = new byte[Longest + 1];
-        int length = content.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
-        if (length > Longest)
-        {
-            report.TooLong(Longest);
-            return null;
-        }
-
-        ReadOnlyMemory<byte> text = bytes.AsMemory(0, length);
-        if (text.Span is [0xEF, 0xBB, 0xBF, ..])
-        {
-            text = text[3..];
-        }
-
-        if (!Utf8.IsValid(text.Span))
-        {
-            report.NotUtf8();
-            return null;
-        }
-
-        try
-        {
-            return JsonDocument.Parse(text, s_options);
-        }
-        catch (JsonException fault)
-        {
-            report.NotJson(fault);
             return null;
         }
     }

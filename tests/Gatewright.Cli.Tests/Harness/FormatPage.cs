@@ -27,21 +27,24 @@ internal sealed partial class FormatPage(string page, string schema)
             definition => definition.Value.GetProperty("properties").EnumerateObject().Select(p => p.Name).ToList());
     }
 
-    /// <summary>A heading of the second rank with a table of keys under it is an object.</summary>
+    /// <summary>A heading of the second rank with a table of keys under it is an object; other tables tell other things.</summary>
     private Dictionary<string, List<string>> Page()
     {
         var objects = new Dictionary<string, List<string>>();
         List<string> keys = [];
+        bool isOfKeys = false;
         foreach (string line in File.ReadLines(page))
         {
             if (line.StartsWith("## ", StringComparison.Ordinal))
             {
                 objects.Add(line[3..], keys = []);
             }
-            else if (Row().Match(line) is { Success: true } row)
+            else if (isOfKeys && Row().Match(line) is { Success: true } row)
             {
                 keys.Add(row.Groups[1].Value);
             }
+
+            isOfKeys = line.StartsWith("| key |", StringComparison.Ordinal) || (isOfKeys && line.StartsWith('|'));
         }
 
         return objects.Where(o => o.Value.Count > 0).ToDictionary();

@@ -11,6 +11,9 @@ public sealed class HelpTests
     [InlineData("help-check", "check")]
     [InlineData("help-mend", "mend")]
     [InlineData("help-pitch", "pitch")]
+    [InlineData("help-chances", "chances")]
+    [InlineData("help-chances-learn", "chances", "learn")]
+    [InlineData("help-chances-reset", "chances", "reset")]
     [InlineData("help-simulate", "simulate")]
     public void Help_is_as_expected_and_has_examples(string expectation, params string[] command)
     {
@@ -43,7 +46,7 @@ public sealed class HelpTests
     [Fact]
     public void Help_keeps_to_80_columns()
     {
-        foreach (string[] args in (string[][])[["--help"], ["check", "--help"], ["mend", "--help"], ["pitch", "--help"], ["simulate", "--help"]])
+        foreach (string[] args in (string[][])[["--help"], ["check", "--help"], ["mend", "--help"], ["pitch", "--help"], ["simulate", "--help"], ["chances", "--help"], ["chances", "learn", "--help"]])
         {
             Assert.All(ProgramRun.Of(args).Lines, line => Assert.True(line.Length <= 80, line));
         }

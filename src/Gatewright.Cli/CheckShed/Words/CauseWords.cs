@@ -45,12 +45,32 @@ internal static class CauseWords
         Cause.PinOut => gate.LeanOut.Value.Degrees >= 0
             ? "pin leans out (its top away from the hull)"
             : "pin leans in (its top towards the hull)",
-        Cause.Rigger => "rigger knocked or mounted wrong",
+        Cause.Rigger => $"rigger knocked or mounted wrong{PinTop(gate)}",
         Cause.WrongSeat => "rigger on another's place",
         Cause.Sleeve => "sleeve slipped on its oar",
         null => "nothing wrong with this gate",
         _ => cause.Value.Code(),
     };
+
+    /// <summary>Which way a rigger took the pin's top, as far as it is known: " (its pin's top away from the hull and to the bow)".</summary>
+    private static string PinTop(GateDiagnosis gate)
+    {
+        List<string> ways = [];
+        if (IsKnown(gate.LeanOut))
+        {
+            ways.Add(gate.LeanOut.Value.Degrees > 0 ? "away from the hull" : "towards the hull");
+        }
+
+        if (IsKnown(gate.LeanAft))
+        {
+            ways.Add(gate.LeanAft.Value.Degrees > 0 ? "to the stern" : "to the bow");
+        }
+
+        return ways.Count == 0 ? string.Empty : $" (its pin's top {string.Join(" and ", ways)})";
+    }
+
+    /// <summary>A lean of less than two u may be the other way.</summary>
+    private static bool IsKnown(Estimate lean) => Math.Abs(lean.Value.Degrees) >= 2 * lean.U.Degrees;
 
     /// <summary>"2.9° ± 0.4 out".</summary>
     public static string Lean(Estimate lean, string positive, string negative) =>

@@ -16,6 +16,13 @@ public static class StoresFormat
         new("note", false, []),
     ];
 
+    internal const int PartColumn = 0;
+    internal const int SizeColumn = 1;
+    internal const int CountColumn = 2;
+    internal const int NoteColumn = 3;
+
+    internal static TableFormat Table { get; } = new("stores", "each part and size", Columns);
+
     /// <summary>Degrees that an insert may give at most; at least it gives 0.</summary>
     public static int MostDegrees => 15;
 

@@ -15,32 +15,6 @@ internal static class StoresMessages
         ? $"the degrees that the insert gives, from 0 to {StoresFormat.MostDegrees}, such as 4"
         : $"the thickness in millimetres, above 0 and at most {StoresFormat.MostMillimetres}, such as 0.5";
 
-    public static void NoStores(this Reporter report) => report.SourceError(
-        $"nothing in it: expected a header (part, size, count, note) and under it a row for each part and size.");
-
-    public static void NoStoresHeader(this Reporter report, ReadOnlySpan<char> first) => report.CellError(
-        null,
-        first,
-        $"is not the name of a column, nor is anything else in this line: expected a header (part, size, count, note), its names separated by commas, semicolons or tabs.");
-
-    public static void ColumnTwice(this Reporter report, string column) => report.HeaderError(
-        column, $"stands in the header more than once: keep one.");
-
-    public static void MissingFromStores(this Reporter report, IReadOnlyList<string> missing, IReadOnlyList<string> foreign)
-    {
-        string meant = string.Concat(missing
-            .Select(column => (Column: column, Near: NearestName.Of(column, foreign)))
-            .Where(m => m.Near is not null)
-            .Select(m => $" Is '{ShownText.Of(m.Near)}' meant for {m.Column}?"));
-        report.CellError(null, default, $"missing from the header: {string.Join(", ", missing)}. Add what is missing; the header names each column once, in any order.{meant}");
-    }
-
-    public static void ForeignToStores(this Reporter report, string name) => report.WarnOnce(
-        ShownText.Of(name), default, "is not a column of stores: what stands in it is not used.");
-
-    public static void BlankInStores(this Reporter report, string column, string expected) => report.CellError(
-        column, default, $"blank: expected {expected}.");
-
     public static void NoPart(this Reporter report, ReadOnlySpan<char> value) => report.CellError(
         "part", value, $"is not a part: expected {StoresFormat.Parts.Choice}.");
 

@@ -9,7 +9,7 @@ internal sealed class StoresReader : TableReader
     private StoresRow? _row;
 
     private StoresReader(SourceText text, Reporter report)
-        : base(text, report, StoresColumns.IsColumn) => _lines = new(report);
+        : base(text, report, name => StoresFormat.Table.Find(name) >= 0) => _lines = new(report);
 
     public static StoresInput Read(string name, Stream content)
     {
@@ -24,7 +24,7 @@ internal sealed class StoresReader : TableReader
     /// <inheritdoc/>
     protected override bool ReadHeader()
     {
-        if (StoresColumns.Of(Fields, Report) is not { } columns)
+        if (TableColumns.Of(Fields, StoresFormat.Table, Report) is not { } columns)
         {
             return false;
         }
@@ -43,7 +43,7 @@ internal sealed class StoresReader : TableReader
     }
 
     /// <inheritdoc/>
-    protected override void TellEmpty() => Report.NoStores();
+    protected override void TellEmpty() => Report.NoTable(StoresFormat.Table);
 
     /// <summary>A header with nothing under it is a bare shelf.</summary>
     protected override void TellOnlyHeader()

@@ -3,7 +3,7 @@ using Gatewright.Core.Mending;
 namespace Gatewright.Journal.Exchange.StoresFiles;
 
 /// <summary>Reads a row under the header: so many of one part.</summary>
-internal sealed class StoresRow(RowFields fields, StoresColumns columns, Reporter report, char separator)
+internal sealed class StoresRow(RowFields fields, TableColumns columns, Reporter report, char separator)
 {
     /// <summary>The line, or null when there is something wrong with it, which was reported.</summary>
     public PartCount? Read()
@@ -17,9 +17,9 @@ internal sealed class StoresRow(RowFields fields, StoresColumns columns, Reporte
         PartKind? kind = Kind();
         double? size = kind is { } known ? Size(known) : null;
         int? count = Count();
-        if (separator == ',' && IsNumber(fields[columns.Note]) && columns.Note == columns.Number + 1)
+        if (separator == ',' && IsNumber(fields[columns[StoresFormat.NoteColumn]]) && columns[StoresFormat.NoteColumn] == columns[StoresFormat.CountColumn] + 1)
         {
-            report.MaybeSplit(fields[columns.Note]);
+            report.MaybeSplit(fields[columns[StoresFormat.NoteColumn]]);
         }
 
         return kind is { } k && size is { } s && count is { } c ? new(new(k, s), c) : null;
@@ -27,10 +27,10 @@ internal sealed class StoresRow(RowFields fields, StoresColumns columns, Reporte
 
     private PartKind? Kind()
     {
-        ReadOnlySpan<char> text = fields[columns.Part];
+        ReadOnlySpan<char> text = fields[columns[StoresFormat.PartColumn]];
         if (text.IsEmpty)
         {
-            report.BlankInStores("part", StoresFormat.Parts.Choice);
+            report.BlankCell("part", StoresFormat.Parts.Choice);
             return null;
         }
 
@@ -47,7 +47,7 @@ internal sealed class StoresRow(RowFields fields, StoresColumns columns, Reporte
 
     private double? Size(PartKind kind)
     {
-        ReadOnlySpan<char> text = fields[columns.Size];
+        ReadOnlySpan<char> text = fields[columns[StoresFormat.SizeColumn]];
         if (kind == PartKind.Pin)
         {
             return PinSize(text);
@@ -55,7 +55,7 @@ internal sealed class StoresRow(RowFields fields, StoresColumns columns, Reporte
 
         if (text.IsEmpty)
         {
-            report.BlankInStores("size", StoresMessages.Expected(kind));
+            report.BlankCell("size", StoresMessages.Expected(kind));
             return null;
         }
 
@@ -84,10 +84,10 @@ internal sealed class StoresRow(RowFields fields, StoresColumns columns, Reporte
 
     private int? Count()
     {
-        ReadOnlySpan<char> text = fields[columns.Number];
+        ReadOnlySpan<char> text = fields[columns[StoresFormat.CountColumn]];
         if (text.IsEmpty)
         {
-            report.BlankInStores("count", StoresMessages.ExpectedCount);
+            report.BlankCell("count", StoresMessages.ExpectedCount);
             return null;
         }
 
