@@ -58,6 +58,20 @@ public sealed class ClubCsvTests
     }
 
     [Fact]
+    public void A_reading_of_the_morning_of_a_knock_is_left_out_since_a_file_has_only_days()
+    {
+        Club club = Club.Empty(Journals.Club).With(
+        [
+            Journals.Entry(1, new ThingSet(Things.Boat, "teal", new Dictionary<string, string?> { ["class"] = "1x" }), 10),
+            Journals.Entry(2, new BoatLaid("l1", "teal", Core.Lie.Upright, LevelBasis.ByEye), 20),
+            Journals.Entry(3, new ReadingTaken("l1", "teal", ReadItem.Gate, 1, Core.Side.Port, 4), 30),
+            Journals.Entry(4, new Reported("teal", Core.Diagnosing.ReportKind.Knock, 1, Core.Side.Port), 40),
+            Journals.Entry(5, new ReadingTaken("l1", "teal", ReadItem.Gate, 1, Core.Side.Port, 5), 50),
+        ]);
+        Assert.Equal(5, Assert.Single(Assert.Single(Csv.BoatsOf(Written("readings.csv", club))).Readings).Value.Degrees);
+    }
+
+    [Fact]
     public void Stores_read_back_and_a_shelf_below_nothing_is_bare()
     {
         Club club = Club.Empty(Journals.Club).With(
