@@ -81,7 +81,7 @@ public sealed class StoreBackupTests(Stores stores)
         {
             long before = Interlocked.Read(ref acknowledged);
             string backup = NewFile();
-            await TakeAsync(location, backup);
+            Assert.Empty((await TakeAsync(location, backup)).Findings);
             StoreLocation restored = await stores.PlaceAsync(Engine.Sqlite);
             await StoreRestore.RunAsync(backup, restored, Cancellation);
 
