@@ -38,7 +38,7 @@ internal static class ServeRun
         }
         catch (StoreException cannot)
         {
-            return Tell([cannot.Message, cannot.Remedy], CannotStart);
+            return Tell([cannot.Message], CannotStart);
         }
         catch (IOException cannot)
         {

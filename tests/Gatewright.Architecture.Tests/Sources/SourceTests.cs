@@ -2,7 +2,10 @@ namespace Gatewright.Architecture.Tests.Sources;
 
 public class SourceTests
 {
-    private static readonly IReadOnlyList<SourceFile> Program = SourceFile.Under("src");
+    /// <summary>Without the migrations: a tool writes them, and nobody keeps them in mind.</summary>
+    private static readonly IReadOnlyList<SourceFile> Program =
+        [.. SourceFile.Under("src").Where(f => !f.Path.Contains("/Migrations/", StringComparison.Ordinal))];
+
     private static readonly IReadOnlyList<SourceFile> Everything = SourceFile.Under("src", "tests", "bench");
 
     [Fact]
