@@ -69,6 +69,9 @@ public sealed class ComingInTests(Chromium chromium)
         await page.GetByRole(AriaRole.Link, new() { Name = "Account" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Add a passkey" }).ClickAsync();
         await Assertions.Expect(page.GetByText("Passkey 1")).ToBeVisibleAsync();
+        await page.GetByLabel("The name the others see").FillAsync("Another name");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Change the name" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToHaveTextAsync("Another name");
         await page.HoldAsync("account");
 
         await SignOutAsync(page);
@@ -86,6 +89,27 @@ public sealed class ComingInTests(Chromium chromium)
         await page.GotoAsync("/sign-in");
         await page.GetByRole(AriaRole.Button, new() { Name = "Sign in with a passkey" }).ClickAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToHaveTextAsync("Island school");
+    }
+
+    [Fact]
+    public async Task An_account_is_ended_by_whoever_has_it()
+    {
+        await using ServedSite site = await ServedSite.StartAsync(isDemo: false);
+        IPage page = await chromium.PageAsync(site.Address, isPhone: false, isDark: false);
+        await page.GotoAsync(await site.FirstLinkAsync());
+        await OpenClubAsync(page, Password);
+        await page.GetByRole(AriaRole.Link, new() { Name = "Account" }).ClickAsync();
+        await EndAsync(page, "not the password");
+        await Assertions.Expect(page.GetByRole(AriaRole.Alert)).ToContainTextAsync("your password");
+        await EndAsync(page, Password);
+        await Assertions.Expect(page.GetByRole(AriaRole.Link, new() { Name = "Sign in" })).ToBeVisibleAsync();
+    }
+
+    private static async Task EndAsync(IPage page, string password)
+    {
+        await page.Locator("summary", new() { HasText = "End this account" }).ClickAsync();
+        await page.GetByLabel("Your password, to be sure").FillAsync(password);
+        await page.GetByRole(AriaRole.Button, new() { Name = "End the account" }).ClickAsync();
     }
 
     private static async Task OpenClubAsync(IPage page, string password)

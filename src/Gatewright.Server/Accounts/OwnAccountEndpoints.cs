@@ -16,14 +16,18 @@ internal static class OwnAccountEndpoints
     public static void MapOwnAccount(this RouteGroupBuilder api)
     {
         RouteGroupBuilder own = api.MapGroup("/account").RequireAuthorization(SignedIn);
-        own.MapPut("/name", RenameAsync).WithSummary("Change the name the others see.");
-        own.MapPut("/password", ChangePasswordAsync)
+        own.MapPut("/name", async (HttpContext context, RenameRequest request, OwnAccount account) =>
+                Answer(await account.RenameAsync(context, request.DisplayName).ConfigureAwait(false)))
+            .WithSummary("Change the name the others see.");
+        own.MapPut("/password", async (HttpContext context, PasswordRequest request, OwnAccount account) =>
+                Answer(await account.ChangePasswordAsync(context, request.Password, request.NewPassword).ConfigureAwait(false)))
             .RequireRateLimiting(RateLimits.SignIn)
             .WithSummary("Change the password; every other device is signed out within minutes.");
         own.MapGet("/data", (HttpContext context, OwnData data, UserManager<Account> accounts) =>
                 TypedResults.Stream(to => data.WriteAsync(accounts.GetUserId(context.User)!, to, context.RequestAborted), "application/json", "gatewright-own-data.json"))
             .WithSummary("All that is held on you: account, memberships, sign-ins, and every entry you made.");
-        own.MapPost("/end", EndAsync)
+        own.MapPost("/end", async (HttpContext context, ConfirmRequest request, OwnAccount account) =>
+                Answer(await account.EndAsync(context, request.Password).ConfigureAwait(false)))
             .RequireRateLimiting(RateLimits.SignIn)
             .WithSummary("End the account: the name is gone everywhere, what was recorded stays under the member's id.");
         own.MapGet("/passkeys", ListPasskeysAsync).WithSummary("Your passkeys.");
@@ -39,72 +43,8 @@ internal static class OwnAccountEndpoints
             .WithSummary("Sign in by a passkey.");
     }
 
-    private static async Task<Results<NoContent, ProblemHttpResult>> RenameAsync(
-        HttpContext context, RenameRequest request, UserManager<Account> accounts)
-    {
-        var fields = new Fields();
-        fields.ExpectLine(request.DisplayName, "displayName", 100);
-        if (fields.Any || await accounts.GetUserAsync(context.User).ConfigureAwait(false) is not { } account)
-        {
-            return Problem.Fields(fields.Errors);
-        }
-
-        account.DisplayName = request.DisplayName!.Trim();
-        await accounts.UpdateAsync(account).ConfigureAwait(false);
-        return TypedResults.NoContent();
-    }
-
-    private static async Task<Results<NoContent, ProblemHttpResult>> ChangePasswordAsync(
-        HttpContext context, PasswordRequest request, UserManager<Account> accounts, SignInManager<Account> signIn, SignInLog log)
-    {
-        var fields = new Fields();
-        PasswordRules.Check(fields, request.NewPassword, "newPassword");
-        Account? account = await accounts.GetUserAsync(context.User).ConfigureAwait(false);
-        if (!fields.Any && account is not null && await CheckAsync(account, request.Password, signIn).ConfigureAwait(false))
-        {
-            IdentityResult changed = await accounts.ChangePasswordAsync(account, request.Password!, request.NewPassword!).ConfigureAwait(false);
-            fields.Expect(changed.Succeeded, "newPassword", string.Join(' ', changed.Errors.Select(e => e.Description)));
-        }
-        else if (!fields.Any)
-        {
-            fields.Expect(false, "password", "the password as it is now; after ten wrong ones a wait of ten minutes");
-        }
-
-        if (fields.Any)
-        {
-            return Problem.Fields(fields.Errors);
-        }
-
-        await signIn.RefreshSignInAsync(account!).ConfigureAwait(false);
-        await log.AddAsync("password-changed", account!.Id, null, context.RequestAborted).ConfigureAwait(false);
-        return TypedResults.NoContent();
-    }
-
-    private static async Task<Results<NoContent, ProblemHttpResult>> EndAsync(
-        HttpContext context, ConfirmRequest request, UserManager<Account> accounts, SignInManager<Account> signIn, SignIns signIns, Leaving leaving)
-    {
-        Account? account = await accounts.GetUserAsync(context.User).ConfigureAwait(false);
-        if (account is null || !await CheckAsync(account, request.Password, signIn).ConfigureAwait(false))
-        {
-            var fields = new Fields();
-            fields.Expect(false, "password", "your password, so that nobody else ends your account");
-            return Problem.Fields(fields.Errors);
-        }
-
-        if (await leaving.EndAsync(account, context.RequestAborted).ConfigureAwait(false) is { } club)
-        {
-            return Problem.Of(
-                StatusCodes.Status409Conflict, "The last keeper", $"You are the last keeper of {club}: make somebody else one first.");
-        }
-
-        await signIns.OutAsync(context).ConfigureAwait(false);
-        return TypedResults.NoContent();
-    }
-
-    /// <summary>Counts wrong tries like a sign-in does: a borrowed phone is no way to try passwords.</summary>
-    private static async Task<bool> CheckAsync(Account account, string? password, SignInManager<Account> signIn) =>
-        password is { Length: > 0 and <= PasswordRules.Longest }
-        && (await signIn.CheckPasswordSignInAsync(account, password, lockoutOnFailure: true).ConfigureAwait(false)).Succeeded;
+    private static Results<NoContent, ProblemHttpResult> Answer(Fields wrong) =>
+        wrong.Any ? Problem.Fields(wrong.Errors) : TypedResults.NoContent();
 
     private static async Task<Ok<PasskeySeen[]>> ListPasskeysAsync(HttpContext context, UserManager<Account> accounts)
     {

@@ -43,6 +43,7 @@ internal static class Services
         services.AddScoped<Joining>();
         services.AddScoped<Leaving>();
         services.AddScoped<MemberList>();
+        services.AddScoped<OwnAccount>();
         services.AddScoped<OwnData>();
         services.AddAccounts(options);
         services.AddLimitsAndForms(options);
