@@ -31,7 +31,14 @@ internal static class FirstKeeper
             await invitations.EndAsync(row.Club, row.Invitation, cancellation).ConfigureAwait(false);
         }
 
-        (_, string secret) = await invitations.MakeAsync(
+        return await MakeAsync(services, listening, cancellation).ConfigureAwait(false);
+    }
+
+    /// <summary>Makes a link for the first keeper of a club that is not there yet.</summary>
+    public static async Task<string> MakeAsync(IServiceProvider services, string listening, CancellationToken cancellation)
+    {
+        await using AsyncServiceScope scope = services.CreateAsyncScope();
+        (_, string secret) = await scope.ServiceProvider.GetRequiredService<Invitations>().MakeAsync(
             Secret.NewId(), Role.Keeper, "first keeper", null, null, Life, cancellation).ConfigureAwait(false);
         return services.GetRequiredService<PublicAddress>().Link(listening, "join", secret);
     }

@@ -38,9 +38,18 @@ internal static class ServeCommand
             Description = "Open the demo shed, for this machine alone; nothing is kept.",
         };
         var json = new Option<bool>("--log-json") { Description = "Each line of the log as a JSON object." };
+        var newClub = new Option<bool>("--new-club")
+        {
+            Description = "Make a link for the first keeper of a further club, show it, and end; a server may go on running meanwhile.",
+        };
+        var newPassword = new Option<string?>("--new-password")
+        {
+            Description = "Set the password of the account that signs in by this name to a new one, show it, and end.",
+            HelpName = "NAME",
+        };
         var command = new RootCommand("Start the server: a club's boats, readings and jobs, kept for good and shared.")
         {
-            data, database, listen, publicAddress, proxy, demo, json,
+            data, database, listen, publicAddress, proxy, demo, json, newClub, newPassword,
         };
         command.SetAction((result, cancellation) => run(
             new(
@@ -50,7 +59,11 @@ internal static class ServeCommand
                 result.GetValue(publicAddress),
                 result.GetValue(proxy),
                 result.GetValue(demo),
-                result.GetValue(json)),
+                result.GetValue(json))
+            {
+                NewClub = result.GetValue(newClub),
+                NewPassword = result.GetValue(newPassword),
+            },
             cancellation));
         return command;
     }

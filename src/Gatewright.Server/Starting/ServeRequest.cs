@@ -14,6 +14,12 @@ internal sealed record ServeRequest(
     bool Demo,
     bool LogsAsJson)
 {
+    /// <summary>Whether a link for a further club is asked for, and nothing else.</summary>
+    public bool NewClub { get; init; }
+
+    /// <summary>Whose password is to be set anew, if that is asked for and nothing else.</summary>
+    public string? NewPassword { get; init; }
+
     /// <summary>The options it makes, or everything that is wrong with it.</summary>
     public (ServeOptions? Options, IReadOnlyList<string> Problems) Read(StoreLocation? demo)
     {
@@ -36,7 +42,12 @@ internal sealed record ServeRequest(
             problems.Add("--demo lets in whoever asks, so it is for this machine alone: leave out --listen and --public-address.");
         }
 
-        if (!isLoopback && seen is null)
+        if (Demo && (NewClub || NewPassword is not null))
+        {
+            problems.Add("--demo is thrown away when it ends: --new-club and --new-password are for a store that is kept.");
+        }
+
+        if (!isLoopback && PublicAddress is null)
         {
             problems.Add("--listen reaches beyond this machine: say with --public-address what people type, such as https://gates.example.org.");
         }

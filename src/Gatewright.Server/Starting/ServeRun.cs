@@ -26,6 +26,11 @@ internal static class ServeRun
 
             await StoreOpening.OpenAsync(options.Location, cancellation).ConfigureAwait(false);
             await using WebApplication app = GatewrightServer.Build(options);
+            if (request.NewClub || request.NewPassword is not null)
+            {
+                return await OnceAsync(app, options, request, cancellation).ConfigureAwait(false);
+            }
+
             if (options.Demo)
             {
                 await DemoShed.FillAsync(app.Services, cancellation).ConfigureAwait(false);
@@ -62,6 +67,31 @@ internal static class ServeRun
         }
 
         Console.WriteLine("Stop with Ctrl-C.");
+    }
+
+    /// <summary>What whoever looks after the machine asks for, beside a server that runs.</summary>
+    private static async Task<int> OnceAsync(
+        WebApplication app, ServeOptions options, ServeRequest request, CancellationToken cancellation)
+    {
+        if (request.NewClub)
+        {
+            Console.WriteLine("Whoever opens this link, once and within two days, opens a club and looks after it:");
+            Console.WriteLine(await FirstKeeper.MakeAsync(app.Services, options.Listen[0].ToString(), cancellation).ConfigureAwait(false));
+        }
+
+        if (request.NewPassword is not { } name)
+        {
+            return Stopped;
+        }
+
+        if (await NewPassword.SetAsync(app.Services, name).ConfigureAwait(false) is not { } password)
+        {
+            return Tell([$"--new-password {name}: nobody signs in by this name."], WrongInput);
+        }
+
+        Console.WriteLine($"{name} signs in by this password from now on, and changes it under Account:");
+        Console.WriteLine(password);
+        return Stopped;
     }
 
     private static int Tell(IReadOnlyList<string> problems, int status)
