@@ -5,7 +5,6 @@ using Gatewright.Server.Syncing;
 using Gatewright.Store.Schema;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
-using Microsoft.EntityFrameworkCore.Storage;
 
 namespace Gatewright.Server.Accounts;
 
@@ -47,14 +46,23 @@ internal sealed class Joining(
             return (null, fields);
         }
 
-        await using IDbContextTransaction transaction = await db.Database.BeginTransactionAsync(cancellation).ConfigureAwait(false);
-        Account? account = await LetInAsync(invitation, request, signedIn, fields, cancellation).ConfigureAwait(false);
+        Account? account = await db.OneAfterAnotherAsync(
+            async transaction =>
+            {
+                Account? let = await LetInAsync(invitation, request, signedIn, fields, cancellation).ConfigureAwait(false);
+                if (let is not null)
+                {
+                    await transaction.CommitAsync(cancellation).ConfigureAwait(false);
+                }
+
+                return let;
+            },
+            cancellation).ConfigureAwait(false);
         if (account is null)
         {
             return (null, fields);
         }
 
-        await transaction.CommitAsync(cancellation).ConfigureAwait(false);
         if (isFirst)
         {
             await NameClubAsync(invitation.Club, account, request.ClubName!, cancellation).ConfigureAwait(false);
@@ -91,12 +99,7 @@ internal sealed class Joining(
         Account account = signedIn ?? new() { UserName = request.Name, DisplayName = request.DisplayName!.Trim() };
         if (signedIn is null)
         {
-            IdentityResult made = await accounts.CreateAsync(account, request.Password!).ConfigureAwait(false);
-            foreach (IdentityError error in made.Errors)
-            {
-                bool isName = error.Code is nameof(IdentityErrorDescriber.DuplicateUserName) or nameof(IdentityErrorDescriber.InvalidUserName);
-                fields.Expect(false, isName ? "name" : "password", isName ? "another name: somebody has this one" : error.Description);
-            }
+            await MakeAsync(account, request.Password!, fields).ConfigureAwait(false);
         }
         else if (await db.Memberships.AnyAsync(m => m.Club == invitation.Club && m.AccountId == account.Id, cancellation).ConfigureAwait(false))
         {
@@ -112,6 +115,25 @@ internal sealed class Joining(
         await db.SaveChangesAsync(cancellation).ConfigureAwait(false);
         await log.AddAsync("joined", account.Id, invitation.Club, cancellation).ConfigureAwait(false);
         return account;
+    }
+
+    private async Task MakeAsync(Account account, string password, Fields fields)
+    {
+        const string AnotherName = "another name: somebody has this one";
+        try
+        {
+            IdentityResult made = await accounts.CreateAsync(account, password).ConfigureAwait(false);
+            foreach (IdentityError error in made.Errors)
+            {
+                bool isName = error.Code is nameof(IdentityErrorDescriber.DuplicateUserName) or nameof(IdentityErrorDescriber.InvalidUserName);
+                fields.Expect(false, isName ? "name" : "password", isName ? AnotherName : error.Description);
+            }
+        }
+        catch (DbUpdateException thrown) when (StoreTrouble.IsTaken(thrown))
+        {
+            // Somebody took it between the look and the writing.
+            fields.Expect(false, "name", AnotherName);
+        }
     }
 
     private async Task NameClubAsync(string club, Account account, string name, CancellationToken cancellation)

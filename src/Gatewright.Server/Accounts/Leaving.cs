@@ -10,10 +10,21 @@ internal sealed class Leaving(StoreDb db, UserManager<Account> accounts)
 {
     /// <summary>Ends the account.</summary>
     /// <returns>The club that would be left without a keeper, in which case nothing is done; null when it is done.</returns>
-    public async Task<string?> EndAsync(Account account, CancellationToken cancellation)
+    public Task<string?> EndAsync(Account account, CancellationToken cancellation) => db.OneAfterAnotherAsync(
+        async transaction =>
+        {
+            string? club = await EndCoreAsync(account, cancellation).ConfigureAwait(false);
+            if (club is null)
+            {
+                await transaction.CommitAsync(cancellation).ConfigureAwait(false);
+            }
+
+            return club;
+        },
+        cancellation);
+
+    private async Task<string?> EndCoreAsync(Account account, CancellationToken cancellation)
     {
-        await using var transaction = await db.Database
-            .BeginTransactionAsync(System.Data.IsolationLevel.Serializable, cancellation).ConfigureAwait(false);
         List<MembershipRow> memberships = await db.Memberships
             .Where(m => m.AccountId == account.Id).ToListAsync(cancellation).ConfigureAwait(false);
         foreach (MembershipRow membership in memberships)
@@ -34,8 +45,13 @@ internal sealed class Leaving(StoreDb db, UserManager<Account> accounts)
 
         await db.SignIns.Where(s => s.AccountId == account.Id).ExecuteDeleteAsync(cancellation).ConfigureAwait(false);
         await db.SaveChangesAsync(cancellation).ConfigureAwait(false);
-        await accounts.DeleteAsync(account).ConfigureAwait(false);
-        await transaction.CommitAsync(cancellation).ConfigureAwait(false);
+        IdentityResult ended = await accounts.DeleteAsync(account).ConfigureAwait(false);
+        if (!ended.Succeeded)
+        {
+            // Rolled back with all the rest: half an end would leave a name without its clubs.
+            throw new InvalidOperationException(string.Join(' ', ended.Errors.Select(e => e.Description)));
+        }
+
         return null;
     }
 }

@@ -25,7 +25,9 @@ internal sealed class SignIns(
     /// <summary>Signs in by a password, or tells why not.</summary>
     public async Task<SignInResult> ByPasswordAsync(string? name, string? password, CancellationToken cancellation)
     {
-        if (name is not { Length: > 0 and <= 256 } || password is not { Length: > 0 and <= PasswordRules.Longest })
+        // A control character is in no name, and some stores take none even to look for.
+        if (name is not { Length: > 0 and <= 256 } || name.Any(char.IsControl)
+            || password is not { Length: > 0 and <= PasswordRules.Longest })
         {
             return SignInResult.Failed;
         }

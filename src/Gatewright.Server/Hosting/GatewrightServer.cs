@@ -3,9 +3,9 @@ using Gatewright.Server.Boats;
 using Gatewright.Server.Members;
 using Gatewright.Server.Pages;
 using Gatewright.Server.Photos;
+using Gatewright.Server.Problems;
 using Gatewright.Server.Starting;
 using Gatewright.Server.Syncing;
-using Gatewright.Store.Faults;
 using Microsoft.AspNetCore.HttpOverrides;
 
 namespace Gatewright.Server.Hosting;
@@ -61,6 +61,9 @@ internal static class GatewrightServer
         logs.SetMinimumLevel(LogLevel.Warning);
         logs.AddFilter("Microsoft.AspNetCore.Diagnostics.ExceptionHandlerMiddleware", LogLevel.Error);
 
+        // What the tables could not do is thrown, and put on record where it is answered, if it was not mended there.
+        logs.AddFilter("Microsoft.EntityFrameworkCore", LogLevel.Critical);
+
         // It warns at each page with a form that its own header stands in place of ours, which says the same.
         logs.AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.Error);
 
@@ -77,13 +80,14 @@ internal static class GatewrightServer
         }
 
         app.UseSecurityHeaders();
-        app.UseHostFiltering();
         app.UseExceptionHandler(new ExceptionHandlerOptions
         {
             // A request that cannot be read is its sender's matter; all else goes on record, answered or not.
-            SuppressDiagnosticsCallback = context => context.Exception is BadHttpRequestException or StoreUnavailableException,
+            SuppressDiagnosticsCallback = context =>
+                context.Exception is BadHttpRequestException || StoreTrouble.IsUnavailable(context.Exception),
         });
         app.UseStatusCodePages();
+        app.UseKnownHosts(options);
         if (options.IsHttps)
         {
             app.UseHsts();

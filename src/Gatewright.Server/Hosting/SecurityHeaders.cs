@@ -8,10 +8,16 @@ internal static class SecurityHeaders
         "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; font-src 'self'; "
         + "connect-src 'self'; manifest-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
-    /// <summary>Adds them.</summary>
+    /// <summary>Adds them as an answer starts: one that went wrong on the way begins anew, and would have lost them.</summary>
     public static void UseSecurityHeaders(this IApplicationBuilder app) => app.Use((context, next) =>
     {
-        IHeaderDictionary headers = context.Response.Headers;
+        context.Response.OnStarting(Add, context.Response.Headers);
+        return next(context);
+    });
+
+    private static Task Add(object state)
+    {
+        var headers = (IHeaderDictionary)state;
         headers.ContentSecurityPolicy = ContentSecurityPolicy;
         headers.XContentTypeOptions = "nosniff";
         headers.XFrameOptions = "DENY";
@@ -23,7 +29,11 @@ internal static class SecurityHeaders
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
 
         // What belongs to somebody who is signed in is not left in a shared computer's cache; files of the site say otherwise.
-        headers.CacheControl = "no-store";
-        return next(context);
-    });
+        if (headers.CacheControl.Count == 0)
+        {
+            headers.CacheControl = "no-store";
+        }
+
+        return Task.CompletedTask;
+    }
 }

@@ -23,6 +23,9 @@ public sealed record ServeOptions(
     /// </summary>
     public int SignInsAMinute { get; init; } = 30;
 
+    /// <summary>The clock that times of entries, sessions and links are held against.</summary>
+    public TimeProvider Clock { get; init; } = TimeProvider.System;
+
     /// <summary>Whether all it listens on is this machine's own.</summary>
     public bool IsLoopback => Listen.All(u => u.IsLoopback);
 

@@ -11,7 +11,6 @@ using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.DataProtection;
-using Microsoft.AspNetCore.HostFiltering;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.ResponseCompression;
 
@@ -29,7 +28,7 @@ internal static class Services
         IServiceCollection services = builder.Services;
         services.AddSingleton(options);
         services.AddSingleton<PublicAddress>();
-        services.AddSingleton(TimeProvider.System);
+        services.AddSingleton(options.Clock);
         services.AddDbContextPool<StoreDb>(options.Location.Configure);
         services.AddSingleton(new JournalStore(options.Location));
         services.AddSingleton(new BlobStore(options.Location));
@@ -80,7 +79,8 @@ internal static class Services
         }
 
         authorization.AddPolicy(OwnAccountEndpoints.SignedIn, policy =>
-            policy.RequireAuthenticatedUser().RequireClaim(System.Security.Claims.ClaimTypes.NameIdentifier));
+            policy.RequireAuthenticatedUser().AddRequirements(new AccountRequirement()));
+        services.AddScoped<IAuthorizationHandler, AccountRequirementHandler>();
         services.AddScoped<IAuthorizationHandler, ClubRequirementHandler>();
         services.AddSingleton<IAuthorizationMiddlewareResultHandler, WallAnswers>();
         services.AddAntiforgery(forgery =>
@@ -123,7 +123,6 @@ internal static class Services
 
     private static void AddLimitsAndForms(this IServiceCollection services, ServeOptions options)
     {
-        services.Configure<HostFilteringOptions>(hosts => hosts.AllowedHosts = Hosts(options));
         services.AddRateLimiter(limiter => RateLimits.Configure(limiter, options.SignInsAMinute));
         services.AddRequestDecompression();
         services.AddResponseCompression(compression =>
@@ -138,12 +137,5 @@ internal static class Services
         services.ConfigureHttpJsonOptions(json => json.SerializerOptions.TypeInfoResolverChain.Insert(0, ServerJson.Default));
         services.AddProblemDetails();
         services.AddExceptionHandler<ExceptionAnswers>();
-    }
-
-    /// <summary>The names it answers to: a page of another site that has its name lead here gets nowhere.</summary>
-    private static List<string> Hosts(ServeOptions options)
-    {
-        List<string> loopback = ["localhost", "127.0.0.1", "[::1]"];
-        return options.PublicAddress is { } seen ? [seen.Host, .. loopback] : loopback;
     }
 }

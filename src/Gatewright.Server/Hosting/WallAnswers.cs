@@ -1,3 +1,5 @@
+using System.Security.Claims;
+using Gatewright.Server.Accounts;
 using Gatewright.Server.Members;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Authorization.Policy;
@@ -21,6 +23,13 @@ internal sealed class WallAnswers : IAuthorizationMiddlewareResultHandler
         {
             context.Response.StatusCode = StatusCodes.Status404NotFound;
             return Task.CompletedTask;
+        }
+
+        // Somebody who comes with a session of an account that is no more is a stranger.
+        bool asksForAccount = policy.Requirements.OfType<AccountRequirement>().Any();
+        if (authorizeResult.Forbidden && asksForAccount && context.User.HasClaim(c => c.Type == ClaimTypes.NameIdentifier))
+        {
+            authorizeResult = PolicyAuthorizationResult.Challenge();
         }
 
         return _usual.HandleAsync(next, context, policy, authorizeResult);

@@ -26,11 +26,25 @@ internal sealed class MemberList(StoreDb db, SignInLog log)
     public Task<Change> EndAsync(string club, string member, CancellationToken cancellation) =>
         ChangeAsync(club, member, m => (m.Role, m.AccountId) = (Roles.Former, null), "left", staysKeeper: false, cancellation);
 
+    private Task<Change> ChangeAsync(
+        string club, string member, Action<MembershipRow> change, string outcome, bool staysKeeper, CancellationToken cancellation) =>
+        db.OneAfterAnotherAsync(
+            async transaction =>
+            {
+                Change made = await ChangeAsync((club, member), change, outcome, staysKeeper, cancellation).ConfigureAwait(false);
+                if (made == Change.Done)
+                {
+                    await transaction.CommitAsync(cancellation).ConfigureAwait(false);
+                }
+
+                return made;
+            },
+            cancellation);
+
     private async Task<Change> ChangeAsync(
-        string club, string member, Action<MembershipRow> change, string outcome, bool staysKeeper, CancellationToken cancellation)
+        (string Club, string Member) who, Action<MembershipRow> change, string outcome, bool staysKeeper, CancellationToken cancellation)
     {
-        await using var transaction = await db.Database
-            .BeginTransactionAsync(System.Data.IsolationLevel.Serializable, cancellation).ConfigureAwait(false);
+        (string club, string member) = who;
         List<MembershipRow> keepers = await db.Memberships
             .Where(m => m.Club == club && m.Role == "keeper" && m.AccountId != null)
             .ToListAsync(cancellation).ConfigureAwait(false);
@@ -50,7 +64,6 @@ internal sealed class MemberList(StoreDb db, SignInLog log)
         change(row);
         await db.SaveChangesAsync(cancellation).ConfigureAwait(false);
         await log.AddAsync(outcome, account, club, cancellation).ConfigureAwait(false);
-        await transaction.CommitAsync(cancellation).ConfigureAwait(false);
         return Change.Done;
     }
 }

@@ -1,4 +1,3 @@
-using Gatewright.Store.Faults;
 using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.Mvc;
 
@@ -14,7 +13,7 @@ internal sealed class ExceptionAnswers(IProblemDetailsService problems) : IExcep
     {
         ProblemDetails answer = exception switch
         {
-            StoreUnavailableException => new()
+            _ when StoreTrouble.IsUnavailable(exception) => new()
             {
                 Status = StatusCodes.Status503ServiceUnavailable,
                 Title = "The store does not answer",

@@ -1,5 +1,6 @@
 using System.IO.Pipelines;
 using Gatewright.Journal.Entries;
+using Gatewright.Journal.Replay;
 using Gatewright.Server.Boats;
 using Gatewright.Server.Members;
 using Gatewright.Store;
@@ -57,7 +58,10 @@ internal sealed class Push(JournalStore store, OpenClubs clubs, ClubNews news, T
         return new(now.ToUnixTimeMilliseconds(), last, taken, [.. refused.OrderBy(r => r.Line)]);
     }
 
-    /// <summary>Appends what is good; an entry whose id the journal has for another is refused, and the rest goes on.</summary>
+    /// <summary>
+    /// Appends what is good. Where another request was quicker with other entries under some of the ids, those are
+    /// refused and the rest goes on.
+    /// </summary>
     private async Task<List<Taken>> AppendAsync(
         string club, List<(int Line, Entry Entry)> admitted, List<Refused> refused, CancellationToken cancellation)
     {
@@ -70,10 +74,14 @@ internal sealed class Push(JournalStore store, OpenClubs clubs, ClubNews news, T
             }
             catch (EntryConflictException conflict)
             {
+                // All of them at once: one at a time, many conflicts would be as many transactions.
+                Club now = (await clubs.OpenAsync(club, cancellation).ConfigureAwait(false)).Club;
+                bool IsOther(Entry entry) =>
+                    entry.Id == conflict.Id || (now.Find(entry.Id) is { } known && !Admission.IsSame(known.Entry, entry));
                 refused.AddRange(admitted
-                    .Where(a => a.Entry.Id == conflict.Id)
-                    .Select(a => new Refused(a.Line, conflict.Id, RefusalCode.Conflict, [conflict.Message])));
-                admitted.RemoveAll(a => a.Entry.Id == conflict.Id);
+                    .Where(a => IsOther(a.Entry))
+                    .Select(a => new Refused(a.Line, a.Entry.Id, RefusalCode.Conflict, [new EntryConflictException(a.Entry.Id).Message])));
+                admitted.RemoveAll(a => IsOther(a.Entry));
             }
         }
 

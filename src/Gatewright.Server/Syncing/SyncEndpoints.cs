@@ -17,6 +17,8 @@ internal static class SyncEndpoints
 {
     private const int UsualPage = 2000;
     private const int LargestPage = 10_000;
+    private const int Chunk = 500;
+    private const int BufferBytes = 64 * 1024;
     private static readonly TimeSpan LongestNews = TimeSpan.FromMinutes(10);
 
     /// <summary>Adds them to the routes of a club.</summary>
@@ -58,17 +60,30 @@ internal static class SyncEndpoints
         }
 
         string club = ClubAccess.Of(context).Club;
-        IReadOnlyList<Numbered> page = await store.ReadAsync(club, after, most, context.RequestAborted).ConfigureAwait(false);
-        long last = page.Count < most && page.Count > 0 ? page[^1].Number : await store.LastAsync(club, context.RequestAborted).ConfigureAwait(false);
+        long last = await store.LastAsync(club, context.RequestAborted).ConfigureAwait(false);
+        IReadOnlyList<Numbered> first = await store.ReadAsync(club, after, Math.Min(most, Chunk), context.RequestAborted).ConfigureAwait(false);
         context.Response.Headers["Gatewright-Last"] = last.ToString(CultureInfo.InvariantCulture);
         context.Response.Headers["Gatewright-Now"] = clock.GetUtcNow().ToUnixTimeMilliseconds().ToString(CultureInfo.InvariantCulture);
-        return TypedResults.Stream(to => WriteAsync(page, to, context.RequestAborted), "application/x-ndjson");
+        return TypedResults.Stream(to => WriteAsync(store, club, first, most, to, context.RequestAborted), "application/x-ndjson");
+    }
+
+    /// <summary>Reads on while it writes: a page of the largest entries does not stand in memory whole.</summary>
+    private static async Task WriteAsync(
+        JournalStore store, string club, IReadOnlyList<Numbered> chunk, int most, Stream to, CancellationToken cancellation)
+    {
+        while (chunk.Count > 0)
+        {
+            await WriteAsync(chunk, to, cancellation).ConfigureAwait(false);
+            most -= chunk.Count;
+            chunk = chunk.Count < Chunk || most == 0
+                ? []
+                : await store.ReadAsync(club, chunk[^1].Number, Math.Min(most, Chunk), cancellation).ConfigureAwait(false);
+        }
     }
 
     private static async Task WriteAsync(IReadOnlyList<Numbered> page, Stream to, CancellationToken cancellation)
     {
-        const int Chunk = 64 * 1024;
-        using var buffer = new MemoryStream(Chunk);
+        using var buffer = new MemoryStream(BufferBytes);
         await using var writer = new Utf8JsonWriter(buffer);
         foreach (Numbered numbered in page)
         {
@@ -80,7 +95,7 @@ internal static class SyncEndpoints
             writer.Flush();
             writer.Reset();
             buffer.WriteByte((byte)'\n');
-            if (buffer.Length >= Chunk)
+            if (buffer.Length >= BufferBytes)
             {
                 await FlushAsync(buffer, to, cancellation).ConfigureAwait(false);
             }

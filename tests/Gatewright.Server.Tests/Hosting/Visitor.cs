@@ -46,7 +46,7 @@ internal sealed class Visitor : IDisposable
     public Task<HttpResponseMessage> SendAsync(HttpMethod method, string path, object? body = null) =>
         SendAsync(method, path, body is null ? null : JsonContent.Create(body, body.GetType()));
 
-    public async Task<HttpResponseMessage> SendAsync(HttpMethod method, string path, HttpContent? content)
+    public async Task<HttpResponseMessage> SendAsync(HttpMethod method, string path, HttpContent? content, bool asksFirst = false)
     {
         if (_token is null)
         {
@@ -55,6 +55,7 @@ internal sealed class Visitor : IDisposable
 
         using var request = new HttpRequestMessage(method, path) { Content = content };
         request.Headers.Add("X-Gatewright-Token", _token);
+        request.Headers.ExpectContinue = asksFirst ? true : null;
         return await _client.SendAsync(request, Cancellation);
     }
 
