@@ -10,6 +10,7 @@ namespace Gatewright.Server.Members;
 internal static class OneAfterAnother
 {
     private const int Tries = 10;
+    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(20);
 
     /// <summary>Does a change as if nobody else did any; again, on what is there then, where another was quicker.</summary>
     /// <param name="db">The tables.</param>
@@ -20,6 +21,8 @@ internal static class OneAfterAnother
     {
         for (int tries = 1; ; tries++)
         {
+            // Whoever was quicker may still be at their commit, and until then each try is in vain.
+            await Task.Delay(Pause * (tries - 1), cancellation).ConfigureAwait(false);
             await using IDbContextTransaction transaction = await db.Database
                 .BeginTransactionAsync(IsolationLevel.Serializable, cancellation).ConfigureAwait(false);
             try
