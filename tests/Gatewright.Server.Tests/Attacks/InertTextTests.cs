@@ -65,6 +65,7 @@ public sealed class InertTextTests(Stores stores)
     /// <summary>The look above must see what it looks for.</summary>
     [Theory]
     [InlineData("<script>alert(1)</script>")]
+    [InlineData("<script src='//elsewhere.example/a.js'></script>")]
     [InlineData("<img src=x onerror=alert(1)>")]
     [InlineData("<a href=' JavaScript:alert(1)'>x</a>")]
     [InlineData("<p style='color:red'>x</p>")]

@@ -31,12 +31,18 @@ internal static class Page
             TestContext.Current.CancellationToken);
     }
 
+    /// <summary>Whether a script is a file of the site's own.</summary>
+    private static bool IsOurs(IElement script) =>
+        script.TextContent.Length == 0
+        && script.GetAttribute("src") is ['/', not '/', ..] file
+        && file.EndsWith(".js", StringComparison.Ordinal);
+
     /// <summary>Whatever in a page could run, or be styled, against the policy of its header.</summary>
     public static IEnumerable<string> Live(IHtmlDocument page)
     {
         foreach (IElement element in page.All)
         {
-            if (element.LocalName is "script" or "style" or "iframe" or "object" or "embed" or "base")
+            if ((element.LocalName == "script" && !IsOurs(element)) || element.LocalName is "style" or "iframe" or "object" or "embed" or "base")
             {
                 yield return element.OuterHtml;
             }
