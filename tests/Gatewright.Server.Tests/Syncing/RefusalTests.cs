@@ -86,14 +86,17 @@ public sealed class RefusalTests(Stores stores)
         Visitor coach = await server.MemberAsync(Club, Coach, Role.Coach);
         var hold = new Held("boat-1", "knocked");
 
-        PushAnswer refused = await coach.TakenAsync(Club, Written.By(Coach, Club, hold, DateTimeOffset.UtcNow.AddHours(9)));
+        Entry[] early = [.. Enumerable.Range(0, 3).Select(i => Written.By(Coach, Club, hold, DateTimeOffset.UtcNow.AddHours(9).AddMinutes(i)))];
+        PushAnswer refused = await coach.TakenAsync(Club, early);
         PushAnswer nearly = await coach.TakenAsync(Club, Written.By(Coach, Club, hold, DateTimeOffset.UtcNow.AddMinutes(4)));
-        PushAnswer mended = await coach.TakenAsync(
-            Club, Written.By(Coach, Club, hold, DateTimeOffset.FromUnixTimeMilliseconds(refused.Now)));
+        (IReadOnlyList<Entry> restamped, _) = ClockRepair.Restamp(
+            early, TimeSpan.FromMilliseconds(refused.Now - early[^1].Time.Milliseconds), default);
+        PushAnswer mended = await coach.TakenAsync(Club, restamped);
 
-        Refused one = Assert.Single(refused.Refused);
-        Assert.Equal(RefusalCode.ClockAhead, one.Code);
-        Assert.Contains(refused.Now.ToString(CultureInfo.InvariantCulture), one.Reasons[0], StringComparison.Ordinal);
+        Assert.All(refused.Refused, r => Assert.Equal(RefusalCode.ClockAhead, r.Code));
+        Assert.Equal(early.Select(e => (Guid?)e.Id), refused.Refused.Select(r => r.Id));
+        Assert.Contains(refused.Now.ToString(CultureInfo.InvariantCulture), refused.Refused[0].Reasons[0], StringComparison.Ordinal);
+        Assert.Equal(early.Select(e => e.Id), mended.Taken.Select(t => t.Id));
         Assert.Empty(nearly.Refused);
         Assert.Empty(mended.Refused);
     }
