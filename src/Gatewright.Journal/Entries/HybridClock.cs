@@ -11,7 +11,8 @@ public readonly record struct HybridClock(HybridTime Last)
         long wall = now.ToUnixTimeMilliseconds();
         HybridTime time = wall > Last.Milliseconds
             ? new(wall, 0)
-            : new(Last.Milliseconds, Last.Counter + 1);
+            : Last.Counter < int.MaxValue ? new(Last.Milliseconds, Last.Counter + 1)
+            : new(Last.Milliseconds + 1, 0);
         return (time, new(time));
     }
 

@@ -96,6 +96,11 @@ internal sealed class Joining(
             return null;
         }
 
+        if (!await db.Users.AnyAsync(cancellation).ConfigureAwait(false))
+        {
+            await invitations.EndFirstAsync(cancellation).ConfigureAwait(false);
+        }
+
         Account account = signedIn ?? new() { UserName = request.Name, DisplayName = request.DisplayName!.Trim() };
         if (signedIn is null)
         {

@@ -64,6 +64,15 @@ internal sealed class Invitations(StoreDb db, TimeProvider clock)
             .ExecuteUpdateAsync(i => i.SetProperty(x => x.EndedTicks, now), cancellation).ConfigureAwait(false) == 1;
     }
 
+    /// <summary>Ends every link that a server made for a first keeper: of several starts, or servers, one lets somebody in.</summary>
+    public async Task EndFirstAsync(CancellationToken cancellation)
+    {
+        long now = clock.GetUtcNow().UtcTicks;
+        await db.Invitations
+            .Where(i => i.MadeBy == null && i.EndedTicks == null)
+            .ExecuteUpdateAsync(i => i.SetProperty(x => x.EndedTicks, now), cancellation).ConfigureAwait(false);
+    }
+
     /// <summary>A club's links that still work, and those that ended within the last month.</summary>
     public async Task<IReadOnlyList<InvitationRow>> ListAsync(string club, CancellationToken cancellation)
     {

@@ -23,14 +23,7 @@ internal static class FirstKeeper
             return null;
         }
 
-        Invitations invitations = scope.ServiceProvider.GetRequiredService<Invitations>();
-        List<InvitationRow> earlier = await db.Invitations.AsNoTracking()
-            .Where(i => i.MadeBy == null && i.EndedTicks == null).ToListAsync(cancellation).ConfigureAwait(false);
-        foreach (InvitationRow row in earlier)
-        {
-            await invitations.EndAsync(row.Club, row.Invitation, cancellation).ConfigureAwait(false);
-        }
-
+        await scope.ServiceProvider.GetRequiredService<Invitations>().EndFirstAsync(cancellation).ConfigureAwait(false);
         return await MakeAsync(services, listening, cancellation).ConfigureAwait(false);
     }
 

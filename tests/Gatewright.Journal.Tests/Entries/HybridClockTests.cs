@@ -38,4 +38,11 @@ public sealed class HybridClockTests
         (HybridTime time, _) = new HybridClock(new(1000, 7)).Tick(DateTimeOffset.FromUnixTimeMilliseconds(400));
         Assert.Equal(new HybridTime(1000, 8), time);
     }
+
+    [Fact]
+    public void A_counter_that_has_come_to_its_end_borrows_from_the_next_millisecond()
+    {
+        (HybridTime time, _) = new HybridClock(new(1000, int.MaxValue)).Tick(DateTimeOffset.FromUnixTimeMilliseconds(400));
+        Assert.Equal(new HybridTime(1001, 0), time);
+    }
 }

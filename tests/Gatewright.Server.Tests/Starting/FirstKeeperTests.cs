@@ -27,11 +27,23 @@ public sealed class FirstKeeperTests(Stores stores)
     }
 
     [Fact]
+    public async Task Of_two_servers_that_start_at_once_one_link_lets_somebody_in()
+    {
+        await using RunningServer server = await RunningServer.StartAsync(await stores.NewAsync(Engine.Sqlite));
+        string one = Secret(await FirstKeeper.MakeAsync(server.Services, "http://127.0.0.1", Cancellation));
+        string other = Secret(await FirstKeeper.MakeAsync(server.Services, "http://127.0.0.1", Cancellation));
+
+        Assert.Equal(HttpStatusCode.OK, await OpenAsync(server, one, "keeper"));
+        Assert.Equal(HttpStatusCode.BadRequest, await OpenAsync(server, other, "stranger"));
+    }
+
+    [Fact]
     public async Task A_further_club_is_opened_by_a_link_of_its_own_and_is_another_club()
     {
         await using RunningServer server = await RunningServer.StartAsync(await stores.NewAsync(Engine.Sqlite));
         foreach (string name in new[] { "one", "two" })
         {
+            // The second is made once there is somebody: it is not one of those that a start makes.
             Assert.Equal(HttpStatusCode.OK, await OpenAsync(server, Secret(await FirstKeeper.MakeAsync(server.Services, "http://127.0.0.1", Cancellation)), name));
         }
 
