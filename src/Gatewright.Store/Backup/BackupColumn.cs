@@ -17,6 +17,11 @@ internal sealed record BackupColumn(string Name, Type Type, string StoreType, bo
         {
             json.WriteNullValue();
         }
+        else if (Type == typeof(JsonDocument))
+        {
+            using var document = JsonDocument.Parse(row.GetString(at));
+            WriteInOrder(json, document.RootElement);
+        }
         else if (Type == typeof(string))
         {
             json.WriteStringValue(row.GetString(at));
@@ -50,6 +55,7 @@ internal sealed record BackupColumn(string Name, Type Type, string StoreType, bo
     /// <exception cref="InvalidOperationException">The value is of another type; so is FormatException.</exception>
     public object Read(JsonElement value) =>
         value.ValueKind == JsonValueKind.Null ? DBNull.Value
+        : Type == typeof(JsonDocument) ? value.GetRawText()
         : Type == typeof(string) ? value.GetString()!
         : Type == typeof(long) ? value.GetInt64()
         : Type == typeof(int) ? value.GetInt32()
@@ -58,4 +64,34 @@ internal sealed record BackupColumn(string Name, Type Type, string StoreType, bo
         : Type == typeof(Guid) ? value.GetGuid()
         : Type == typeof(DateTimeOffset) ? value.GetDateTimeOffset().ToUniversalTime()
         : throw new NotSupportedException($"Column {Name} is of type {Type}, which a backup has no form for.");
+
+    /// <summary>By name, since one engine keeps the order of a document's fields and the other its own.</summary>
+    private static void WriteInOrder(Utf8JsonWriter json, JsonElement value)
+    {
+        switch (value.ValueKind)
+        {
+            case JsonValueKind.Object:
+                json.WriteStartObject();
+                foreach (JsonProperty property in value.EnumerateObject().OrderBy(p => p.Name, StringComparer.Ordinal))
+                {
+                    json.WritePropertyName(property.Name);
+                    WriteInOrder(json, property.Value);
+                }
+
+                json.WriteEndObject();
+                break;
+            case JsonValueKind.Array:
+                json.WriteStartArray();
+                foreach (JsonElement item in value.EnumerateArray())
+                {
+                    WriteInOrder(json, item);
+                }
+
+                json.WriteEndArray();
+                break;
+            default:
+                value.WriteTo(json);
+                break;
+        }
+    }
 }

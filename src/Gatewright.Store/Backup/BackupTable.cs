@@ -41,11 +41,11 @@ internal sealed record BackupTable(string Name, IReadOnlyList<BackupColumn> Colu
         [.. table.Columns.OrderBy(c => c.Name, StringComparer.Ordinal).Select(Of)],
         [.. table.PrimaryKey!.Columns.Select(c => c.Name)]);
 
-    /// <summary>A column without a property is a document of JSON: text, to this program.</summary>
+    /// <summary>A column without a property is a document of JSON.</summary>
     private static BackupColumn Of(IColumn column)
     {
         IColumnMapping? mapping = column.PropertyMappings.Count > 0 ? column.PropertyMappings[0] : null;
-        Type type = mapping is null ? typeof(string) : mapping.TypeMapping.Converter?.ProviderClrType ?? mapping.TypeMapping.ClrType;
+        Type type = mapping is null ? typeof(System.Text.Json.JsonDocument) : mapping.TypeMapping.Converter?.ProviderClrType ?? mapping.TypeMapping.ClrType;
         bool counted = mapping is { Property.ValueGenerated: ValueGenerated.OnAdd }
             && mapping.Property.ClrType == typeof(int);
         return new(column.Name, Nullable.GetUnderlyingType(type) ?? type, column.StoreType, counted);

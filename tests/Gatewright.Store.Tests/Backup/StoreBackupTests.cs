@@ -35,7 +35,7 @@ public sealed class StoreBackupTests(Stores stores)
         Assert.Equal((2, 620, 1), (restored.Clubs, restored.Entries, restored.Blobs));
         Dictionary<string, string> expected = await FilesAsync(backup);
         Assert.Equal(expected, await FilesAsync(again));
-        foreach (string table in (string[])["clubs", "entries", "blobs", "memberships", "invitations", "sign_ins", "AspNetUsers", "AspNetUserClaims"])
+        foreach (string table in (string[])["clubs", "entries", "blobs", "memberships", "invitations", "sign_ins", "AspNetUsers", "AspNetUserClaims", "AspNetUserPasskeys"])
         {
             Assert.NotEmpty(expected[$"{table}.jsonl"]);
         }
@@ -229,6 +229,15 @@ public sealed class StoreBackupTests(Stores stores)
             LockoutEnd = new DateTimeOffset(2026, 3, 1, 12, 30, 15, 250, TimeSpan.Zero),
         });
         db.UserClaims.Add(new() { UserId = "a1", ClaimType = "kind", ClaimValue = "value" });
+        db.UserPasskeys.Add(new()
+        {
+            UserId = "a1", CredentialId = [1, 2, 254, 255],
+            Data = new()
+            {
+                PublicKey = [3, 4], Name = "the \"phone\"", CreatedAt = new(2026, 3, 1, 12, 30, 15, TimeSpan.Zero), SignCount = 3,
+                Transports = ["internal"], IsUserVerified = true, AttestationObject = [5], ClientDataJson = [6],
+            },
+        });
         db.Memberships.Add(new() { Club = "club", Member = "m1", AccountId = "a1", Role = "keeper" });
         db.Memberships.Add(new() { Club = "club", Member = "m2", AccountId = null, Role = "helper" });
         db.Invitations.Add(new() { Club = "club", Invitation = "i1", SecretHash = new string('a', 64), Role = "crew", Boats = "[\"b1\"]", MadeTicks = 5, ExpiresTicks = 6 });
