@@ -11,7 +11,7 @@ public static class StoreCheck
     /// <summary>Findings that are listed unless another number is asked for: 1000.</summary>
     public const int UsualMost = 1000;
 
-    /// <summary>Looks through all clubs, in memory that does not grow with the store.</summary>
+    /// <summary>Looks through all clubs, in memory that grows with its longest snapshot alone.</summary>
     /// <param name="location">The store.</param>
     /// <param name="most">Findings to list, at most; all are counted.</param>
     /// <param name="cancellation">Stops it.</param>
@@ -60,6 +60,8 @@ public static class StoreCheck
                 await Damage.NoteAsync(findings, location, club, () => JournalCheck.RunAsync(transaction, club, last, head, findings, cancellation))
                     .ConfigureAwait(false);
                 await Damage.NoteAsync(findings, location, club, () => PictureCheck.RunAsync(transaction, club, findings, cancellation))
+                    .ConfigureAwait(false);
+                await Damage.NoteAsync(findings, location, club, () => SnapshotCheck.RunAsync(transaction, club, findings, cancellation))
                     .ConfigureAwait(false);
             }
         }).ConfigureAwait(false);

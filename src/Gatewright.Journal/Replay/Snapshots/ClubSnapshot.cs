@@ -48,6 +48,22 @@ public static class ClubSnapshot
     /// <exception cref="SnapshotException">It is damaged, cut short, or of a program that filed otherwise.</exception>
     public static (Club Club, long Number) Read(Stream from)
     {
+        (BlockReader blocks, string name, long number, int count) = Begin(from);
+        Club club = Club.Empty(name).With(Entries(blocks, name));
+        return club.Count == count ? (club, number) : throw BlockReader.Damaged();
+    }
+
+    /// <summary>Looks through a snapshot, and makes no club of it.</summary>
+    /// <returns>The club's id, the number of the last entry in it, and how many there are.</returns>
+    /// <exception cref="SnapshotException">It is damaged, cut short, or of a program that filed otherwise.</exception>
+    public static (string Club, long Number, int Count) Look(Stream from)
+    {
+        (BlockReader blocks, string name, long number, int count) = Begin(from);
+        return Entries(blocks, name).Count() == count ? (name, number, count) : throw BlockReader.Damaged();
+    }
+
+    private static (BlockReader Blocks, string Club, long Number, int Count) Begin(Stream from)
+    {
         ArgumentNullException.ThrowIfNull(from);
         var blocks = new BlockReader(from);
         byte[] head = new byte[SnapshotFormat.Name.Length + SnapshotFormat.Fingerprint.Length];
@@ -57,16 +73,7 @@ public static class ClubSnapshot
             throw new SnapshotException("The snapshot is of another program or another version of it: replay the journal.");
         }
 
-        if (!blocks.Next())
-        {
-            throw BlockReader.Damaged();
-        }
-
-        string name = blocks.Text();
-        long number = blocks.Number();
-        int count = blocks.Count();
-        Club club = Club.Empty(name).With(Entries(blocks, name));
-        return club.Count == count ? (club, number) : throw BlockReader.Damaged();
+        return blocks.Next() ? (blocks, blocks.Text(), blocks.Number(), blocks.Count()) : throw BlockReader.Damaged();
     }
 
     private static void Write(BlockWriter blocks, Recorded recorded)
