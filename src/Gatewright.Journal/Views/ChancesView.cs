@@ -61,6 +61,14 @@ public sealed class ChancesView
         return basis.After(Found);
     }
 
+    /// <summary>Whether an entry may change what is counted: where none that came is such, the counts are as before.</summary>
+    public static bool Heeds(Recorded recorded)
+    {
+        ArgumentNullException.ThrowIfNull(recorded);
+        return recorded.Fact is ReadingTaken or BoatLaid or GaugeReversed or Retracted or JobDone { Found: not null }
+            or ThingSet { Thing: Things.Settings, Key: Group };
+    }
+
     private static IEnumerable<Recorded> Since(Club club)
     {
         IEnumerable<Recorded> holding = club.All().Where(r => !club.IsRetracted(r));

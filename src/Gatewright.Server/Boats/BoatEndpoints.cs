@@ -27,7 +27,7 @@ internal static class BoatEndpoints
     {
         ClubAccess access = ClubAccess.Of(context);
         OpenClub open = await clubs.OpenAsync(access.Club, context.RequestAborted).ConfigureAwait(false);
-        return TypedResults.Ok<BoatListed[]>([.. Seen(ShedVerdicts.Of(open.Club), access).Select(Listed)]);
+        return TypedResults.Ok<BoatListed[]>([.. Seen(open.Shed, access).Select(Listed)]);
     }
 
     private static async Task<Results<ContentHttpResult, ProblemHttpResult>> CheckAsync(
@@ -35,7 +35,7 @@ internal static class BoatEndpoints
     {
         ClubAccess access = ClubAccess.Of(context);
         OpenClub open = await clubs.OpenAsync(access.Club, context.RequestAborted).ConfigureAwait(false);
-        var shed = ShedVerdicts.Of(open.Club);
+        ShedVerdicts shed = open.Shed;
         List<BoatStanding> boats = boat is null ? [.. Seen(shed, access)]
             : access.Sees(boat) && shed.Boat(boat) is { } one ? [one] : [];
         if (boat is not null && boats.Count == 0)
@@ -47,7 +47,7 @@ internal static class BoatEndpoints
         string json = CheckJson.Text(new CheckDocument(
             CheckDocument.Name,
             CheckedStandard.Of(standard),
-            [.. boats.Select(b => b.Check).OfType<Core.Checking.BoatCheck>().Select(CheckMapping.Boat)],
+            [.. boats.Select(b => b.Checked).OfType<CheckedBoat>()],
             []));
         return TypedResults.Content(json, "application/json");
     }

@@ -1,4 +1,5 @@
 using Gatewright.Core.Checking;
+using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Judging;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
@@ -9,15 +10,15 @@ namespace Gatewright.Server.Boats;
 /// <summary>What a club judges its boats by.</summary>
 internal static class ClubSettings
 {
-    /// <summary>The settings with the chances that the club's own finished jobs have taught.</summary>
-    public static CheckSettings Of(Club club)
+    /// <summary>The chances that the club's own finished jobs have taught, counted over its whole journal when first asked for.</summary>
+    public static Lazy<PriorChances> Chances(Club club) =>
+        new(() => new ChancesView(club).After(CheckSettings.Default.Diagnosing.Chances));
+
+    /// <summary>The settings, with the club's standard and its chances.</summary>
+    public static CheckSettings Of(Club club, PriorChances chances)
     {
         CheckSettings settings = CheckSettings.Default;
-        return settings with
-        {
-            Standard = OfClub(club),
-            Diagnosing = settings.Diagnosing with { Chances = new ChancesView(club).After(settings.Diagnosing.Chances) },
-        };
+        return settings with { Standard = OfClub(club), Diagnosing = settings.Diagnosing with { Chances = chances } };
     }
 
     /// <summary>The standard of a boat: its own, else the club's.</summary>

@@ -1,36 +1,34 @@
 using System.Collections.Concurrent;
-using System.Runtime.CompilerServices;
 using Gatewright.Core.Checking;
+using Gatewright.Core.Diagnosing;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
-using Gatewright.Journal.Views;
 
 namespace Gatewright.Server.Boats;
 
-/// <summary>The boats of a club and how they are judged, worked out once for each state of the club.</summary>
+/// <summary>
+/// The boats of a club and how they are judged: each worked out when it is first asked for, and kept for as long as
+/// nothing that went into it changes.
+/// </summary>
 internal sealed class ShedVerdicts
 {
-    private static readonly ConditionalWeakTable<Club, ShedVerdicts> Known = [];
-
     private readonly Club _club;
-    private readonly CheckSettings _settings;
-    private readonly ConcurrentDictionary<string, Lazy<BoatStanding?>> _boats = [];
+    private readonly Lazy<PriorChances> _chances;
+    private readonly Lazy<CheckSettings> _settings;
+    private readonly Lazy<Shelves> _ofAll;
+    private readonly Dictionary<string, JudgedBoat> _before;
+    private readonly ConcurrentDictionary<string, Lazy<JudgedBoat?>> _boats = [];
 
-    private ShedVerdicts(Club club)
+    private ShedVerdicts(Club club, Lazy<PriorChances> chances, Dictionary<string, JudgedBoat> before)
     {
-        _club = club;
-        _settings = ClubSettings.Of(club);
+        (_club, _chances, _before) = (club, chances, before);
+        _settings = new(() => ClubSettings.Of(club, chances.Value));
+        _ofAll = new(() => Shelves.OfAll(club));
     }
 
-    /// <summary>Those of a club as it is.</summary>
-    public static ShedVerdicts Of(Club club) => Known.GetValue(club, c => new(c));
-
-    /// <summary>The keys of its boats in use.</summary>
+    /// <summary>The keys of its boats.</summary>
     public IReadOnlyList<string> Keys =>
         [.. _club.Subjects.Where(s => s.Thing == Things.Boat && s.Key.Length > 0).Select(s => s.Key).Order(StringComparer.Ordinal)];
-
-    /// <summary>A boat; null when there is none of that key.</summary>
-    public BoatStanding? Boat(string key) => _boats.GetOrAdd(key, k => new(() => Stand(k))).Value;
 
     /// <summary>All boats in use, worst first.</summary>
     public IReadOnlyList<BoatStanding> All =>
@@ -38,16 +36,31 @@ internal sealed class ShedVerdicts
             .Where(b => !b.IsOutOfUse)
             .OrderByDescending(b => b.Urgency).ThenBy(b => b.View.Name, StringComparer.OrdinalIgnoreCase)];
 
-    private BoatStanding? Stand(string key)
+    /// <summary>The boats of a club of which nothing is worked out yet.</summary>
+    public static ShedVerdicts Of(Club club) => new(club, ClubSettings.Chances(club), []);
+
+    /// <summary>The boats of this club once it has grown.</summary>
+    /// <param name="grown">The club with the entries that came.</param>
+    /// <param name="teaches">Whether any of those may change its chances.</param>
+    public ShedVerdicts With(Club grown, bool teaches)
     {
-        var view = new BoatView(_club, key);
-        if (view.Records.Count == 0)
+        // What was not asked for since it was last worked out may yet hold: it is looked at when it is asked for again.
+        var before = new Dictionary<string, JudgedBoat>(_before);
+        foreach ((string key, Lazy<JudgedBoat?> boat) in _boats)
         {
-            return null;
+            if (boat is { IsValueCreated: true, Value: { } judged })
+            {
+                before[key] = judged;
+            }
         }
 
-        BoatRecord? record = view.Record(_settings.Diagnosing.Measuring);
-        CheckSettings settings = _settings with { Standard = ClubSettings.Of(_club, view) };
-        return new(view, record is { Current.Readings.Count: > 0 } ? record.Check(settings) : null);
+        return new(grown, teaches ? ClubSettings.Chances(grown) : _chances, before);
     }
+
+    /// <summary>A boat; null when there is none of that key.</summary>
+    public BoatStanding? Boat(string key) => _boats.GetOrAdd(key, k => new(() => Judge(k))).Value?.Standing;
+
+    private JudgedBoat? Judge(string key) =>
+        _before.GetValueOrDefault(key)?.In(_club, _settings.Value, _ofAll.Value)
+        ?? JudgedBoat.Of(_club, key, _settings.Value, _ofAll.Value);
 }

@@ -7,6 +7,7 @@ using Gatewright.Server.Syncing;
 using Gatewright.Store;
 using Gatewright.Store.Blobs;
 using Gatewright.Store.Schema;
+using Gatewright.Store.Snapshots;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Authorization;
@@ -32,6 +33,9 @@ internal static class Services
         services.AddDbContextPool<StoreDb>(options.Location.Configure);
         services.AddSingleton(new JournalStore(options.Location));
         services.AddSingleton(new BlobStore(options.Location));
+        services.AddSingleton(new SnapshotStore(options.Location));
+        services.AddSingleton<SnapshotWriter>();
+        services.AddHostedService(made => made.GetRequiredService<SnapshotWriter>());
         services.AddSingleton<OpenClubs>();
         services.AddSingleton<ClubNews>();
         services.AddSingleton<Push>();

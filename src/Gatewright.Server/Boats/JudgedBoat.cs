@@ -1,0 +1,43 @@
+using Gatewright.Core.Checking;
+using Gatewright.Journal.Replay;
+using Gatewright.Journal.Views;
+
+namespace Gatewright.Server.Boats;
+
+/// <summary>A boat as it was judged, with all that went into it, so that it can be told whether that still stands.</summary>
+/// <param name="Standing">How it stands.</param>
+/// <param name="Record">What it was judged from; null where there is nothing to judge.</param>
+/// <param name="Settings">What it was judged by.</param>
+/// <param name="OfAll">The shelves that every boat is read from.</param>
+/// <param name="OfBoat">Those of its own.</param>
+internal sealed record JudgedBoat(
+    BoatStanding Standing, BoatRecord? Record, CheckSettings Settings, Shelves OfAll, Shelves OfBoat)
+{
+    /// <summary>A boat judged; null where nothing is on record of it.</summary>
+    public static JudgedBoat? Of(Club club, string key, CheckSettings ofClub, Shelves ofAll)
+    {
+        var view = new BoatView(club, key);
+        if (view.Records.Count == 0)
+        {
+            return null;
+        }
+
+        BoatRecord? record = view.Record(ofClub.Diagnosing.Measuring) is { Current.Readings.Count: > 0 } read ? read : null;
+        CheckSettings settings = ofClub with { Standard = ClubSettings.Of(club, view) };
+        return new(new(view, record?.Check(settings)), record, settings, ofAll, Shelves.OfBoat(club, key));
+    }
+
+    /// <summary>The same boat in a club that has grown: what did not change is kept. Null where its record did change.</summary>
+    public JudgedBoat? In(Club club, CheckSettings ofClub, Shelves ofAll)
+    {
+        if (!OfAll.AreSame(ofAll) || !OfBoat.AreThoseOf(club))
+        {
+            return null;
+        }
+
+        CheckSettings settings = ofClub with { Standard = ClubSettings.Of(club, Standing.View) };
+        return settings == Settings
+            ? this
+            : this with { Standing = new(Standing.View, Record?.Check(settings)), Settings = settings };
+    }
+}

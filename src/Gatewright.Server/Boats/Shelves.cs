@@ -1,0 +1,35 @@
+using Gatewright.Journal.Facts;
+using Gatewright.Journal.Replay;
+
+namespace Gatewright.Server.Boats;
+
+/// <summary>
+/// All of a club's journal that a boat's record is read from. A shelf never changes: a club on which more was filed has
+/// another one in its place, so that the same shelves mean the same record.
+/// </summary>
+internal sealed class Shelves
+{
+    private readonly Dictionary<Subject, IReadOnlyCollection<Recorded>> _shelves;
+
+    private Shelves(Club club, IEnumerable<Subject> subjects) =>
+        _shelves = subjects.Distinct().ToDictionary(s => s, club.Everything);
+
+    /// <summary>Those that every boat's record is read from: racks, gauges, and what takes back other entries.</summary>
+    public static Shelves OfAll(Club club) =>
+        new(club, [Subject.Journal, .. club.Subjects.Where(s => s.Thing is Things.Rack or Things.Gauge)]);
+
+    /// <summary>Those of one boat, and of its jobs.</summary>
+    public static Shelves OfBoat(Club club, string boat)
+    {
+        var shelf = Subject.Boat(boat);
+        return new(club, [shelf, .. club.Everything(shelf).Select(r => r.Fact).OfType<JobPlanned>().Select(j => new Subject("job", j.Job))]);
+    }
+
+    /// <summary>Whether a club has the very same.</summary>
+    public bool AreThoseOf(Club club) => _shelves.All(s => ReferenceEquals(s.Value, club.Everything(s.Key)));
+
+    /// <summary>Whether others are the very same, no more and no less.</summary>
+    public bool AreSame(Shelves other) =>
+        _shelves.Count == other._shelves.Count
+        && _shelves.All(s => other._shelves.TryGetValue(s.Key, out IReadOnlyCollection<Recorded>? shelf) && ReferenceEquals(s.Value, shelf));
+}
