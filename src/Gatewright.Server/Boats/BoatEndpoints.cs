@@ -27,7 +27,7 @@ internal static class BoatEndpoints
     {
         ClubAccess access = ClubAccess.Of(context);
         OpenClub open = await clubs.OpenAsync(access.Club, context.RequestAborted).ConfigureAwait(false);
-        return TypedResults.Ok<BoatListed[]>([.. Seen(open.Shed, access).Select(Listed)]);
+        return TypedResults.Ok<BoatListed[]>([.. (await SeenAsync(open.Shed, access).ConfigureAwait(false)).Select(Listed)]);
     }
 
     private static async Task<Results<ContentHttpResult, ProblemHttpResult>> CheckAsync(
@@ -36,27 +36,34 @@ internal static class BoatEndpoints
         ClubAccess access = ClubAccess.Of(context);
         OpenClub open = await clubs.OpenAsync(access.Club, context.RequestAborted).ConfigureAwait(false);
         ShedVerdicts shed = open.Shed;
-        List<BoatStanding> boats = boat is null ? [.. Seen(shed, access)]
-            : access.Sees(boat) && shed.Boat(boat) is { } one ? [one] : [];
+        IReadOnlyList<BoatStanding> boats = boat is null ? await SeenAsync(shed, access).ConfigureAwait(false)
+            : access.Sees(boat) && await shed.BoatAsync(boat).ConfigureAwait(false) is { } one ? [one] : [];
         if (boat is not null && boats.Count == 0)
         {
             return Problem.NotFound("boat");
         }
 
         Standard standard = ClubSettings.OfClub(open.Club);
+        CheckedBoat?[] told = await Task.WhenAll(boats.Select(b => b.CheckedAsync())).ConfigureAwait(false);
         string json = CheckJson.Text(new CheckDocument(
             CheckDocument.Name,
             CheckedStandard.Of(standard),
-            [.. boats.Select(b => b.Checked).OfType<CheckedBoat>()],
+            [.. told.OfType<CheckedBoat>()],
             []));
         return TypedResults.Content(json, "application/json");
     }
 
     /// <summary>The boats that whoever asks may see.</summary>
-    internal static IEnumerable<BoatStanding> Seen(ShedVerdicts shed, ClubAccess access) =>
-        access.Boats is { } theirs
-            ? theirs.Order(StringComparer.Ordinal).Select(shed.Boat).OfType<BoatStanding>()
-            : shed.All;
+    internal static async Task<IReadOnlyList<BoatStanding>> SeenAsync(ShedVerdicts shed, ClubAccess access)
+    {
+        if (access.Boats is not { } theirs)
+        {
+            return await shed.AllAsync().ConfigureAwait(false);
+        }
+
+        BoatStanding?[] seen = await Task.WhenAll(theirs.Order(StringComparer.Ordinal).Select(shed.BoatAsync)).ConfigureAwait(false);
+        return [.. seen.OfType<BoatStanding>()];
+    }
 
     private static BoatListed Listed(BoatStanding boat) => new(
         boat.View.Key,

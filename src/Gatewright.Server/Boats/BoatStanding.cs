@@ -11,10 +11,10 @@ namespace Gatewright.Server.Boats;
 /// <param name="Check">The check; null while nothing is read since its gates were last changed, or its class is not known.</param>
 internal sealed record BoatStanding(BoatView View, BoatCheck? Check)
 {
-    private readonly Lazy<CheckedBoat?> _checked = new(() => Check is null ? null : CheckMapping.Boat(Check));
+    private readonly Lazy<Task<CheckedBoat?>> _checked = new(() => Task.Run(() => Check is null ? null : CheckMapping.Boat(Check)));
 
     /// <summary>The check with causes, what to read next and remedies, worked out when first asked for: that takes longest.</summary>
-    public CheckedBoat? Checked => _checked.Value;
+    public Task<CheckedBoat?> CheckedAsync() => _checked.Value;
 
     /// <summary>The holds on it.</summary>
     public IReadOnlyList<Recorded> Holds { get; } = View.Holds;

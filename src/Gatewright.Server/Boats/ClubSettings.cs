@@ -11,8 +11,8 @@ namespace Gatewright.Server.Boats;
 internal static class ClubSettings
 {
     /// <summary>The chances that the club's own finished jobs have taught, counted over its whole journal when first asked for.</summary>
-    public static Lazy<PriorChances> Chances(Club club) =>
-        new(() => new ChancesView(club).After(CheckSettings.Default.Diagnosing.Chances));
+    public static Lazy<Task<PriorChances>> Chances(Club club) =>
+        new(() => Task.Run(() => new ChancesView(club).After(CheckSettings.Default.Diagnosing.Chances)));
 
     /// <summary>The settings, with the club's standard and its chances.</summary>
     public static CheckSettings Of(Club club, PriorChances chances)

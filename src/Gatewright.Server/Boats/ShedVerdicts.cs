@@ -10,31 +10,29 @@ namespace Gatewright.Server.Boats;
 /// The boats of a club and how they are judged: each worked out when it is first asked for, and kept for as long as
 /// nothing that went into it changes.
 /// </summary>
+/// <remarks>
+/// Those who ask while something is worked out wait without holding a thread: at 200 requests a second every thread
+/// would soon wait for a boat, and none be left to work it out.
+/// </remarks>
 internal sealed class ShedVerdicts
 {
     private readonly Club _club;
-    private readonly Lazy<PriorChances> _chances;
-    private readonly Lazy<CheckSettings> _settings;
+    private readonly Lazy<Task<PriorChances>> _chances;
+    private readonly Lazy<Task<CheckSettings>> _settings;
     private readonly Lazy<Shelves> _ofAll;
     private readonly Dictionary<string, JudgedBoat> _before;
-    private readonly ConcurrentDictionary<string, Lazy<JudgedBoat?>> _boats = [];
+    private readonly ConcurrentDictionary<string, Lazy<Task<JudgedBoat?>>> _boats = [];
 
-    private ShedVerdicts(Club club, Lazy<PriorChances> chances, Dictionary<string, JudgedBoat> before)
+    private ShedVerdicts(Club club, Lazy<Task<PriorChances>> chances, Dictionary<string, JudgedBoat> before)
     {
         (_club, _chances, _before) = (club, chances, before);
-        _settings = new(() => ClubSettings.Of(club, chances.Value));
+        _settings = new(() => Task.Run(async () => ClubSettings.Of(club, await chances.Value.ConfigureAwait(false))));
         _ofAll = new(() => Shelves.OfAll(club));
     }
 
     /// <summary>The keys of its boats.</summary>
     public IReadOnlyList<string> Keys =>
         [.. _club.Subjects.Where(s => s.Thing == Things.Boat && s.Key.Length > 0).Select(s => s.Key).Order(StringComparer.Ordinal)];
-
-    /// <summary>All boats in use, worst first.</summary>
-    public IReadOnlyList<BoatStanding> All =>
-        [.. Keys.AsParallel().Select(Boat).OfType<BoatStanding>()
-            .Where(b => !b.IsOutOfUse)
-            .OrderByDescending(b => b.Urgency).ThenBy(b => b.View.Name, StringComparer.OrdinalIgnoreCase)];
 
     /// <summary>The boats of a club of which nothing is worked out yet.</summary>
     public static ShedVerdicts Of(Club club) => new(club, ClubSettings.Chances(club), []);
@@ -46,9 +44,9 @@ internal sealed class ShedVerdicts
     {
         // What was not asked for since it was last worked out may yet hold: it is looked at when it is asked for again.
         var before = new Dictionary<string, JudgedBoat>(_before);
-        foreach ((string key, Lazy<JudgedBoat?> boat) in _boats)
+        foreach ((string key, Lazy<Task<JudgedBoat?>> boat) in _boats)
         {
-            if (boat is { IsValueCreated: true, Value: { } judged })
+            if (boat is { IsValueCreated: true, Value: { IsCompletedSuccessfully: true, Result: { } judged } })
             {
                 before[key] = judged;
             }
@@ -57,10 +55,25 @@ internal sealed class ShedVerdicts
         return new(grown, teaches ? ClubSettings.Chances(grown) : _chances, before);
     }
 
-    /// <summary>A boat; null when there is none of that key.</summary>
-    public BoatStanding? Boat(string key) => _boats.GetOrAdd(key, k => new(() => Judge(k))).Value?.Standing;
+    /// <summary>All boats in use, worst first.</summary>
+    public async Task<IReadOnlyList<BoatStanding>> AllAsync()
+    {
+        BoatStanding?[] all = await Task.WhenAll(Keys.Select(BoatAsync)).ConfigureAwait(false);
+        return [.. all.OfType<BoatStanding>()
+            .Where(b => !b.IsOutOfUse)
+            .OrderByDescending(b => b.Urgency).ThenBy(b => b.View.Name, StringComparer.OrdinalIgnoreCase)];
+    }
 
-    private JudgedBoat? Judge(string key) =>
-        _before.GetValueOrDefault(key)?.In(_club, _settings.Value, _ofAll.Value)
-        ?? JudgedBoat.Of(_club, key, _settings.Value, _ofAll.Value);
+    /// <summary>A boat; null when there is none of that key.</summary>
+    public async Task<BoatStanding?> BoatAsync(string key)
+    {
+        Lazy<Task<JudgedBoat?>> boat = _boats.GetOrAdd(key, k => new(() => Task.Run(() => JudgeAsync(k))));
+        return (await boat.Value.ConfigureAwait(false))?.Standing;
+    }
+
+    private async Task<JudgedBoat?> JudgeAsync(string key)
+    {
+        CheckSettings settings = await _settings.Value.ConfigureAwait(false);
+        return _before.GetValueOrDefault(key)?.In(_club, settings, _ofAll.Value) ?? JudgedBoat.Of(_club, key, settings, _ofAll.Value);
+    }
 }

@@ -25,7 +25,7 @@ public sealed class ShedVerdictsTests
          from facts in Gen.CollectToArray(Enumerable.Range(0, count), _ => Any(count))
          from looked in Gen.Elements(true, true, false).ArrayOf(count)
          select (facts, looked)).ToArbitrary(),
-        given =>
+        async given =>
         {
             OpenClub kept = Sound();
             for (int i = 0; i < given.facts.Length; i++)
@@ -33,62 +33,64 @@ public sealed class ShedVerdictsTests
                 kept = kept.With([Numbered(kept.Number + 1, given.facts[i])]);
                 if (given.looked[i])
                 {
-                    AssertFresh(kept);
+                    await AssertFreshAsync(kept);
                 }
             }
 
-            AssertFresh(kept);
+            await AssertFreshAsync(kept);
         });
 
     [Fact]
-    public void A_note_on_one_boat_leaves_the_others_as_they_are()
+    public async Task A_note_on_one_boat_leaves_the_others_as_they_are()
     {
         OpenClub before = Sound();
-        BoatStanding heron = before.Shed.Boat("heron")!;
-        BoatStanding teal = before.Shed.Boat("teal")!;
+        BoatStanding heron = (await before.Shed.BoatAsync("heron"))!;
+        BoatStanding teal = (await before.Shed.BoatAsync("teal"))!;
 
         OpenClub after = before.With([Numbered(before.Number + 1, new Held("heron", "knocked"))]);
 
-        Assert.Same(teal, after.Shed.Boat("teal"));
-        Assert.NotSame(heron, after.Shed.Boat("heron"));
-        Assert.Single(after.Shed.Boat("heron")!.Holds);
+        Assert.Same(teal, await after.Shed.BoatAsync("teal"));
+        Assert.NotSame(heron, await after.Shed.BoatAsync("heron"));
+        Assert.Single((await after.Shed.BoatAsync("heron"))!.Holds);
     }
 
     [Fact]
-    public void A_boat_that_nobody_asked_for_in_between_is_kept_all_the_same()
+    public async Task A_boat_that_nobody_asked_for_in_between_is_kept_all_the_same()
     {
         OpenClub before = Sound();
-        BoatStanding teal = before.Shed.Boat("teal")!;
+        BoatStanding teal = (await before.Shed.BoatAsync("teal"))!;
 
         OpenClub after = Enumerable.Range(1, 5).Aggregate(
             before, (club, _) => club.With([Numbered(club.Number + 1, new Held("heron", "knocked"))]));
 
-        Assert.Same(teal, after.Shed.Boat("teal"));
+        Assert.Same(teal, await after.Shed.BoatAsync("teal"));
     }
 
     [Fact]
-    public void What_a_finished_job_found_is_heeded_on_every_boat()
+    public async Task What_a_finished_job_found_is_heeded_on_every_boat()
     {
         OpenClub before = Sound();
-        double chance = before.Shed.Boat("teal")!.Check!.Settings.Diagnosing.Chances.GatePitch;
+        double chance = (await before.Shed.BoatAsync("teal"))!.Check!.Settings.Diagnosing.Chances.GatePitch;
 
         OpenClub after = before.With([Numbered(before.Number + 1, new JobDone("job-1", Cause.GatePitch))]);
 
-        Assert.True(after.Shed.Boat("teal")!.Check!.Settings.Diagnosing.Chances.GatePitch > chance);
+        Assert.True((await after.Shed.BoatAsync("teal"))!.Check!.Settings.Diagnosing.Chances.GatePitch > chance);
     }
 
-    private static void AssertFresh(OpenClub kept) => Assert.Equal(Told(OpenClub.Of(kept.Club, kept.Number)), Told(kept));
+    private static async Task AssertFreshAsync(OpenClub kept) =>
+        Assert.Equal(await ToldAsync(OpenClub.Of(kept.Club, kept.Number)), await ToldAsync(kept));
 
-    private static string Told(OpenClub open)
+    private static async Task<string> ToldAsync(OpenClub open)
     {
         var text = new StringBuilder();
-        foreach (BoatStanding boat in Boats.Select(open.Shed.Boat).Concat(open.Shed.All).OfType<BoatStanding>())
+        BoatStanding?[] asked = await Task.WhenAll(Boats.Select(open.Shed.BoatAsync));
+        foreach (BoatStanding boat in asked.Concat(await open.Shed.AllAsync()).OfType<BoatStanding>())
         {
             text.AppendLine(CultureInfo.InvariantCulture, $"{boat.View.Key} {boat.View.Name} {boat.Word} {boat.StaysAshore} {boat.IsOutOfUse} {boat.View.Jobs.Count(j => j.IsOpen)}");
             text.AppendJoin(' ', boat.Holds.Select(h => h.Entry.Id)).AppendLine();
             if (boat.Check is { } check)
             {
-                CheckedBoat told = CheckMapping.Boat(check);
+                CheckedBoat told = (await boat.CheckedAsync())!;
                 text.AppendLine(CheckJson.Text(new CheckDocument(CheckDocument.Name, CheckedStandard.Of(check.Settings.Standard), [told], [])));
             }
         }
