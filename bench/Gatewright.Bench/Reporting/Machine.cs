@@ -7,13 +7,13 @@ internal static class Machine
 {
     public static string Describe() =>
         $"{Processor()}, {Environment.ProcessorCount} logical cores, {RuntimeInformation.OSDescription}, "
-        + $"{RuntimeInformation.FrameworkDescription} {RuntimeInformation.ProcessArchitecture}{Load()}";
+        + $"{RuntimeInformation.FrameworkDescription} {RuntimeInformation.ProcessArchitecture}; {Load()} at the start";
 
-    /// <summary>Beside other work everything takes longer, and only ratios of two times taken together still tell.</summary>
-    private static string Load()
+    /// <summary>"load 0.52": beside other work everything takes longer, and only ratios of two times taken together still tell.</summary>
+    public static string Load()
     {
         const string Linux = "/proc/loadavg";
-        return File.Exists(Linux) ? $"; load before the start {File.ReadAllText(Linux).Split(' ')[0]}" : string.Empty;
+        return $"load {(File.Exists(Linux) ? File.ReadAllText(Linux).Split(' ')[0] : "unknown")}";
     }
 
     private static string Processor()
