@@ -71,7 +71,7 @@ public sealed class ChancesView
 
     private static IEnumerable<Recorded> Since(Club club)
     {
-        IEnumerable<Recorded> holding = club.All().Where(r => !club.IsRetracted(r));
+        IEnumerable<Recorded> holding = club.Unsorted.Where(r => !club.IsRetracted(r));
         return new ThingView(club, Things.Settings, Group).Holding(Reset)?.Entry is { } reset
             ? holding.Where(r => Entries.EntryOrder.Instance.Compare(r.Entry, reset) > 0)
             : holding;
@@ -82,11 +82,13 @@ public sealed class ChancesView
     {
         public Visits(List<Recorded> records)
         {
-            var days = new BoatDays(records);
+            // Of a lying told twice the later counts; of all else no order does.
+            List<Recorded> laid = [.. records.Where(r => r.Fact is BoatLaid).Order(RecordedOrder.Instance)];
+            var days = new BoatDays(laid);
             Dictionary<string, BoatLaid> lyings = [];
-            foreach (BoatLaid laid in records.Select(r => r.Fact).OfType<BoatLaid>())
+            foreach (BoatLaid told in laid.Select(r => (BoatLaid)r.Fact))
             {
-                lyings[laid.Lying] = laid;
+                lyings[told.Lying] = told;
             }
 
             string When(Recorded record, string lying) => lyings.GetValueOrDefault(lying)?.Round ?? FormattableString.Invariant($"{days.Of(record):yyyy-MM-dd}");

@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using System.Threading.Channels;
 using Gatewright.Journal.Replay.Snapshots;
-using Gatewright.Store.Faults;
 using Gatewright.Store.Snapshots;
 
 namespace Gatewright.Server.Boats;
@@ -57,9 +56,9 @@ internal sealed partial class SnapshotWriter(SnapshotStore store, ILogger<Snapsh
             // Whether it was kept or another server's goes further: there is one.
             _there[open.Club.Name] = open.Number;
         }
-        catch (StoreException cannot)
+        catch (Exception cannot) when (cannot is not OperationCanceledException)
         {
-            // Nobody needs it: the journal has all there is.
+            // Nobody needs it, the journal has all there is: whatever went wrong, the server goes on.
             SayNotWritten(open.Club.Name, cannot.Message);
         }
     }
