@@ -11,20 +11,17 @@ internal static class Telemetry
     /// <summary>Adds them.</summary>
     public static void AddTelemetry(this WebApplicationBuilder builder)
     {
-        if (string.IsNullOrEmpty(builder.Configuration["OTEL_EXPORTER_OTLP_ENDPOINT"]))
-        {
-            // Nobody would hear, and each request would pay.
-            return;
-        }
-
-        builder.Services.AddOpenTelemetry()
+        OpenTelemetryBuilder telemetry = builder.Services.AddOpenTelemetry()
             .WithTracing(tracing => tracing.AddAspNetCoreInstrumentation(options =>
             {
                 options.EnrichWithHttpRequest = Scrub;
                 options.EnrichWithHttpResponse = (activity, response) => Scrub(activity, response.HttpContext.Request);
             }))
-            .WithMetrics(metrics => metrics.AddAspNetCoreInstrumentation().AddRuntimeInstrumentation())
-            .UseOtlpExporter();
+            .WithMetrics(metrics => metrics.AddAspNetCoreInstrumentation().AddRuntimeInstrumentation());
+        if (!string.IsNullOrEmpty(builder.Configuration["OTEL_EXPORTER_OTLP_ENDPOINT"]))
+        {
+            telemetry.UseOtlpExporter();
+        }
     }
 
     /// <summary>Paths hold the secrets of links and the ids of members: a trace names the route alone.</summary>
