@@ -1,4 +1,3 @@
-using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
 
@@ -10,5 +9,5 @@ namespace Gatewright.Server.Boats;
 internal sealed record OpenClub(Club Club, long Number)
 {
     /// <summary>What it is called; its id while it has no name.</summary>
-    public string Name => new ThingView(Club, Things.Settings, "club")["name"] ?? Club.Name;
+    public string Name => ClubSettings.Name(Club) ?? Club.Name;
 }

@@ -2,13 +2,17 @@ using Gatewright.Core.Checking;
 using Gatewright.Core.Judging;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
-using Gatewright.Journal.Views;
 
-namespace Gatewright.Server.Boats;
+namespace Gatewright.Journal.Views;
 
-/// <summary>What a club judges its boats by.</summary>
-internal static class ClubSettings
+/// <summary>What a club judges its boats by, and what it is called.</summary>
+public static class ClubSettings
 {
+    private const string Group = "club";
+
+    /// <summary>What the club is called; null while it has no name.</summary>
+    public static string? Name(Club club) => new ThingView(club, Things.Settings, Group)["name"];
+
     /// <summary>The settings with the chances that the club's own finished jobs have taught.</summary>
     public static CheckSettings Of(Club club)
     {
@@ -21,10 +25,12 @@ internal static class ClubSettings
     }
 
     /// <summary>The standard of a boat: its own, else the club's.</summary>
-    public static Standard Of(Club club, BoatView boat) =>
-        boat.Properties["standard"] is { } own ? StandardsView.For(club, own) : OfClub(club);
+    public static Standard Of(Club club, BoatView boat)
+    {
+        ArgumentNullException.ThrowIfNull(boat);
+        return boat.Properties["standard"] is { } own ? StandardsView.For(club, own) : OfClub(club);
+    }
 
     /// <summary>The standard of the club: the one its settings name, else the default.</summary>
-    public static Standard OfClub(Club club) =>
-        StandardsView.For(club, new ThingView(club, Things.Settings, "club")["standard"]);
+    public static Standard OfClub(Club club) => StandardsView.For(club, new ThingView(club, Things.Settings, Group)["standard"]);
 }
