@@ -31,7 +31,11 @@ internal static class ShedSection
         }
 
         page.Blank();
-        page.Paragraph(StandardWords.Limits(shed.Standard));
+        foreach (string limits in StandardWords.Limits(shed))
+        {
+            page.Paragraph(limits);
+        }
+
         page.Paragraph(StandardWords.PlusMinus);
         Legend(page, shed);
         page.Blank();

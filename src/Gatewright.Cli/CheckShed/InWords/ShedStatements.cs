@@ -36,7 +36,11 @@ internal static class ShedStatements
         }
 
         statements.Pause();
-        statements.Add(StandardWords.Limits(shed.Standard));
+        foreach (string limits in StandardWords.Limits(shed))
+        {
+            statements.Add(limits);
+        }
+
         statements.Add(StandardWords.PlusMinus);
         if (shed.NeedsAttention)
         {
