@@ -3,6 +3,7 @@ using Gatewright.Cli.Clubs.BackingUp;
 using Gatewright.Cli.Clubs.Exporting;
 using Gatewright.Cli.Clubs.Importing;
 using Gatewright.Cli.Clubs.Listing;
+using Gatewright.Cli.Clubs.Looking;
 using Gatewright.Cli.Clubs.Verifying;
 using Gatewright.Cli.Terminals;
 
@@ -12,9 +13,11 @@ namespace Gatewright.Cli.Clubs;
 internal static class ClubCommand
 {
     public static Command Of(Terminal terminal) => new(
-        "club", "Look after the clubs of a store: list, export, import, verify, back up, restore. Exit status 74: the store cannot be used.")
+        "club", "Look after the clubs of a store: list, look back, export, import, verify, back up, restore. Exit status 74: the store cannot be used.")
     {
         ListCommand.Of(terminal),
+        ChangesCommand.Of(terminal),
+        DayCommand.Of(terminal),
         ExportCommand.Of(terminal),
         ImportCommand.Of(terminal),
         VerifyCommand.Of(terminal),

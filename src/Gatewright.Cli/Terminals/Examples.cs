@@ -56,6 +56,10 @@ internal static class Examples
 
     private static readonly Example[] List = [new("gatewright club list", "which clubs the store has")];
 
+    private static readonly Example[] Changes = [new("gatewright club changes --from 2026-11-01", "what came to the club since then")];
+
+    private static readonly Example[] Day = [new("gatewright club day 2026-11-01 --boat Heron", "how Heron was rigged, and who said so")];
+
     private static readonly Example[] Export =
     [
         new("gatewright club export shed.zip --club shed", "a club as one file, photos and all"),
@@ -88,8 +92,10 @@ internal static class Examples
         "reset" => [Chances[3]],
         "simulate" => Simulate,
         "record" => Record,
-        "club" => [List[0], Export[0], Import[0], Verify[0], Backup[0], Restore[0]],
+        "club" => [List[0], Changes[0], Day[0], Export[0], Import[0], Verify[0], Backup[0], Restore[0]],
         "list" => List,
+        "changes" => Changes,
+        "day" => Day,
         "export" => Export,
         "import" => Import,
         "verify" => Verify,

@@ -19,6 +19,12 @@ public sealed partial class ClubPageTests
         ["import"] = typeof(ImportedDocument),
         ["record"] = typeof(RecordedDocument),
         ["verify, backup, restore"] = typeof(StoreReportDocument),
+        ["changes"] = typeof(ChangesDocument),
+        ["a thing that changed"] = typeof(ChangedThing),
+        ["a field that changed"] = typeof(ChangedField),
+        ["what was recorded"] = typeof(ToldFact),
+        ["day"] = typeof(BoatDayDocument),
+        ["a field on that day"] = typeof(StatedField),
         ["a finding"] = typeof(ListedFinding),
     };
 

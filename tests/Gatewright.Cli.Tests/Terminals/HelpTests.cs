@@ -18,6 +18,8 @@ public sealed class HelpTests
     [InlineData("help-record", "record")]
     [InlineData("help-club", "club")]
     [InlineData("help-club-list", "club", "list")]
+    [InlineData("help-club-changes", "club", "changes")]
+    [InlineData("help-club-day", "club", "day")]
     [InlineData("help-club-export", "club", "export")]
     [InlineData("help-club-import", "club", "import")]
     [InlineData("help-club-verify", "club", "verify")]

@@ -37,7 +37,7 @@ internal sealed record OpenedClub(StoreLocation Location, KeptClub Kept, Club Cl
             last = page[^1].Entry;
         }
 
-        return new(location, kept, club, last is null ? null : DateOnly.FromDateTime(last.Time.Instant.UtcDateTime));
+        return new(location, kept, club, last is null ? null : Day.Of(last));
     }
 
     /// <summary>A club's journal, some thousand entries at a time.</summary>

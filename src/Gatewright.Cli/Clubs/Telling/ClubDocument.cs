@@ -41,5 +41,36 @@ internal sealed record StoreReportDocument(
     IReadOnlyList<ListedFinding> Findings)
     : ClubDocument("gatewright.store-report/1");
 
+/// <summary>What changed in a club.</summary>
+internal sealed record ChangesDocument(
+    string Club, string? Name, DateOnly From, DateOnly To, IReadOnlyList<ChangedThing> Things) : ClubDocument("gatewright.club-changes/1");
+
+/// <summary>A thing that changed.</summary>
+internal sealed record ChangedThing(
+    string Thing, string Key, string Name, int Readings, IReadOnlyList<ChangedField> Fields, IReadOnlyList<ToldFact> Facts);
+
+/// <summary>A field that has another value than before.</summary>
+internal sealed record ChangedField(
+    string Thing, string Key, string Field, string? From, string? To, string? Member, DateOnly? Day);
+
+/// <summary>Something that was recorded.</summary>
+internal sealed record ToldFact(string Kind, string Words, string Member, DateOnly Day);
+
+/// <summary>A boat as it was on a day.</summary>
+internal sealed record BoatDayDocument(
+    string Club,
+    string? Name,
+    DateOnly Day,
+    string Boat,
+    string Key,
+    IReadOnlyList<StatedField> Fields,
+    int Readings,
+    IReadOnlyList<ToldFact> Holds,
+    IReadOnlyList<ToldFact> OpenJobs)
+    : ClubDocument("gatewright.club-day/1");
+
+/// <summary>A field's value, and who said so.</summary>
+internal sealed record StatedField(string Thing, string Key, string Field, string Value, string Member, DateOnly Day);
+
 /// <summary>One thing that was found.</summary>
 internal sealed record ListedFinding(string Weight, string? Club, long? Number, string What, string Remedy);

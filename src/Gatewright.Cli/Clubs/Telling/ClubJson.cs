@@ -24,4 +24,6 @@ internal static class ClubJson
 [JsonSerializable(typeof(ImportedDocument))]
 [JsonSerializable(typeof(RecordedDocument))]
 [JsonSerializable(typeof(StoreReportDocument))]
+[JsonSerializable(typeof(ChangesDocument))]
+[JsonSerializable(typeof(BoatDayDocument))]
 internal sealed partial class ClubJsonContext : JsonSerializerContext;
