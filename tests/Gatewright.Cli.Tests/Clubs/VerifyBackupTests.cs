@@ -32,6 +32,28 @@ public sealed class VerifyBackupTests(ClubStores stores)
     }
 
     [Theory]
+    [InlineData("check")]
+    [InlineData("mend")]
+    [InlineData("club", "list")]
+    [InlineData("club", "changes", "--from", "2026-01-01")]
+    [InlineData("record", ExampleFiles.Small, "--member", "kim")]
+    public async Task A_club_that_cannot_be_read_ends_with_74_and_points_to_verify(params string[] command)
+    {
+        ClubPlace place = await stores.NewAsync();
+        place.RecordNew(ExampleFiles.Small);
+        await using (Store.Schema.StoreDb db = place.Location.Open())
+        {
+            await db.Entries.Where(e => e.Kind == "reading")
+                .ExecuteUpdateAsync(set => set.SetProperty(e => e.Body, "{}"u8.ToArray()), TestContext.Current.CancellationToken);
+        }
+
+        ProgramRun run = place.Run(command);
+        Assert.Equal((74, string.Empty), (run.Status, run.Output));
+        Assert.Contains("is not as it was written", run.Error, StringComparison.Ordinal);
+        Assert.Contains("gatewright club verify", run.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData(Engine.Sqlite, Engine.Postgres)]
     [InlineData(Engine.Postgres, Engine.Sqlite)]
     public async Task A_backup_comes_back_on_the_other_engine(Engine from, Engine to)

@@ -1,7 +1,9 @@
+using System.Globalization;
 using Gatewright.Journal.Entries;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
 using Gatewright.Store;
+using Gatewright.Store.Faults;
 
 namespace Gatewright.Cli.Clubs.Keeping;
 
@@ -27,17 +29,34 @@ internal sealed record OpenedClub(StoreLocation Location, KeptClub Kept, Club Cl
     public static string TitleOf(string id, string? name) => name is null ? id : $"{id} ({name})";
 
     /// <summary>Opens a club of a store.</summary>
+    /// <exception cref="StoreException">It cannot be read; an entry that is not as it was written is a reason.</exception>
     public static async Task<OpenedClub> OfAsync(StoreLocation location, KeptClub kept, CancellationToken cancellation)
     {
         Club club = Club.Empty(kept.Club);
         Entry? last = null;
         await foreach (IReadOnlyList<Numbered> page in PagesAsync(location, kept.Club, cancellation).ConfigureAwait(false))
         {
-            club = club.With(page.Select(n => Recorded.Of(n.Entry)));
+            club = club.With(page.Select(n => Read(location, n)));
             last = page[^1].Entry;
         }
 
         return new(location, kept, club, last is null ? null : Day.Of(last));
+    }
+
+    private static Recorded Read(StoreLocation location, Numbered numbered)
+    {
+        try
+        {
+            return Recorded.Of(numbered.Entry);
+        }
+        catch (FormatException damaged)
+        {
+            throw new StoreException(
+                StoreFault.Damaged,
+                string.Create(CultureInfo.InvariantCulture, $"Entry {numbered.Number} of the club {numbered.Entry.Club} in the store {location.Name} is not as it was written: {damaged.Message.TrimEnd('.')}."),
+                "Look the store through with gatewright club verify, which says what to do.",
+                damaged);
+        }
     }
 
     /// <summary>A club's journal, some thousand entries at a time.</summary>
