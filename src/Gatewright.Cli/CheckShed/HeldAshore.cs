@@ -14,7 +14,7 @@ internal static class HeldAshore
     public static bool Is(InputProblem warning) => warning.Source == Source;
 
     /// <summary>The warning: since when, by whom, why.</summary>
-    public static InputProblem Of(string boat, Recorded hold) => new(Source, null, "boat", boat, string.Create(
+    public static InputProblem Of(string boat, Recorded hold) => new(Source, null, null, boat, string.Create(
         CultureInfo.InvariantCulture,
         $"stays ashore since {hold.Entry.Time.Instant.UtcDateTime:yyyy-MM-dd}, held by member {hold.Entry.Member}: {((Held)hold.Fact).Reason.TrimEnd('.')}. Not out on the water until the hold is lifted."));
 }

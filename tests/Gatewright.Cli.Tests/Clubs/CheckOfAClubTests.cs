@@ -17,6 +17,8 @@ public sealed class CheckOfAClubTests(ClubStores stores)
         Assert.Equal(1, run.Status);
         Assert.Contains(
             $"'Teal' stays ashore since {DateTimeOffset.UtcNow:yyyy-MM-dd}, held by member lee: the bow ball is loose.", run.Output, StringComparison.Ordinal);
+        Assert.Contains("Held ashore, whatever the gates read: Teal.", run.Output, StringComparison.Ordinal);
+        Assert.Matches(@"\n held +Held ashore, whatever the gates read: Teal\n", place.Run("check").Output);
         Assert.Equal(0, place.Run("check", "--boat", "rail").Status);
         await place.AppendAsync("shed", new Released("teal", "screwed tight"));
         Assert.Equal(0, place.Run("check").Status);

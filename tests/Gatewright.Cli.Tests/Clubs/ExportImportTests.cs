@@ -64,6 +64,7 @@ public sealed class ExportImportTests(ClubStores stores)
         ProgramRun zip = place.Run("club", "export", file);
         ProgramRun tables = place.Run("club", "export", "--csv", folder);
         Assert.Equal((2, 2), (zip.Status, tables.Status));
+        Assert.Contains("club.zip: is there already, and is left as it is: name another, or add --replace.", zip.Error, StringComparison.Ordinal);
         Assert.Contains("notes.csv: is there already", tables.Error, StringComparison.Ordinal);
         Assert.Equal(["club.zip", "notes.csv"], Directory.EnumerateFileSystemEntries(folder).Select(Path.GetFileName).Order());
         Assert.Equal("mine", File.ReadAllText(file));

@@ -24,6 +24,11 @@ internal static class ShedSection
             Boats(page, shed, verdict);
         }
 
+        if (ShedWords.HeldWhateverTheyRead(shed) is { } held)
+        {
+            page.Paragraph(held, Indent, new Line().Add(" ").Add("held", Ink.Strong), Ink.Strong);
+        }
+
         NotRead(page, shed);
         foreach (string warning in ShedWords.Warnings(shed))
         {

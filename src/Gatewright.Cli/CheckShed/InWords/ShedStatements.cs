@@ -30,6 +30,11 @@ internal static class ShedStatements
             }
         }
 
+        if (ShedWords.HeldWhateverTheyRead(shed) is { } held)
+        {
+            statements.Add($"{held}.");
+        }
+
         foreach (string warning in ShedWords.Warnings(shed))
         {
             statements.Add($"Warning: {warning}.");

@@ -64,9 +64,10 @@ internal static class ImportRun
         List<string> problems = [.. reading.Problems.Select(p => p.ToString()), .. intake.Refusals];
         string entries = intake.NewEntries == 0 ? "no new entry" : Counted.Of(intake.NewEntries, "new entry", "new entries");
         string known = intake.Entries == intake.NewEntries ? string.Empty : $", {intake.Entries - intake.NewEntries} that it had";
+        string photos = intake.Photos == 0 ? "no photos" : $"{Counted.Of(intake.NewPhotos, "new photo")} of {intake.Photos}";
         List<string> sentences =
         [
-            $"{club.Title}, from {file}: {entries}{known}; {Counted.Of(intake.NewPhotos, "new photo")} of {intake.Photos}.",
+            $"{club.Title}, from {file}: {entries}{known}; {photos}.",
             .. problems.Select(p => $"Not as it should be: {p}"),
         ];
         if (reading.ProblemsBeyond > 0)
