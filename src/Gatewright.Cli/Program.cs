@@ -1,8 +1,11 @@
 using System.CommandLine;
 using Gatewright.Cli.Chances;
 using Gatewright.Cli.CheckShed;
+using Gatewright.Cli.Clubs;
+using Gatewright.Cli.Clubs.Recording;
 using Gatewright.Cli.Mend;
 using Gatewright.Cli.PitchThroughStroke;
+using Gatewright.Cli.Serve;
 using Gatewright.Cli.Simulate;
 using Gatewright.Cli.Terminals;
 
@@ -22,6 +25,9 @@ internal static class Program
         {
             CheckCommand.Of(terminal),
             MendCommand.Of(terminal),
+            RecordCommand.Of(terminal),
+            ClubCommand.Of(terminal),
+            ServeCommand.Of(terminal),
             PitchCommand.Of(terminal),
             ChancesCommand.Of(terminal),
             SimulateCommand.Of(terminal),

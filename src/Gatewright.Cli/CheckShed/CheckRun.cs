@@ -1,6 +1,7 @@
 using Gatewright.Cli.CheckShed.InWords;
 using Gatewright.Cli.CheckShed.ForPeople;
 using Gatewright.Cli.CheckShed.ForPrograms;
+using Gatewright.Cli.Clubs.Telling;
 using Gatewright.Cli.Drawing;
 using Gatewright.Cli.Inputs;
 using Gatewright.Cli.Terminals;
@@ -10,9 +11,13 @@ namespace Gatewright.Cli.CheckShed;
 /// <summary>Runs <c>gatewright check</c>: read everything, then judge, then tell; or say all that is wrong and judge nothing.</summary>
 internal sealed class CheckRun(Terminal terminal)
 {
-    public int Run(CheckRequest request)
+    public int Run(CheckRequest request) =>
+        request.Place is null ? Check(request) : StoreErrors.Guard(request.Form, terminal, () => Check(request));
+
+    private int Check(CheckRequest request)
     {
-        ShedInput input = ShedInput.Read(new(request.Files, request.Standard, request.Chances, request.Boats), terminal);
+        ShedInput input = ShedInput.Read(
+            new("gatewright check", request.Files, request.Standard, request.Chances, request.Boats, request.Place), terminal);
         if (input.Errors.Count > 0)
         {
             return InputErrors.Tell(input.Errors, input.ErrorsBeyond, request.Form, terminal);

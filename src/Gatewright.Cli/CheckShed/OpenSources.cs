@@ -16,12 +16,16 @@ internal sealed class OpenSources : IDisposable
 
     public IReadOnlyList<InputProblem> Errors => _errors;
 
-    public static OpenSources Of(IReadOnlyList<string> files, Terminal terminal)
+    /// <summary>Opens them.</summary>
+    /// <param name="files">The files; none for what is piped in.</param>
+    /// <param name="command">The command whose help says more.</param>
+    /// <param name="terminal">Where standard input is.</param>
+    public static OpenSources Of(IReadOnlyList<string> files, string command, Terminal terminal)
     {
         var sources = new OpenSources();
         if (files.Count == 0 && !terminal.InputIsPiped)
         {
-            sources._errors.Add(new("standard input", null, null, null, "no file was named and nothing is piped in; see gatewright check --help."));
+            sources._errors.Add(new("standard input", null, null, null, $"no file was named and nothing is piped in; see {command} --help."));
         }
 
         foreach (string file in files.Count == 0 ? [StandardInput] : files.Distinct())

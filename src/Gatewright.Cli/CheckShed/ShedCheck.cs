@@ -16,11 +16,11 @@ internal sealed record ShedCheck(IReadOnlyList<BoatCheck> Boats, Standard Standa
         ILookup<bool, BoatRecord> boats = input.Boats.ToLookup(boat => boat.Current.Readings.Count > 0);
         IEnumerable<InputProblem> old = boats[false].Select(boat =>
             NotJudged.Of(boat.Current.Boat, "was not read since its gates were last changed"));
-        return new([.. boats[true].Select(boat => boat.Check(input.Settings))], input.Settings.Standard, [.. input.Warnings, .. old]);
+        return new([.. boats[true].Select(boat => boat.Check(input.SettingsOf(boat)))], input.Settings.Standard, [.. input.Warnings, .. old]);
     }
 
     /// <summary>Whether any boat is not good.</summary>
-    public bool NeedsAttention => Boats.Any(boat => boat.Verdict.Verdict != Verdict.Good) || Warnings.Any(NotJudged.Is);
+    public bool NeedsAttention => Boats.Any(boat => boat.Verdict.Verdict != Verdict.Good) || Warnings.Any(NotJudged.Is) || Warnings.Any(HeldAshore.Is);
 
     /// <summary>Whether anything told of was not read.</summary>
     public bool HasExpected => Boats.Any(boat => boat.Verdict.Gates.Any(gate => gate.Pitches.Any(pitch => !pitch.Read)));

@@ -1,7 +1,9 @@
+using System.Collections.Immutable;
 using Gatewright.Cli.Inputs;
 using Gatewright.Cli.Terminals;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Judging;
+using Gatewright.Core.Mending;
 using Gatewright.Journal.Exchange;
 using Gatewright.Journal.Learning;
 
@@ -20,16 +22,29 @@ internal sealed record ShedInput(
     int ErrorsBeyond,
     IReadOnlyList<InputProblem> Warnings)
 {
+    /// <summary>The boats that have a standard of their own, by name.</summary>
+    public IReadOnlyDictionary<string, Standard> OwnStandards { get; init; } = ImmutableDictionary<string, Standard>.Empty;
+
+    /// <summary>What lies on the club's shelf; null when nobody said.</summary>
+    public Stores? Shelf { get; init; }
+
+    /// <summary>What to judge and weigh a boat by.</summary>
+    public CheckSettings SettingsOf(BoatRecord boat) =>
+        OwnStandards.TryGetValue(boat.Current.Boat, out Standard? own) ? Settings with { Standard = own } : Settings;
+
     /// <summary>Reads all there is before it gives up, so that a person mends everything in one go.</summary>
     /// <param name="asked">What was asked for.</param>
     /// <param name="terminal">Where standard input is.</param>
-    public static ShedInput Read(ShedRequest asked, Terminal terminal)
+    public static ShedInput Read(ShedRequest asked, Terminal terminal) =>
+        asked.Place is { } place ? ClubShed.Read(place, asked) : OfFiles(asked, terminal);
+
+    private static ShedInput OfFiles(ShedRequest asked, Terminal terminal)
     {
         (Standard? chosen, IReadOnlyList<InputProblem> wrongStandard, IReadOnlyList<InputProblem> oddStandard) =
-            StandardChoice.Read(asked.Standard);
+            StandardChoice.Read(asked.Standard ?? Standard.Club.Name, Standard.BuiltIn);
         var wrongChances = new List<InputProblem>();
         ClubChances table = ChancesChoice.Read(asked.Chances, wrongChances);
-        using OpenSources sources = OpenSources.Of(asked.Files, terminal);
+        using OpenSources sources = OpenSources.Of(asked.Files, asked.Command, terminal);
         ReadingsInput readings = ReadingsCsv.Read(sources.Readable, CheckSettings.Default.Diagnosing.Measuring);
         List<InputProblem> errors = [.. wrongStandard, .. wrongChances, .. sources.Errors, .. readings.Errors];
         IReadOnlyList<BoatRecord> read = errors.Count == 0 ? BoatChoice.Of(readings.Records, "--boat", asked.Boats, errors) : [];

@@ -6,10 +6,13 @@ namespace Gatewright.Cli.Inputs;
 /// <summary>The standard that a person named.</summary>
 internal static class StandardChoice
 {
-    /// <summary>A built-in standard by its name, in any case, else the file of that name.</summary>
-    public static (Standard? Standard, IReadOnlyList<InputProblem> Errors, IReadOnlyList<InputProblem> Warnings) Read(string name)
+    /// <summary>A standard by its name, in any case, else the file of that name.</summary>
+    /// <param name="name">The name, or the file.</param>
+    /// <param name="known">The standards that go by name.</param>
+    public static (Standard? Standard, IReadOnlyList<InputProblem> Errors, IReadOnlyList<InputProblem> Warnings) Read(
+        string name, IReadOnlyCollection<Standard> known)
     {
-        Standard? builtIn = Standard.BuiltIn.FirstOrDefault(s => s.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
+        Standard? builtIn = known.FirstOrDefault(s => s.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
         if (builtIn is not null)
         {
             return (builtIn, [], []);
@@ -17,8 +20,8 @@ internal static class StandardChoice
 
         if (!File.Exists(name) && !name.Contains('.', StringComparison.Ordinal))
         {
-            string known = string.Join(", ", Standard.BuiltIn.Select(s => s.Name));
-            return (null, [new("--standard", null, null, name, $"is neither a standard ({known}) nor a file.")], []);
+            string names = string.Join(", ", known.Select(s => s.Name));
+            return (null, [new("--standard", null, null, name, $"is neither a standard ({names}) nor a file.")], []);
         }
 
         var errors = new List<InputProblem>();

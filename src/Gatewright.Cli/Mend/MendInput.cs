@@ -19,30 +19,18 @@ internal sealed record MendInput(
     /// <summary>Reads all there is before it gives up, so that a person mends everything in one go.</summary>
     public static MendInput Read(MendRequest request, Terminal terminal)
     {
-        ShedInput shed = ShedInput.Read(new(request.Files, request.Standard, request.Chances, request.Boats), terminal);
+        ShedInput shed = ShedInput.Read(
+            new("gatewright mend", request.Files, request.Standard, request.Chances, request.Boats, request.Place), terminal);
         var errors = new List<InputProblem>(shed.Errors);
-        StoresInput? stores = request.Stores is { } file ? ReadStores(file, errors) : null;
+        StoresInput? stores = request.Stores is { } file ? StoresFile.Read(file, errors) : null;
         IReadOnlyList<string> backstays = shed.Errors.Count > 0
             ? []
             : [.. BoatChoice.Named(shed.Boats, "--backstay", request.Backstays, errors).Select(b => b.Current.Boat)];
         return new(
             shed with { Warnings = [.. shed.Warnings, .. stores?.Warnings ?? []] },
-            stores?.Stores,
+            stores is null ? shed.Shelf : stores.Stores,
             backstays,
             errors,
             shed.ErrorsBeyond + (stores?.ErrorsBeyond ?? 0));
-    }
-
-    private static StoresInput? ReadStores(string file, List<InputProblem> errors)
-    {
-        using FileStream? content = InputFile.TryOpen(file, errors);
-        if (content is null)
-        {
-            return null;
-        }
-
-        StoresInput stores = StoresCsv.Read(file, content);
-        errors.AddRange(stores.Errors);
-        return stores;
     }
 }

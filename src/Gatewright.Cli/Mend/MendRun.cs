@@ -1,3 +1,4 @@
+using Gatewright.Cli.Clubs.Telling;
 using Gatewright.Cli.Drawing;
 using Gatewright.Cli.Inputs;
 using Gatewright.Cli.Mend.ForPeople;
@@ -10,7 +11,10 @@ namespace Gatewright.Cli.Mend;
 /// <summary>Runs <c>gatewright mend</c>: read everything, then plan, then tell; or say all that is wrong and plan nothing.</summary>
 internal sealed class MendRun(Terminal terminal)
 {
-    public int Run(MendRequest request)
+    public int Run(MendRequest request) =>
+        request.Place is null ? Mend(request) : StoreErrors.Guard(request.Form, terminal, () => Mend(request));
+
+    private int Mend(MendRequest request)
     {
         MendInput input = MendInput.Read(request, terminal);
         if (input.Errors.Count > 0)

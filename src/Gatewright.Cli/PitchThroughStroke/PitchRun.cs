@@ -11,7 +11,7 @@ internal sealed class PitchRun(Terminal terminal)
 {
     public int Run(PitchRequest request)
     {
-        (Standard? standard, IReadOnlyList<InputProblem> errors, _) = StandardChoice.Read(request.Standard);
+        (Standard? standard, IReadOnlyList<InputProblem> errors, _) = StandardChoice.Read(request.Standard, Standard.BuiltIn);
         if (standard is null)
         {
             return InputErrors.Tell(errors, 0, request.Form, terminal);

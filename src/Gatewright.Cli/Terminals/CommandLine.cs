@@ -17,11 +17,16 @@ internal static class CommandLine
         root.Options.OfType<HelpOption>().Single().Action = new HelpWithExamples();
         ParseResult result = root.Parse(args.Length == 0 ? ["--help"] : args);
         bool isWrong = args.Length == 0 || result.Action is ParseErrorAction;
-        int status = isWrong ? Refuse(result, terminal) : result.Invoke(Into(terminal.Output, terminal));
+        int status = isWrong ? Refuse(result, terminal) : Invoke(result, terminal);
         terminal.Output.Flush();
         terminal.Error.Flush();
         return status;
     }
+
+    /// <summary>What works on a store can be stopped with Ctrl-C and clears up; the rest needs no such care.</summary>
+    private static int Invoke(ParseResult result, Terminal terminal) => result.Action is AsynchronousCommandLineAction
+        ? result.InvokeAsync(Into(terminal.Output, terminal)).GetAwaiter().GetResult()
+        : result.Invoke(Into(terminal.Output, terminal));
 
     /// <summary>Everything on the standard error: nothing was asked that has an answer, and 0 would say "all good".</summary>
     private static int Refuse(ParseResult result, Terminal terminal)

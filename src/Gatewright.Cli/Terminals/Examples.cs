@@ -16,6 +16,7 @@ internal static class Examples
         new("gatewright check round.csv --boat Heron --explain", "one boat, and where its ± comes from"),
         new("gatewright check round.csv --json > round.json", "for another program"),
         new("gatewright check --plain < round.csv", "from a pipe, for a screen reader"),
+        new("gatewright check --club shed", "a club in the store, by its own standards and chances"),
     ];
 
     private static readonly Example[] Mend =
@@ -23,6 +24,7 @@ internal static class Examples
         new("gatewright mend round.csv --stores shelf.csv", "who gets which part, and what to buy for the rest"),
         new("gatewright mend round.csv", "what to buy, when nothing is known of the shelf"),
         new("gatewright mend round.csv --stores shelf.csv --backstay Heron", "Heron's riggers have backstays that can be set"),
+        new("gatewright mend --club shed", "a club in the store, with its own shelf"),
     ];
 
     private static readonly Example[] Pitch =
@@ -45,6 +47,40 @@ internal static class Examples
         new("gatewright simulate --class 4x --stations catch finish --boats 1000", "quads read at catch and finish, and more of them"),
     ];
 
+    private static readonly Example[] Record =
+    [
+        new("gatewright record round.csv --member kim --club shed --new-club \"Our shed\"", "the first readings of a new club"),
+        new("gatewright record round.csv --member kim", "more of them, where the store has one club"),
+        new("gatewright record --stores shelf.csv --member kim", "the shelf, counted"),
+    ];
+
+    private static readonly Example[] List = [new("gatewright club list", "which clubs the store has")];
+
+    private static readonly Example[] Changes = [new("gatewright club changes --from 2026-11-01", "what came to the club since then")];
+
+    private static readonly Example[] Day = [new("gatewright club day 2026-11-01 --boat Heron", "how Heron was rigged, and who said so")];
+
+    private static readonly Example[] Export =
+    [
+        new("gatewright club export shed.zip --club shed", "a club as one file, photos and all"),
+        new("gatewright club export --csv tables --replace", "its tables, for a spreadsheet"),
+    ];
+
+    private static readonly Example[] Import =
+    [
+        new("gatewright club import shed.zip --database \"Host=db;Database=gates\"", "into a store on PostgreSQL"),
+        new("gatewright club import damaged.zip --anyway", "what can be read of a damaged file"),
+    ];
+
+    private static readonly Example[] Verify = [new("gatewright club verify", "whether all is as it was written")];
+
+    private static readonly Example[] Backup = [new("gatewright club backup store-2026-11-25.zip", "the whole store, while the server runs")];
+
+    private static readonly Example[] Restore =
+        [new("gatewright club restore store-2026-11-25.zip --data fresh", "a backup, into a new folder")];
+
+    private static readonly Example[] Serve = [new("gatewright serve --demo", "the server, with an invented club to look at")];
+
     /// <summary>Those of a command; of the program itself, the first of each.</summary>
     public static IReadOnlyList<Example> Of(Command command) => command.Name switch
     {
@@ -55,6 +91,17 @@ internal static class Examples
         "learn" => [Chances[2]],
         "reset" => [Chances[3]],
         "simulate" => Simulate,
-        _ => [Check[0], Mend[0], Pitch[0], Chances[0], Simulate[0]],
+        "record" => Record,
+        "club" => [List[0], Changes[0], Day[0], Export[0], Import[0], Verify[0], Backup[0], Restore[0]],
+        "list" => List,
+        "changes" => Changes,
+        "day" => Day,
+        "export" => Export,
+        "import" => Import,
+        "verify" => Verify,
+        "backup" => Backup,
+        "restore" => Restore,
+        "serve" => Serve,
+        _ => [Check[0], Mend[0], Record[1], List[0], Serve[0], Pitch[0], Chances[0], Simulate[0]],
     };
 }

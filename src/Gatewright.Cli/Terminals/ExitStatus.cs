@@ -11,4 +11,7 @@ internal static class ExitStatus
 
     /// <summary>The input is wrong: nothing was judged.</summary>
     public const int WrongInput = 2;
+
+    /// <summary>A store cannot be used: EX_IOERR of sysexits.h, as the server ends with.</summary>
+    public const int StoreUnusable = 74;
 }

@@ -5,13 +5,21 @@ using Gatewright.Journal.Replay;
 namespace Gatewright.Journal.Views;
 
 /// <summary>The day of an entry.</summary>
-internal static class Day
+public static class Day
 {
     /// <summary>The day a fact was true: the day it states, else the day it was recorded.</summary>
-    public static DateOnly Of(Recorded record) => Stated(record.Fact) ?? Of(record.Entry);
+    public static DateOnly Of(Recorded record)
+    {
+        ArgumentNullException.ThrowIfNull(record);
+        return Stated(record.Fact) ?? Of(record.Entry);
+    }
 
     /// <summary>The day it was made, by universal time: the journal must be read alike everywhere, whatever zone a phone was set to.</summary>
-    public static DateOnly Of(Entry entry) => DateOnly.FromDateTime(entry.Time.Instant.UtcDateTime);
+    public static DateOnly Of(Entry entry)
+    {
+        ArgumentNullException.ThrowIfNull(entry);
+        return DateOnly.FromDateTime(entry.Time.Instant.UtcDateTime);
+    }
 
     private static DateOnly? Stated(Fact fact) => fact switch
     {

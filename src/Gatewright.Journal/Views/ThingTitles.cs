@@ -7,12 +7,14 @@ namespace Gatewright.Journal.Views;
 /// What a club's things of one kind are called where a name has to tell them apart: by name, and where two have one, or
 /// none is set, with the key.
 /// </summary>
-internal sealed class ThingTitles
+public sealed class ThingTitles
 {
     private readonly Dictionary<string, string> _titles = [];
 
+    /// <summary>The titles of a club's things of one kind.</summary>
     public ThingTitles(Club club, string thing)
     {
+        ArgumentNullException.ThrowIfNull(club);
         var named = club.Subjects.Where(s => s.Thing == thing)
             .Select(s => (s.Key, Name: Tidy(new ThingView(club, thing, s.Key)["name"]) ?? Tidy(s.Key) ?? s.Key))
             .ToList();

@@ -1,4 +1,3 @@
-using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
 using Gatewright.Store;
@@ -12,7 +11,7 @@ namespace Gatewright.Server.Boats;
 internal sealed record OpenClub(Club Club, long Number, ShedVerdicts Shed)
 {
     /// <summary>What it is called; its id while it has no name.</summary>
-    public string Name => new ThingView(Club, Things.Settings, "club")["name"] ?? Club.Name;
+    public string Name => ClubSettings.Name(Club) ?? Club.Name;
 
     /// <summary>A club of which nothing is worked out yet.</summary>
     public static OpenClub Of(Club club, long number) => new(club, number, ShedVerdicts.Of(club));

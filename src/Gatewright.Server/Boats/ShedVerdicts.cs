@@ -3,6 +3,7 @@ using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
+using Gatewright.Journal.Views;
 
 namespace Gatewright.Server.Boats;
 
@@ -35,7 +36,7 @@ internal sealed class ShedVerdicts
         [.. _club.Subjects.Where(s => s.Thing == Things.Boat && s.Key.Length > 0).Select(s => s.Key).Order(StringComparer.Ordinal)];
 
     /// <summary>The boats of a club of which nothing is worked out yet.</summary>
-    public static ShedVerdicts Of(Club club) => new(club, ClubSettings.Chances(club), []);
+    public static ShedVerdicts Of(Club club) => new(club, Counted(club), []);
 
     /// <summary>The boats of this club once it has grown.</summary>
     /// <param name="grown">The club with the entries that came.</param>
@@ -52,7 +53,7 @@ internal sealed class ShedVerdicts
             }
         }
 
-        return new(grown, teaches ? ClubSettings.Chances(grown) : _chances, before);
+        return new(grown, teaches ? Counted(grown) : _chances, before);
     }
 
     /// <summary>All boats in use, worst first.</summary>
@@ -76,4 +77,7 @@ internal sealed class ShedVerdicts
         CheckSettings settings = await _settings.Value.ConfigureAwait(false);
         return _before.GetValueOrDefault(key)?.In(_club, settings, _ofAll.Value) ?? JudgedBoat.Of(_club, key, settings, _ofAll.Value);
     }
+
+    /// <summary>The chances that the club's own finished jobs have taught, counted when first asked for.</summary>
+    private static Lazy<Task<PriorChances>> Counted(Club club) => new(() => Task.Run(() => ClubSettings.Chances(club)));
 }

@@ -69,7 +69,7 @@ public sealed partial class ExampleVerdictTests
     }
 
     /// <summary>Rows of four columns whose last is a verdict; the file is the last one named in a heading, at first the shed.</summary>
-    private static IEnumerable<(string File, string Boat, string Verdict)> Rows()
+    internal static IEnumerable<(string File, string Boat, string Verdict)> Rows()
     {
         string file = ExampleFiles.Shed;
         foreach (string line in File.ReadLines("examples/README.md"))

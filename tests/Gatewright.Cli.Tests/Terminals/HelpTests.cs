@@ -15,6 +15,17 @@ public sealed class HelpTests
     [InlineData("help-chances-learn", "chances", "learn")]
     [InlineData("help-chances-reset", "chances", "reset")]
     [InlineData("help-simulate", "simulate")]
+    [InlineData("help-record", "record")]
+    [InlineData("help-club", "club")]
+    [InlineData("help-club-list", "club", "list")]
+    [InlineData("help-club-changes", "club", "changes")]
+    [InlineData("help-club-day", "club", "day")]
+    [InlineData("help-club-export", "club", "export")]
+    [InlineData("help-club-import", "club", "import")]
+    [InlineData("help-club-verify", "club", "verify")]
+    [InlineData("help-club-backup", "club", "backup")]
+    [InlineData("help-club-restore", "club", "restore")]
+    [InlineData("help-serve", "serve")]
     public void Help_is_as_expected_and_has_examples(string expectation, params string[] command)
     {
         ProgramRun run = ProgramRun.Of([.. command, "--help"]);
@@ -27,7 +38,7 @@ public sealed class HelpTests
     public void Every_example_parses()
     {
         RootCommand root = Program.Commands(new(Stream.Null, false, TextWriter.Null, TextWriter.Null, Colours.None, null));
-        foreach (Example example in root.Subcommands.Append<Command>(root).SelectMany(Examples.Of))
+        foreach (Example example in root.Subcommands.SelectMany(c => c.Subcommands.Prepend(c)).Append(root).SelectMany(Examples.Of))
         {
             // A shell takes what follows > and < for itself.
             string line = example.Line["gatewright ".Length..].Split(['>', '<'])[0];
@@ -46,7 +57,7 @@ public sealed class HelpTests
     [Fact]
     public void Help_keeps_to_80_columns()
     {
-        foreach (string[] args in (string[][])[["--help"], ["check", "--help"], ["mend", "--help"], ["pitch", "--help"], ["simulate", "--help"], ["chances", "--help"], ["chances", "learn", "--help"]])
+        foreach (string[] args in (string[][])[["--help"], ["check", "--help"], ["mend", "--help"], ["pitch", "--help"], ["simulate", "--help"], ["chances", "--help"], ["chances", "learn", "--help"], ["record", "--help"], ["club", "--help"], ["club", "export", "--help"], ["club", "import", "--help"]])
         {
             Assert.All(ProgramRun.Of(args).Lines, line => Assert.True(line.Length <= 80, line));
         }

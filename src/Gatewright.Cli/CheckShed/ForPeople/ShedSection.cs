@@ -24,6 +24,11 @@ internal static class ShedSection
             Boats(page, shed, verdict);
         }
 
+        if (ShedWords.HeldWhateverTheyRead(shed) is { } held)
+        {
+            page.Paragraph(held, Indent, new Line().Add(" ").Add("held", Ink.Strong), Ink.Strong);
+        }
+
         NotRead(page, shed);
         foreach (string warning in ShedWords.Warnings(shed))
         {
@@ -31,7 +36,11 @@ internal static class ShedSection
         }
 
         page.Blank();
-        page.Paragraph(StandardWords.Limits(shed.Standard));
+        foreach (string limits in StandardWords.Limits(shed))
+        {
+            page.Paragraph(limits);
+        }
+
         page.Paragraph(StandardWords.PlusMinus);
         Legend(page, shed);
         page.Blank();

@@ -30,13 +30,22 @@ internal static class ShedStatements
             }
         }
 
+        if (ShedWords.HeldWhateverTheyRead(shed) is { } held)
+        {
+            statements.Add($"{held}.");
+        }
+
         foreach (string warning in ShedWords.Warnings(shed))
         {
             statements.Add($"Warning: {warning}.");
         }
 
         statements.Pause();
-        statements.Add(StandardWords.Limits(shed.Standard));
+        foreach (string limits in StandardWords.Limits(shed))
+        {
+            statements.Add(limits);
+        }
+
         statements.Add(StandardWords.PlusMinus);
         if (shed.NeedsAttention)
         {

@@ -34,6 +34,13 @@ internal static class ShedWords
         return names.Count == 0 ? null : $"Treat as stop until read again: {string.Join(", ", names)}";
     }
 
+    /// <summary>The boats that somebody holds, under whatever verdict they stand; null when there are none.</summary>
+    public static string? HeldWhateverTheyRead(ShedCheck shed)
+    {
+        List<string> names = [.. shed.Warnings.Where(HeldAshore.Is).Select(hold => hold.Value!).Distinct()];
+        return names.Count == 0 ? null : $"Held ashore, whatever the gates read: {string.Join(", ", names)}";
+    }
+
     /// <summary>"Heron 8+"; of a boat of which only oars were read, that no gate was.</summary>
     public static string Name(BoatCheck check) =>
         $"{check.Verdict.Boat} {check.Verdict.Class}{(check.Verdict.Gates.Count == 0 ? " (no gate was read)" : string.Empty)}";

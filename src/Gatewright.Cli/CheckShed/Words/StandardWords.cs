@@ -16,6 +16,13 @@ internal static class StandardWords
         + $"({string.Join(", ", Stations.All.Select(s => $"{s.Word()} {Figures.Short(standard.At(s).Floor.Angle)}°"))}) "
         + "the blade may dive.";
 
+    /// <summary>What the boats of a shed were judged by, first the shed's own standard, then those that only some boats have.</summary>
+    public static IEnumerable<string> Limits(ShedCheck shed) => shed.Boats
+        .GroupBy(boat => boat.Verdict.Standard)
+        .Where(group => group.Key != shed.Standard)
+        .Select(group => $"{string.Join(", ", group.Select(boat => boat.Verdict.Boat))}: {Limits(group.Key)}")
+        .Prepend(Limits(shed.Standard));
+
     /// <summary>What stands behind ±.</summary>
     public const string PlusMinus =
         "± is one standard uncertainty: of many such readings about two in three lie within it of the true pitch. "

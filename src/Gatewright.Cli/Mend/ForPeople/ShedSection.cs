@@ -41,7 +41,11 @@ internal static class ShedSection
         page.Blank();
         page.Paragraph(PlanWords.Proof(shed.Plan));
         page.Paragraph(PlanWords.ThenRead);
-        page.Paragraph(StandardWords.Limits(shed.Check.Standard));
+        foreach (string limits in StandardWords.Limits(shed.Check))
+        {
+            page.Paragraph(limits);
+        }
+
         page.Paragraph(PlanWords.Rests);
         page.Blank();
         if (shed.NeedsAttention)

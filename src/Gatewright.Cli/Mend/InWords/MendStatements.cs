@@ -86,7 +86,11 @@ internal static class MendStatements
         statements.Pause();
         statements.Add(PlanWords.Proof(shed.Plan));
         statements.Add(PlanWords.ThenRead);
-        statements.Add(StandardWords.Limits(shed.Check.Standard));
+        foreach (string limits in StandardWords.Limits(shed.Check))
+        {
+            statements.Add(limits);
+        }
+
         statements.Add(PlanWords.Rests);
         if (shed.NeedsAttention)
         {

@@ -1,0 +1,48 @@
+using Gatewright.Cli.Clubs.Telling;
+using Gatewright.Core;
+using Gatewright.Core.Diagnosing;
+using Gatewright.Journal.Facts;
+using Gatewright.Journal.Replay;
+using Gatewright.Journal.Views;
+
+namespace Gatewright.Cli.Clubs.Looking;
+
+/// <summary>What was recorded, in words.</summary>
+internal static class FactWords
+{
+    /// <summary>What it says, who recorded it, and the day it was true.</summary>
+    public static ToldFact Told(Recorded record) => new(record.Entry.Kind, Words(record.Fact).TrimEnd('.'), record.Entry.Member, Day.Of(record));
+
+    /// <summary>"held: the bow ball is loose (lee, 2026-11-25)".</summary>
+    public static string Sentence(ToldFact fact) => $"{fact.Words} ({fact.Member}, {DayArgument.Text(fact.Day)})";
+
+    private static string Words(Fact fact) => fact switch
+    {
+        Held held => $"held: {held.Reason}",
+        Released released => $"hold lifted: {released.Reason}",
+        Reported report => $"reported{Place(report.Seat, report.Side)}: {report.Kind.Code().Replace('-', ' ')}{(report.Text is { } text ? $", {text}" : string.Empty)}",
+        JobPlanned job => $"job {job.Job} planned{Place(job.Seat, job.Side)}: {job.Remedy.Replace('-', ' ')}, for {job.Cause.Code().Replace('-', ' ')}",
+        StepDone step => FormattableString.Invariant($"job {step.Job}, step {step.Step + 1} done"),
+        JobDone done => $"job {done.Job} done; found: {done.Found?.Code().Replace('-', ' ') ?? "nothing"}",
+        JobDropped dropped => $"job {dropped.Job} given up{(dropped.Reason is { } reason ? $": {reason}" : string.Empty)}",
+        GateMended mended => $"mended{Place(mended.Seat, mended.Side)}",
+        Noted note => $"note: {note.Text}",
+        PhotoTaken photo => $"photo {photo.Sha256[..Math.Min(8, photo.Sha256.Length)]}",
+        MeasureTaken measure => FormattableString.Invariant($"{measure.Measure}{Place(measure.Seat, measure.Side)}: {measure.Value} {measure.Unit}"),
+        StockChanged stock => FormattableString.Invariant($"{stock.Part} {stock.Size}: {stock.Change:+0;-0;0}"),
+        StockCounted stock => FormattableString.Invariant($"{stock.Part} {stock.Size}: {stock.Count} counted"),
+        RackLevelRead level => FormattableString.Invariant($"level read: bow high {level.BowHigh}°, port low {level.PortLow}°"),
+        GaugeReversed gauge => FormattableString.Invariant($"turned end for end: {gauge.First}°, then {gauge.Turned}°"),
+        RoundStarted round => $"round {round.Round} began",
+        RoundEnded round => $"round {round.Round} ended",
+        _ => "something that a newer Gatewright recorded",
+    };
+
+    private static string Place(int? seat, Side? side) => (seat, side) switch
+    {
+        (null, null) => string.Empty,
+        (null, { } of) => $" to {of.Word()}",
+        ({ } at, null) => FormattableString.Invariant($" at seat {at}"),
+        ({ } at, { } of) => FormattableString.Invariant($" at seat {at} {of.Word()}"),
+    };
+}

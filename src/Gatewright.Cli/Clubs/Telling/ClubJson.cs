@@ -1,0 +1,29 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+
+namespace Gatewright.Cli.Clubs.Telling;
+
+/// <summary>Writes the documents.</summary>
+internal static class ClubJson
+{
+    private static readonly ClubJsonContext Context = new(new JsonSerializerOptions
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+        WriteIndented = true,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    });
+
+    public static string Of(ClubDocument document) => JsonSerializer.Serialize(document, document.GetType(), Context);
+}
+
+/// <summary>Generated at build time, so that writing needs no reflection.</summary>
+[JsonSerializable(typeof(ClubsDocument))]
+[JsonSerializable(typeof(ExportedDocument))]
+[JsonSerializable(typeof(ImportedDocument))]
+[JsonSerializable(typeof(RecordedDocument))]
+[JsonSerializable(typeof(StoreReportDocument))]
+[JsonSerializable(typeof(ChangesDocument))]
+[JsonSerializable(typeof(BoatDayDocument))]
+internal sealed partial class ClubJsonContext : JsonSerializerContext;
