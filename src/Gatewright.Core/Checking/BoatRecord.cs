@@ -40,12 +40,19 @@ public sealed record BoatRecord(BoatReadings Current, IReadOnlyList<Reading> Old
             [.. reports.Where(r => !mendings.Any(m => Settles(m, r)))]);
     }
 
-    /// <summary>Checks the boat as it is now.</summary>
+    /// <summary>Checks the boat as it is now, by the readings of each gate's last days.</summary>
     /// <exception cref="ArgumentException">Nothing was read since the last change.</exception>
     public BoatCheck Check(CheckSettings settings)
     {
         ArgumentNullException.ThrowIfNull(settings);
-        return BoatCheck.Of(Current, new() { Reports = Reports, LastGood = LastGood(settings) }, settings);
+        BoatReadings latest = Current.Latest(settings.DaysCombined);
+        var context = new BoatContext
+        {
+            Reports = Reports,
+            LastGood = LastGood(settings),
+            LeftAside = Current.Readings.Count - latest.Readings.Count,
+        };
+        return BoatCheck.Of(latest, context, settings);
     }
 
     private static IEnumerable<(GatePlace Gate, DateOnly? Date)> Changes(
@@ -73,7 +80,7 @@ public sealed record BoatRecord(BoatReadings Current, IReadOnlyList<Reading> Old
             return [];
         }
 
-        BoatCheck then = BoatCheck.Of(Current with { Readings = Old }, BoatContext.None, settings);
+        BoatCheck then = BoatCheck.Of((Current with { Readings = Old }).Latest(settings.DaysCombined), BoatContext.None, settings);
         return then.Verdict.Gates
             .Where(g => g.Verdict == Verdict.Good && refitted.Contains(g.Gate))
             .ToDictionary(g => g.Gate, g => Lean(then.Diagnosis, g.Gate));

@@ -17,4 +17,7 @@ public sealed record CheckSettings
 
     /// <summary>How readings are uncertain and what may be wrong.</summary>
     public DiagnosingSettings Diagnosing { get; init; } = DiagnosingSettings.Default;
+
+    /// <summary>Of how many days' readings of a gate are combined, the last ones: 4.</summary>
+    public int DaysCombined { get; init; } = 4;
 }

@@ -20,6 +20,9 @@ public sealed record BoatContext
     /// <summary>How a gate's pin leaned when it was last found good, before anything was done to it.</summary>
     public IReadOnlyDictionary<GatePlace, PinLean> LastGood { get; init; } = new Dictionary<GatePlace, PinLean>();
 
+    /// <summary>How many readings of gates as they are were left aside, as of days too far back.</summary>
+    public int LeftAside { get; init; }
+
     /// <summary>What a gate is meant to be, if that is known.</summary>
     public GateState? Target(GatePlace gate) => Targets.TryGetValue(gate, out GateState target) ? target : null;
 }

@@ -1,6 +1,7 @@
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Geometry;
+using Gatewright.Core.Judging;
 using Gatewright.Core.Measuring;
 using Gatewright.Core.Tests.Support;
 
@@ -18,6 +19,29 @@ public class BoatRecordTests
         BoatRecord record = BoatRecord.ByDate(Boat(At(One, 4, 1), At(One, 4, 9)), [], []);
 
         Assert.Equal((2, 0), (record.Current.Readings.Count, record.Old.Count));
+    }
+
+    [Fact]
+    public void Of_a_gate_the_last_days_it_was_read_on_count_and_how_many_readings_do_not_is_told()
+    {
+        // Ten rounds at 4, then the pin was bent and nobody knew: five rounds at 1.5.
+        IEnumerable<Reading> rounds = Enumerable.Range(1, 15).Select(day => At(One, day <= 10 ? 4 : 1.5, day));
+        BoatRecord record = BoatRecord.ByDate(Boat([.. rounds, At(Two, 4, 2)]), [], []);
+
+        BoatCheck check = record.Check(CheckSettings.Default);
+
+        Assert.Equal([12, 13, 14, 15], check.Readings.Readings.Where(r => r.Gate == One).Select(r => r.Lie.Date!.Value.Day));
+        Assert.Single(check.Readings.Readings, r => r.Gate == Two);
+        Assert.Equal(11, check.Context.LeftAside);
+        Assert.Equal(Verdict.Stop, check.Verdict.Gates.Single(g => g.Gate == One).Verdict);
+    }
+
+    [Fact]
+    public void All_readings_of_a_day_count_and_what_has_no_date_always_does()
+    {
+        BoatReadings boat = Boat(At(One, 4, 1), At(One, 4, 2), At(One, 4, 2), At(One, 4, null), At(One, 4, null));
+
+        Assert.Equal([2, 2, null, null], boat.Latest(1).Readings.Select(r => r.Lie.Date?.Day));
     }
 
     [Theory]
@@ -81,8 +105,8 @@ public class BoatRecordTests
 
     private static BoatReadings Boat(params Reading[] readings) => new("the boat", BoatClass.Parse("4-"), readings);
 
-    private static Reading At(GatePlace gate, double degrees, int day) =>
-        Taken.Gate(gate, Station.Abeam, degrees, new BoatLie(Lie.Upright, new HullLevel.BubbleCentred(), Day(day)));
+    private static Reading At(GatePlace gate, double degrees, int? day) => Taken.Gate(
+        gate, Station.Abeam, degrees, new BoatLie(Lie.Upright, new HullLevel.BubbleCentred(), day is { } known ? Day(known) : null));
 
     /// <summary>A whole stroke of a gate of 4° whose pin leans out so much, exactly as it is.</summary>
     private static IEnumerable<Reading> Stroke(GatePlace gate, double leanOut, int day)

@@ -34,7 +34,7 @@ internal static class BoatWords
 
     /// <summary>What no verdict shows and should be seen to all the same, a sentence each without its full stop.</summary>
     public static IEnumerable<string> Notices(BoatCheck check) =>
-        Disagreements(check.Verdict).Concat(OarWords.SlippedSleeves(check));
+        Disagreements(check.Verdict).Concat(OarWords.SlippedSleeves(check)).Concat(LeftAside(check));
 
     /// <summary>Between the stations, where nothing is judged: at a station it is a reason of the gate's verdict.</summary>
     private static IEnumerable<string> Disagreements(BoatVerdict boat) =>
@@ -43,6 +43,10 @@ internal static class BoatWords
         where pitch.RepeatsDisagree && pitch.At.Station is null
         select $"{gate.Gate} {pitch.At.Phrase()}: {pitch.Repeats} readings differ by more than their uncertainty allows. "
             + "Read it again";
+
+    private static IEnumerable<string> LeftAside(BoatCheck check) => check.Context.LeftAside == 0
+        ? []
+        : [string.Create(CultureInfo.InvariantCulture, $"{Figures.Count(check.Context.LeftAside, "older reading")} left aside: of each gate the last {check.Settings.DaysCombined} days it was read on count")];
 
     /// <summary>"told: knock at seat 3 port, down to port".</summary>
     private static IEnumerable<string> Told(BoatCheck check)
