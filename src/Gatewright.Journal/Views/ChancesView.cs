@@ -8,9 +8,10 @@ namespace Gatewright.Journal.Views;
 /// <summary>What a club's own finished jobs found, among how many things checked, since its chances were last reset.</summary>
 /// <remarks>
 /// A reset is a setting of the field <c>reset</c> of the settings <c>chances</c>; what was recorded after it counts. A gate
-/// counts as checked once in each round it was read in, or once a day outside rounds; an oar once a day its sleeve was
-/// read, a boat once a day its level was known by more than the eye, a gauge at each reversal. A job that found something
-/// adds what it found to the things checked where fewer were read.
+/// is looked at once in each round it was read in, or once a day outside rounds; an oar once a day its sleeve was read, a
+/// boat once a day its level was known by more than the eye. What a look found is known only afterwards, when somebody has
+/// mended what it showed or has looked again: so the last look at each counts for nothing yet. A gauge counts at each
+/// reversal. A job that found something adds what it found to the things checked where fewer were looked at.
 /// </remarks>
 public sealed class ChancesView
 {
@@ -93,14 +94,24 @@ public sealed class ChancesView
 
             string When(Recorded record, string lying) => lyings.GetValueOrDefault(lying)?.Round ?? FormattableString.Invariant($"{days.Of(record):yyyy-MM-dd}");
             List<(Recorded Record, ReadingTaken Reading)> read = [.. records.Where(r => r.Fact is ReadingTaken).Select(r => (r, (ReadingTaken)r.Fact))];
-            Gates = read.Where(r => r.Reading.Item != ReadItem.Sleeve)
-                .Select(r => (r.Reading.Boat, r.Reading.Seat, r.Reading.Side, When(r.Record, r.Reading.Lying))).Distinct().Count();
-            Oars = read.Where(r => r.Reading.Item == ReadItem.Sleeve)
-                .Select(r => (r.Reading.Boat, r.Reading.Seat, r.Reading.Side, days.Of(r.Record))).Distinct().Count();
-            Boats = records.Where(r => r.Fact is BoatLaid { Level: not LevelBasis.ByEye })
-                .Select(r => (((BoatLaid)r.Fact).Boat, days.Of(r))).Distinct().Count();
+            Gates = Settled(
+                read.Where(r => r.Reading.Item != ReadItem.Sleeve),
+                r => (r.Reading.Boat, r.Reading.Seat, r.Reading.Side),
+                r => When(r.Record, r.Reading.Lying));
+            Oars = Settled(
+                read.Where(r => r.Reading.Item == ReadItem.Sleeve),
+                r => (r.Reading.Boat, r.Reading.Seat, r.Reading.Side),
+                r => days.Of(r.Record));
+            Boats = Settled(
+                records.Where(r => r.Fact is BoatLaid { Level: not LevelBasis.ByEye }),
+                r => ((BoatLaid)r.Fact).Boat,
+                days.Of);
             Gauges = records.Count(r => r.Fact is GaugeReversed);
         }
+
+        /// <summary>How many looks there were, without the last at each thing.</summary>
+        private static int Settled<TLook, TThing, TWhen>(IEnumerable<TLook> looks, Func<TLook, TThing> thing, Func<TLook, TWhen> when) =>
+            looks.GroupBy(thing).Sum(of => of.Select(when).Distinct().Count() - 1);
 
         public int Gates { get; }
 

@@ -29,10 +29,25 @@ public sealed class ChancesViewTests
             On(May4, 9, new JobDone("j1", Cause.GatePitch)),
             On(May4, 10, new JobDone("j2")),
             On(May4, 11, new JobDone("j3", Cause.PinOut)),
-            On(May4, 12, new Retracted(Journals.Id(11))))).Found;
+            On(May4, 12, new Retracted(Journals.Id(11))),
+            On(May4.AddDays(7), 13, new BoatLaid("l3", "teal", Lie.Upright, LevelBasis.Read, 0, 0)),
+            On(May4.AddDays(7), 14, Reading("l3", 1, Side.Port)),
+            On(May4.AddDays(7), 15, Reading("l3", 1, Side.Starboard)),
+            On(May4.AddDays(7), 16, new ReadingTaken("l3", "teal", ReadItem.Sleeve, 1, Side.Port, 0)))).Found;
 
-        // Port in the round and once more outside it, starboard in the round.
+        // Port in the round, once more outside it and a week later, starboard in the round and a week later: of each but the last.
         Assert.Equal(new() { GatesChecked = 3, GatePitch = 1, OarsChecked = 1, BoatsChecked = 1, GaugesChecked = 1 }, found);
+    }
+
+    [Fact]
+    public void What_was_looked_at_once_has_taught_nothing_yet()
+    {
+        FoundCauses found = new ChancesView(Of(
+            On(May4, 1, new BoatLaid("l1", "teal", Lie.Upright, LevelBasis.Read, 0, 0)),
+            On(May4, 2, Reading("l1", 1, Side.Port)),
+            On(May4, 3, new ReadingTaken("l1", "teal", ReadItem.Sleeve, 1, Side.Port, 0)))).Found;
+
+        Assert.Equal(new(), found);
     }
 
     [Fact]
