@@ -1,6 +1,7 @@
 using Microsoft.Playwright;
 
 [assembly: AssemblyFixture(typeof(Gatewright.Browser.Tests.Chromium))]
+[assembly: Trait(Runs.Name, Runs.Once)]
 
 namespace Gatewright.Browser.Tests;
 

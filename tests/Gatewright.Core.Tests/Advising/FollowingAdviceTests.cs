@@ -18,6 +18,7 @@ namespace Gatewright.Core.Tests.Advising;
 /// 60 per cent of them. The true cause is then the likeliest of its gate in 62 per cent, and in 64 after all 24 readings.
 /// A mean is known to 0.1 reading, a share to 1.1 per cent.
 /// </remarks>
+[Trait(Runs.Name, Runs.Once)]
 public sealed class FollowingAdviceTests
 {
     private static readonly BoatPlan Eight = new(BoatClass.Parse("8+"));

@@ -12,6 +12,7 @@ namespace Gatewright.Core.Tests.Diagnosing;
 /// A share p of n cases has the standard error √(p(1 − p)/n): at most 0.05 in a tenth with 100 cases, 0.02 with 600. So many
 /// boats are drawn that every tenth here has several hundred, or next to none.
 /// </remarks>
+[Trait(Runs.Name, Runs.Once)]
 public sealed class CalibrationTests
 {
     private const int FewestCases = 100;

@@ -15,6 +15,7 @@ namespace Gatewright.Core.Tests.Diagnosing;
 /// the first two. The figures asked for lie a little below it; much more would mean that something leaked from the truth.
 /// In 10,000 boats (error 0.2 to 0.5): 94.8/75.1/91.6, 93.5/65.5/87.9, 69.0/26.0/47.4.
 /// </remarks>
+[Trait(Runs.Name, Runs.Once)]
 public sealed class RankingTests
 {
     private static readonly Angle LeastFault = Angle.FromDegrees(1.5);

@@ -10,6 +10,7 @@ using Microsoft.EntityFrameworkCore;
 namespace Gatewright.Server.Tests.Attacks;
 
 /// <summary>Passwords and secrets are not found by trying.</summary>
+[Trait(Runs.Name, Runs.Once)]
 public sealed class GuessingTests(Stores stores)
 {
     private const string Club = "upper-lock";

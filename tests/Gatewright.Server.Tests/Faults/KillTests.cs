@@ -10,6 +10,7 @@ using Microsoft.EntityFrameworkCore;
 namespace Gatewright.Server.Tests.Faults;
 
 /// <summary>What was acknowledged is kept, once, whenever a server dies.</summary>
+[Trait(Runs.Name, Runs.Once)]
 public sealed class KillTests(Stores stores) : IDisposable
 {
     private const string Club = "upper-lock";

@@ -7,6 +7,7 @@ using Gatewright.Store.Tests;
 namespace Gatewright.Server.Tests.Syncing;
 
 /// <summary>Devices hear that a journal has grown.</summary>
+[Trait(Runs.Name, Runs.Once)]
 public sealed class NewsTests(Stores stores)
 {
     private const string Club = "upper-lock";

@@ -6,6 +6,7 @@ using Microsoft.Data.Sqlite;
 namespace Gatewright.Store.Tests.Faults;
 
 /// <summary>The disk under a store in one file is full, or may not be written.</summary>
+[Trait(Runs.Name, Runs.Once)]
 public sealed class DiskTests(Stores stores)
 {
     private static CancellationToken Cancellation => TestContext.Current.CancellationToken;

@@ -5,6 +5,7 @@ using Microsoft.EntityFrameworkCore;
 namespace Gatewright.Store.Tests.Faults;
 
 /// <summary>The program is killed, without a word, wherever it is.</summary>
+[Trait(Runs.Name, Runs.Once)]
 public sealed class KilledProgramTests(Stores stores)
 {
     private static int Kills => LongRun.IsAsked ? 60 : 6;

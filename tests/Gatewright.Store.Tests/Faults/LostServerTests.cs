@@ -6,6 +6,7 @@ using Npgsql;
 namespace Gatewright.Store.Tests.Faults;
 
 /// <summary>The database's server goes down under those who append, and comes back.</summary>
+[Trait(Runs.Name, Runs.Once)]
 public sealed class LostServerTests
 {
     private static CancellationToken Cancellation => TestContext.Current.CancellationToken;
