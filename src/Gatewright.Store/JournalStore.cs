@@ -1,4 +1,5 @@
 using System.Data.Common;
+using System.Globalization;
 using Gatewright.Journal.Entries;
 using Gatewright.Store.Appending;
 using Gatewright.Store.Faults;
@@ -75,19 +76,28 @@ public sealed class JournalStore(StoreLocation location)
         await using DbCommand command = db.Database.GetDbConnection().CreateCommand();
         command.CommandText =
             "SELECT \"Number\", \"Id\", \"Member\", \"Device\", \"Milliseconds\", \"Counter\", \"Kind\", \"Version\", \"Body\" "
-            + "FROM entries WHERE \"Club\" = @club AND \"Number\" > @after ORDER BY \"Number\" LIMIT @most";
+            + "FROM entries WHERE \"Club\" = @club AND \"Number\" > @after AND \"Number\" <= @last ORDER BY \"Number\"";
         command.Add("@club", club);
         command.Add("@after", after);
-        command.Add("@most", most);
+
+        // Numbers have no gaps, so their range is as good as a count; a count leaves a planner that knows nothing of the
+        // table yet to read and sort all that follows.
+        command.Add("@last", after + most);
         await using DbDataReader reader = await command.ExecuteReaderAsync(cancellation).ConfigureAwait(false);
         var entries = new List<Numbered>();
         while (await reader.ReadAsync(cancellation).ConfigureAwait(false))
         {
-            entries.Add(Row(club, reader));
+            Numbered row = Row(club, reader);
+            entries.Add(row.Number == after + entries.Count + 1 ? row : throw Missing(club, after + entries.Count + 1));
         }
 
         return entries;
     }
+
+    private static StoreException Missing(string club, long number) => new(
+        StoreFault.Damaged,
+        string.Create(CultureInfo.InvariantCulture, $"Entry {number} of club {club} is missing, and later ones are there."),
+        "Keep the store as it is, look it through with gatewright club verify, and restore a backup elsewhere.");
 
     private static Numbered Row(string club, DbDataReader reader) => new(
         reader.GetInt64(0),

@@ -1,4 +1,5 @@
 using Gatewright.Journal.Entries;
+using Gatewright.Store.Faults;
 using Gatewright.Store.Schema;
 using Microsoft.EntityFrameworkCore;
 
@@ -120,5 +121,23 @@ public sealed class JournalStoreTests(Stores stores)
 
         Assert.False(db.Database.HasPendingModelChanges());
         Assert.Empty(await db.Database.GetPendingMigrationsAsync(Cancellation));
+    }
+
+    [Theory]
+    [EveryEngine]
+    public async Task A_journal_with_an_entry_missing_is_not_read_over(Engine engine)
+    {
+        StoreLocation location = await stores.NewAsync(engine);
+        var store = new JournalStore(location);
+        await store.AppendAsync("club", Made.Entries(1, 10), Cancellation);
+        await using (StoreDb db = location.Open())
+        {
+            await db.Entries.Where(e => e.Number == 4).ExecuteDeleteAsync(Cancellation);
+        }
+
+        StoreException thrown = await Assert.ThrowsAsync<StoreException>(() => store.ReadAsync("club", 0, 100, Cancellation));
+
+        Assert.Equal(StoreFault.Damaged, thrown.Fault);
+        Assert.Contains("Entry 4 of club club", thrown.Message, StringComparison.Ordinal);
     }
 }
