@@ -13,7 +13,12 @@ internal sealed class AppendingProcess : IAsyncDisposable
     private readonly List<string> _said = [];
     private long _acknowledged;
 
-    private AppendingProcess(Process process) => (_process, _listening) = (process, Task.Run(ListenAsync));
+    private AppendingProcess(Process process)
+    {
+        // First of all: listening begins at once, and listens to it.
+        _process = process;
+        _listening = Task.Run(ListenAsync);
+    }
 
     /// <summary>The number of the last entry that was acknowledged.</summary>
     public long Acknowledged => Interlocked.Read(ref _acknowledged);
