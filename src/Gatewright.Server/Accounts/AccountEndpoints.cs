@@ -61,7 +61,7 @@ internal static class AccountEndpoints
             return Problem.NotFound("invitation that still works");
         }
 
-        string? name = row.MadeBy is null
+        string? name = await invitations.OpensClubAsync(row, context.RequestAborted).ConfigureAwait(false)
             ? null
             : (await clubs.OpenAsync(row.Club, context.RequestAborted).ConfigureAwait(false)).Name;
         return TypedResults.Ok(new InvitationSeen(row.Club, name, row.Role, row.Label));

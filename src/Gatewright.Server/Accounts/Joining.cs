@@ -34,7 +34,7 @@ internal sealed class Joining(
             return (null, fields);
         }
 
-        bool isFirst = invitation.MadeBy is null;
+        bool isFirst = await invitations.OpensClubAsync(invitation, cancellation).ConfigureAwait(false);
         if (isFirst)
         {
             fields.ExpectLine(request.ClubName, "clubName", LongestName);

@@ -55,6 +55,11 @@ internal sealed class Invitations(StoreDb db, TimeProvider clock)
             .ConfigureAwait(false);
     }
 
+    /// <summary>Whether a link opens a club that has nothing on record yet, so that its name is asked for.</summary>
+    public async Task<bool> OpensClubAsync(InvitationRow invitation, CancellationToken cancellation) =>
+        invitation.MadeBy is null
+        && !await db.Clubs.AnyAsync(c => c.Club == invitation.Club && c.Last > 0, cancellation).ConfigureAwait(false);
+
     /// <summary>Ends a link. Of several who try at once, one ends it: the others hear false.</summary>
     public async Task<bool> EndAsync(string club, string invitation, CancellationToken cancellation)
     {

@@ -11,8 +11,9 @@ internal static class FirstKeeper
     private static readonly TimeSpan Life = TimeSpan.FromDays(2);
 
     /// <summary>
-    /// Makes the link, and ends those that earlier starts made; null where there is an account. The link is written to
-    /// the console alone, never to the log.
+    /// Makes the link, and ends those that earlier starts made; null where there is an account. It leads to the club that
+    /// was recorded from a terminal where there is one, and opens a club where there is none, or more than one. The link is
+    /// written to the console alone, never to the log.
     /// </summary>
     public static async Task<string?> InviteAsync(IServiceProvider services, string listening, CancellationToken cancellation)
     {
@@ -24,15 +25,25 @@ internal static class FirstKeeper
         }
 
         await scope.ServiceProvider.GetRequiredService<Invitations>().EndFirstAsync(cancellation).ConfigureAwait(false);
-        return await MakeAsync(services, listening, cancellation).ConfigureAwait(false);
+        List<string> recorded = await db.Clubs.Where(c => c.Last > 0).Select(c => c.Club).Take(2).ToListAsync(cancellation).ConfigureAwait(false);
+        return await MakeAsync(services, listening, recorded is [{ } only] ? only : null, cancellation).ConfigureAwait(false);
     }
 
-    /// <summary>Makes a link for the first keeper of a club that is not there yet.</summary>
-    public static async Task<string> MakeAsync(IServiceProvider services, string listening, CancellationToken cancellation)
+    /// <summary>Whether a club is on record.</summary>
+    public static async Task<bool> HasAsync(IServiceProvider services, string club, CancellationToken cancellation)
+    {
+        await using AsyncServiceScope scope = services.CreateAsyncScope();
+        StoreDb db = scope.ServiceProvider.GetRequiredService<StoreDb>();
+        return await db.Clubs.AnyAsync(c => c.Club == club && c.Last > 0, cancellation).ConfigureAwait(false);
+    }
+
+    /// <summary>Makes a link for a keeper of a club: of one that is on record, or with null the first of one that is not yet.</summary>
+    public static async Task<string> MakeAsync(
+        IServiceProvider services, string listening, string? club, CancellationToken cancellation)
     {
         await using AsyncServiceScope scope = services.CreateAsyncScope();
         (_, string secret) = await scope.ServiceProvider.GetRequiredService<Invitations>().MakeAsync(
-            Secret.NewId(), Role.Keeper, "first keeper", null, null, Life, cancellation).ConfigureAwait(false);
+            club ?? Secret.NewId(), Role.Keeper, "keeper", null, null, Life, cancellation).ConfigureAwait(false);
         return services.GetRequiredService<PublicAddress>().Link(listening, "join", secret);
     }
 }

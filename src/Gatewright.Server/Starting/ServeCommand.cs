@@ -42,6 +42,11 @@ internal static class ServeCommand
         {
             Description = "Make a link for the first keeper of a further club, show it, and end; a server may go on running meanwhile.",
         };
+        var keeperOf = new Option<string?>("--keeper-of")
+        {
+            Description = "Make a link for a keeper of this club, which was recorded from a terminal or whose keepers are gone, show it, and end.",
+            HelpName = "ID",
+        };
         var newPassword = new Option<string?>("--new-password")
         {
             Description = "Set the password of the account that signs in by this name to a new one, show it, and end.",
@@ -49,7 +54,7 @@ internal static class ServeCommand
         };
         var command = new RootCommand("Start the server: a club's boats, readings and jobs, kept for good and shared.")
         {
-            data, database, listen, publicAddress, proxy, demo, json, newClub, newPassword,
+            data, database, listen, publicAddress, proxy, demo, json, newClub, keeperOf, newPassword,
         };
         command.SetAction((result, cancellation) => run(
             new(
@@ -62,6 +67,7 @@ internal static class ServeCommand
                 result.GetValue(json))
             {
                 NewClub = result.GetValue(newClub),
+                KeeperOf = result.GetValue(keeperOf),
                 NewPassword = result.GetValue(newPassword),
             },
             cancellation));

@@ -17,6 +17,12 @@ internal sealed record ServeRequest(
     /// <summary>Whether a link for a further club is asked for, and nothing else.</summary>
     public bool NewClub { get; init; }
 
+    /// <summary>The club on record to which a link for a keeper is asked for, if that is asked for and nothing else.</summary>
+    public string? KeeperOf { get; init; }
+
+    /// <summary>Whether something is to be done once, and no server started.</summary>
+    public bool IsOnce => NewClub || KeeperOf is not null || NewPassword is not null;
+
     /// <summary>Whose password is to be set anew, if that is asked for and nothing else.</summary>
     public string? NewPassword { get; init; }
 
@@ -42,9 +48,9 @@ internal sealed record ServeRequest(
             problems.Add("--demo lets in whoever asks, so it is for this machine alone: leave out --listen and --public-address.");
         }
 
-        if (Demo && (NewClub || NewPassword is not null))
+        if (Demo && IsOnce)
         {
-            problems.Add("--demo is thrown away when it ends: --new-club and --new-password are for a store that is kept.");
+            problems.Add("--demo is thrown away when it ends: --new-club, --keeper-of and --new-password are for a store that is kept.");
         }
 
         if (!isLoopback && PublicAddress is null)

@@ -26,7 +26,7 @@ internal static class ServeRun
 
             await StoreOpening.OpenAsync(options.Location, cancellation).ConfigureAwait(false);
             await using WebApplication app = GatewrightServer.Build(options);
-            if (request.NewClub || request.NewPassword is not null)
+            if (request.IsOnce)
             {
                 return await OnceAsync(app, options, request, cancellation).ConfigureAwait(false);
             }
@@ -76,7 +76,18 @@ internal static class ServeRun
         if (request.NewClub)
         {
             Console.WriteLine("Whoever opens this link, once and within two days, opens a club and looks after it:");
-            Console.WriteLine(await FirstKeeper.MakeAsync(app.Services, options.Listen[0].ToString(), cancellation).ConfigureAwait(false));
+            Console.WriteLine(await FirstKeeper.MakeAsync(app.Services, options.Listen[0].ToString(), null, cancellation).ConfigureAwait(false));
+        }
+
+        if (request.KeeperOf is { } club)
+        {
+            if (!await FirstKeeper.HasAsync(app.Services, club, cancellation).ConfigureAwait(false))
+            {
+                return Tell([$"--keeper-of {club}: there is no such club; gatewright club list shows those there are."], WrongInput);
+            }
+
+            Console.WriteLine($"Whoever opens this link, once and within two days, looks after {club}:");
+            Console.WriteLine(await FirstKeeper.MakeAsync(app.Services, options.Listen[0].ToString(), club, cancellation).ConfigureAwait(false));
         }
 
         if (request.NewPassword is not { } name)

@@ -30,8 +30,8 @@ public sealed class FirstKeeperTests(Stores stores)
     public async Task Of_two_servers_that_start_at_once_one_link_lets_somebody_in()
     {
         await using RunningServer server = await RunningServer.StartAsync(await stores.NewAsync(Engine.Sqlite));
-        string one = Secret(await FirstKeeper.MakeAsync(server.Services, "http://127.0.0.1", Cancellation));
-        string other = Secret(await FirstKeeper.MakeAsync(server.Services, "http://127.0.0.1", Cancellation));
+        string one = Secret(await FirstKeeper.MakeAsync(server.Services, "http://127.0.0.1", null, Cancellation));
+        string other = Secret(await FirstKeeper.MakeAsync(server.Services, "http://127.0.0.1", null, Cancellation));
 
         Assert.Equal(HttpStatusCode.OK, await OpenAsync(server, one, "keeper"));
         Assert.Equal(HttpStatusCode.BadRequest, await OpenAsync(server, other, "stranger"));
@@ -44,7 +44,7 @@ public sealed class FirstKeeperTests(Stores stores)
         foreach (string name in new[] { "one", "two" })
         {
             // The second is made once there is somebody: it is not one of those that a start makes.
-            Assert.Equal(HttpStatusCode.OK, await OpenAsync(server, Secret(await FirstKeeper.MakeAsync(server.Services, "http://127.0.0.1", Cancellation)), name));
+            Assert.Equal(HttpStatusCode.OK, await OpenAsync(server, Secret(await FirstKeeper.MakeAsync(server.Services, "http://127.0.0.1", null, Cancellation)), name));
         }
 
         using Visitor one = server.Visitor();
@@ -55,6 +55,26 @@ public sealed class FirstKeeperTests(Stores stores)
 
         Assert.NotEqual(theirs, Assert.Single((await one.SessionAsync()).Clubs).Club);
         Assert.Equal(HttpStatusCode.NotFound, (await one.GetAsync($"/api/clubs/{theirs}/boats")).StatusCode);
+    }
+
+    [Fact]
+    public async Task The_first_keeper_finds_what_was_recorded_from_a_terminal()
+    {
+        StoreLocation location = await stores.NewAsync(Engine.Sqlite);
+        await new JournalStore(location).AppendAsync("boathouse", [Written.Boat("kim", "boathouse", "heron", "Heron")], Cancellation);
+        await using RunningServer server = await RunningServer.StartAsync(location);
+        string secret = Secret(await FirstKeeper.InviteAsync(server.Services, "http://127.0.0.1", Cancellation));
+        using Visitor keeper = server.Visitor();
+
+        // Its name is on record, or will be: it is not asked for.
+        HttpResponseMessage joined = await keeper.SendAsync(
+            HttpMethod.Post, "/api/join", new JoinRequest(secret, "keeper", RunningServer.Password, "Keeper", null));
+
+        Assert.Equal(HttpStatusCode.OK, joined.StatusCode);
+        await keeper.SessionAsync();
+        Assert.Contains("Heron", await (await keeper.GetAsync("/api/clubs/boathouse/boats")).Content.ReadAsStringAsync(Cancellation), StringComparison.Ordinal);
+        Assert.True(await FirstKeeper.HasAsync(server.Services, "boathouse", Cancellation));
+        Assert.False(await FirstKeeper.HasAsync(server.Services, "elsewhere", Cancellation));
     }
 
     [Fact]
