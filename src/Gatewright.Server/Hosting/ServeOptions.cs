@@ -26,6 +26,12 @@ public sealed record ServeOptions(
     /// <summary>The clock that times of entries, sessions and links are held against.</summary>
     public TimeProvider Clock { get; init; } = TimeProvider.System;
 
+    /// <summary>
+    /// Whether traces and metrics are made: only where a receiver is named, since making them for nobody takes memory
+    /// that a small machine has better uses for.
+    /// </summary>
+    public bool SendsTelemetry { get; init; } = Environment.GetEnvironmentVariable("OTEL_EXPORTER_OTLP_ENDPOINT") is { Length: > 0 };
+
     /// <summary>Whether all it listens on is this machine's own.</summary>
     public bool IsLoopback => Listen.All(u => u.IsLoopback);
 

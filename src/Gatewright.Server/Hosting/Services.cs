@@ -53,7 +53,10 @@ internal static class Services
         services.AddHealthChecks().AddCheck<StoreHealth>("store", tags: ["ready"]);
         services.AddOpenApi("v1");
         services.AddRazorComponents();
-        builder.AddTelemetry();
+        if (options.SendsTelemetry)
+        {
+            services.AddTelemetry();
+        }
     }
 
     private static void AddAccounts(this IServiceCollection services, ServeOptions options)

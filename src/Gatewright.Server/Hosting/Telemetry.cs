@@ -9,20 +9,15 @@ namespace Gatewright.Server.Hosting;
 internal static class Telemetry
 {
     /// <summary>Adds them.</summary>
-    public static void AddTelemetry(this WebApplicationBuilder builder)
-    {
-        OpenTelemetryBuilder telemetry = builder.Services.AddOpenTelemetry()
+    public static void AddTelemetry(this IServiceCollection services) =>
+        services.AddOpenTelemetry()
             .WithTracing(tracing => tracing.AddAspNetCoreInstrumentation(options =>
             {
                 options.EnrichWithHttpRequest = Scrub;
                 options.EnrichWithHttpResponse = (activity, response) => Scrub(activity, response.HttpContext.Request);
             }))
-            .WithMetrics(metrics => metrics.AddAspNetCoreInstrumentation().AddRuntimeInstrumentation());
-        if (!string.IsNullOrEmpty(builder.Configuration["OTEL_EXPORTER_OTLP_ENDPOINT"]))
-        {
-            telemetry.UseOtlpExporter();
-        }
-    }
+            .WithMetrics(metrics => metrics.AddAspNetCoreInstrumentation().AddRuntimeInstrumentation())
+            .UseOtlpExporter();
 
     /// <summary>Paths hold the secrets of links and the ids of members: a trace names the route alone.</summary>
     internal static void Scrub(Activity activity, HttpRequest request)

@@ -29,7 +29,8 @@ public sealed class DiscretionTests(Stores stores)
                 $"{activity.DisplayName} {string.Join(' ', activity.TagObjects.Select(t => $"{t.Key}={t.Value}"))} {string.Join(' ', activity.Events.SelectMany(e => e.Tags).Select(t => $"{t.Value}"))}"),
         };
         ActivitySource.AddActivityListener(listener);
-        await using RunningServer server = await RunningServer.StartAsync(await stores.NewAsync(engine));
+        await using RunningServer server = await RunningServer.StartAsync(
+            await stores.NewAsync(engine), options => options with { SendsTelemetry = true });
         ILoggerFactory loggers = server.Services.GetRequiredService<ILoggerFactory>();
         loggers.AddProvider(log);
         loggers.CreateLogger("Gatewright.Server.Tests").Log(LogLevel.Warning, default, "heard", null, (said, _) => said);
