@@ -1,6 +1,7 @@
 using Gatewright.Core.Judging;
 using Gatewright.Journal.Exchange.Check;
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Standing;
 using Gatewright.Journal.Views;
 using Gatewright.Server.Hosting;
 using Gatewright.Server.Members;

@@ -1,4 +1,5 @@
 using Gatewright.Journal.Replay;
+using Gatewright.Journal.Standing;
 using Gatewright.Journal.Views;
 using Gatewright.Store;
 

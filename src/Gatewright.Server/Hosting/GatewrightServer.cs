@@ -108,6 +108,7 @@ internal static class GatewrightServer
         app.MapHealthChecks("/health/ready", new() { Predicate = check => check.Tags.Contains("ready") }).DisableRateLimiting();
         app.MapOpenApi().AllowAnonymous();
         app.MapStaticAssets(Files);
+        app.MapApp();
         RouteGroupBuilder api = app.MapGroup("/api").AddEndpointFilter<TokenCheck>().DisableAntiforgery();
         api.MapAccounts();
         api.MapOwnAccount();

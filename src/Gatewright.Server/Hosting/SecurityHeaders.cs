@@ -4,21 +4,27 @@ namespace Gatewright.Server.Hosting;
 internal static class SecurityHeaders
 {
     // No inline script or style, nothing from elsewhere, no framing.
-    private const string ContentSecurityPolicy =
-        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; font-src 'self'; "
-        + "connect-src 'self'; manifest-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+    private const string OfPages = "script-src 'self'; base-uri 'none'; " + OfBoth;
+
+    // The app's page names its base, and its runtime is WebAssembly, which a browser counts as a script that is made.
+    private const string OfApp = "script-src 'self' 'wasm-unsafe-eval'; base-uri 'self'; " + OfBoth;
+
+    private const string OfBoth =
+        "default-src 'none'; style-src 'self'; img-src 'self' data: blob:; font-src 'self'; "
+        + "connect-src 'self'; manifest-src 'self'; worker-src 'self'; form-action 'self'; frame-ancestors 'none'";
 
     /// <summary>Adds them as an answer starts: one that went wrong on the way begins anew, and would have lost them.</summary>
     public static void UseSecurityHeaders(this IApplicationBuilder app) => app.Use((context, next) =>
     {
-        context.Response.OnStarting(Add, context.Response.Headers);
+        context.Response.OnStarting(Add, context);
         return next(context);
     });
 
     private static Task Add(object state)
     {
-        var headers = (IHeaderDictionary)state;
-        headers.ContentSecurityPolicy = ContentSecurityPolicy;
+        var context = (HttpContext)state;
+        IHeaderDictionary headers = context.Response.Headers;
+        headers.ContentSecurityPolicy = context.Request.Path.StartsWithSegments(AppFiles.Path) ? OfApp : OfPages;
         headers.XContentTypeOptions = "nosniff";
         headers.XFrameOptions = "DENY";
 

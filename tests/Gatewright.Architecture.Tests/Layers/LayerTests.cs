@@ -13,7 +13,8 @@ public class LayerTests
         ["Gatewright.Store"] = ["Gatewright.Journal"],
         ["Gatewright.Store.Sqlite"] = ["Gatewright.Store"],
         ["Gatewright.Store.Postgres"] = ["Gatewright.Store"],
-        ["Gatewright.Server"] = ["Gatewright.Journal", "Gatewright.Store", "Gatewright.Store.Sqlite", "Gatewright.Store.Postgres"],
+        ["Gatewright.App"] = ["Gatewright.Core", "Gatewright.Journal"],
+        ["Gatewright.Server"] = ["Gatewright.App", "Gatewright.Journal", "Gatewright.Store", "Gatewright.Store.Sqlite", "Gatewright.Store.Postgres"],
         ["Gatewright.Cli"] = ["Gatewright.Journal", "Gatewright.Planning", "Gatewright.Store", "Gatewright.Store.Sqlite", "Gatewright.Store.Postgres"],
     };
 

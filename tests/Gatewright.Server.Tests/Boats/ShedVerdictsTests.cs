@@ -8,6 +8,7 @@ using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Measuring;
 using Gatewright.Journal.Exchange.Check;
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Standing;
 using Gatewright.Server.Boats;
 using Gatewright.Store;
 

@@ -2,7 +2,7 @@ using Gatewright.Core.Checking;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
 
-namespace Gatewright.Server.Boats;
+namespace Gatewright.Journal.Standing;
 
 /// <summary>A boat as it was judged, with all that went into it, so that it can be told whether that still stands.</summary>
 /// <param name="Standing">How it stands.</param>

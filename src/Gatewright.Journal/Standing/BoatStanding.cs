@@ -4,12 +4,12 @@ using Gatewright.Journal.Exchange.Check;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
 
-namespace Gatewright.Server.Boats;
+namespace Gatewright.Journal.Standing;
 
 /// <summary>How a boat stands: what is on record of it and how it was judged.</summary>
 /// <param name="View">The boat.</param>
 /// <param name="Check">The check; null while nothing is read since its gates were last changed, or its class is not known.</param>
-internal sealed record BoatStanding(BoatView View, BoatCheck? Check)
+public sealed record BoatStanding(BoatView View, BoatCheck? Check)
 {
     private readonly Lazy<Task<CheckedBoat?>> _checked = new(() => Task.Run(() => Check is null ? null : CheckMapping.Boat(Check)));
 

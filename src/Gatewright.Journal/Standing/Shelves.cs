@@ -1,7 +1,7 @@
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 
-namespace Gatewright.Server.Boats;
+namespace Gatewright.Journal.Standing;
 
 /// <summary>
 /// All of a club's journal that a boat's record is read from. A shelf never changes: a club on which more was filed has

@@ -5,7 +5,7 @@ using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
 
-namespace Gatewright.Server.Boats;
+namespace Gatewright.Journal.Standing;
 
 /// <summary>
 /// The boats of a club and how they are judged: each worked out when it is first asked for, and kept for as long as
@@ -15,7 +15,7 @@ namespace Gatewright.Server.Boats;
 /// Those who ask while something is worked out wait without holding a thread: at 200 requests a second every thread
 /// would soon wait for a boat, and none be left to work it out.
 /// </remarks>
-internal sealed class ShedVerdicts
+public sealed class ShedVerdicts
 {
     private readonly Club _club;
     private readonly Lazy<Task<PriorChances>> _chances;

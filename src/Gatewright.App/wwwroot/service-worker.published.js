@@ -1,0 +1,55 @@
+// Keeps the whole program on the device, one version at a time: it starts the same with and without a network.
+// What people record is not here but in the database of the page, which no new version touches.
+self.importScripts('./service-worker-assets.js');
+
+const prefix = 'gatewright-program-';
+const cacheName = prefix + self.assetsManifest.version;
+const start = new URL('index.html', self.location).href;
+const kept = [/\.html$/, /\.js$/, /\.css$/, /\.wasm$/, /\.dat$/, /\.svg$/, /\.png$/, /\.woff2$/, /\.json$/, /\.webmanifest$/];
+const left = [/service-worker/, /\.map$/];
+const files = self.assetsManifest.assets.filter(a => kept.some(k => k.test(a.url)) && !left.some(l => l.test(a.url)));
+const addresses = new Set(files.map(a => new URL(a.url, self.location).href));
+
+self.addEventListener('install', event => event.waitUntil(install()));
+self.addEventListener('activate', event => event.waitUntil(activate()));
+self.addEventListener('fetch', event => {
+  if (event.request.method !== 'GET') {
+    return;
+  }
+
+  if (event.request.mode === 'navigate') {
+    if (event.request.url.startsWith(new URL('./', self.location).href)) {
+      event.respondWith(fromDevice(start, event.request));
+    }
+  } else if (addresses.has(event.request.url)) {
+    event.respondWith(fromDevice(event.request.url, event.request));
+  }
+});
+
+// A page says when a new version may take over: never while somebody is in the middle of a round.
+self.addEventListener('message', event => {
+  if (event.data === 'take over') {
+    self.skipWaiting();
+  }
+});
+
+async function install() {
+  const cache = await caches.open(cacheName);
+  await cache.addAll(files.map(a => new Request(a.url, { integrity: a.hash, cache: 'no-cache' })));
+}
+
+async function activate() {
+  for (const name of await caches.keys()) {
+    if (name.startsWith(prefix) && name !== cacheName) {
+      await caches.delete(name);
+    }
+  }
+
+  // The page that installed it is looked after from now on, not only after the next visit.
+  await self.clients.claim();
+}
+
+async function fromDevice(address, request) {
+  const cache = await caches.open(cacheName);
+  return await cache.match(address) ?? fetch(request);
+}
