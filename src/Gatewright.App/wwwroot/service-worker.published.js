@@ -5,10 +5,13 @@ self.importScripts('./service-worker-assets.js');
 const prefix = 'gatewright-program-';
 const cacheName = prefix + self.assetsManifest.version;
 const start = new URL('index.html', self.location).href;
+
+// The list names files from the root of the site.
+const site = new URL('../', self.location);
 const kept = [/\.html$/, /\.js$/, /\.css$/, /\.wasm$/, /\.dat$/, /\.svg$/, /\.png$/, /\.woff2$/, /\.json$/, /\.webmanifest$/];
-const left = [/service-worker/, /\.map$/];
+const left = [/service-worker/, /\.map$/, /icudt_(no_)?CJK/];
 const files = self.assetsManifest.assets.filter(a => kept.some(k => k.test(a.url)) && !left.some(l => l.test(a.url)));
-const addresses = new Set(files.map(a => new URL(a.url, self.location).href));
+const addresses = new Set(files.map(a => new URL(a.url, site).href));
 
 self.addEventListener('install', event => event.waitUntil(install()));
 self.addEventListener('activate', event => event.waitUntil(activate()));
@@ -35,7 +38,7 @@ self.addEventListener('message', event => {
 
 async function install() {
   const cache = await caches.open(cacheName);
-  await cache.addAll(files.map(a => new Request(a.url, { integrity: a.hash, cache: 'no-cache' })));
+  await cache.addAll(files.map(a => new Request(new URL(a.url, site), { integrity: a.hash, cache: 'no-cache' })));
 }
 
 async function activate() {
