@@ -9,6 +9,7 @@ public class LayerTests
     {
         ["Gatewright.Core"] = [],
         ["Gatewright.Journal"] = ["Gatewright.Core"],
+        ["Gatewright.Replica"] = ["Gatewright.Journal"],
         ["Gatewright.Planning"] = ["Gatewright.Core"],
         ["Gatewright.Store"] = ["Gatewright.Journal"],
         ["Gatewright.Store.Sqlite"] = ["Gatewright.Store"],
