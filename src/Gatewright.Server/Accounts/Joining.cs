@@ -1,4 +1,5 @@
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Members;
 using Gatewright.Server.Members;
 using Gatewright.Server.Problems;
 using Gatewright.Server.Syncing;

@@ -1,3 +1,4 @@
+using Gatewright.Journal.Members;
 using Gatewright.Server.Members;
 using Gatewright.Store.Schema;
 using Microsoft.AspNetCore.Identity;

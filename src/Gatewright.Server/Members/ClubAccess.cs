@@ -1,3 +1,5 @@
+using Gatewright.Journal.Members;
+
 namespace Gatewright.Server.Members;
 
 /// <summary>Who is asking, in the club they ask about.</summary>

@@ -1,4 +1,5 @@
 using System.Security.Claims;
+using Gatewright.Journal.Members;
 using Gatewright.Store.Schema;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.EntityFrameworkCore;

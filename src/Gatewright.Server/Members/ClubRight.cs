@@ -1,3 +1,5 @@
+using Gatewright.Journal.Members;
+
 namespace Gatewright.Server.Members;
 
 /// <summary>What an endpoint of a club asks for.</summary>

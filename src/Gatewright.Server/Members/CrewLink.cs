@@ -1,5 +1,6 @@
 using System.Security.Claims;
 using System.Text.Json;
+using Gatewright.Journal.Members;
 using Gatewright.Store.Schema;
 using Microsoft.EntityFrameworkCore;
 

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Gatewright.Journal.Members;
 using Gatewright.Store.Schema;
 using Microsoft.EntityFrameworkCore;
 

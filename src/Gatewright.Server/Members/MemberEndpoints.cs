@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Gatewright.Journal.Members;
 using Gatewright.Server.Hosting;
 using Gatewright.Server.Problems;
 using Gatewright.Store.Schema;

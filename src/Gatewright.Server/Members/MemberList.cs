@@ -1,3 +1,4 @@
+using Gatewright.Journal.Members;
 using Gatewright.Server.Accounts;
 using Gatewright.Store.Schema;
 using Microsoft.EntityFrameworkCore;

@@ -1,6 +1,6 @@
 using Gatewright.Journal.Entries;
+using Gatewright.Journal.Members;
 using Gatewright.Server.Hosting;
-using Gatewright.Server.Members;
 using Gatewright.Server.Pages;
 using Gatewright.Store;
 using Gatewright.Store.Schema;

@@ -1,5 +1,6 @@
 using Gatewright.Journal.Entries;
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Members;
 using Gatewright.Journal.Replay;
 using Gatewright.Server.Members;
 using Gatewright.Store;

@@ -1,7 +1,7 @@
 using System.IO.Compression;
 using System.Net;
 using System.Text;
-using Gatewright.Server.Members;
+using Gatewright.Journal.Members;
 using Gatewright.Server.Tests.Hosting;
 using Gatewright.Server.Tests.Wall;
 using Gatewright.Store;

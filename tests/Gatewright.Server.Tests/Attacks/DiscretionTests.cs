@@ -1,8 +1,8 @@
 using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Net;
+using Gatewright.Journal.Members;
 using Gatewright.Server.Accounts;
-using Gatewright.Server.Members;
 using Gatewright.Server.Tests.Hosting;
 using Gatewright.Store;
 using Gatewright.Store.Tests;

@@ -1,4 +1,5 @@
 using System.Net;
+using Gatewright.Journal.Members;
 using Gatewright.Server.Members;
 using Gatewright.Server.Tests.Hosting;
 using Gatewright.Server.Tests.Wall;

@@ -1,7 +1,7 @@
 using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
 using Gatewright.Journal.Facts;
-using Gatewright.Server.Members;
+using Gatewright.Journal.Members;
 using Gatewright.Server.Tests.Hosting;
 using Gatewright.Store;
 using Gatewright.Store.Tests;

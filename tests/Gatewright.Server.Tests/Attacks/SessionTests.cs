@@ -1,6 +1,6 @@
 using System.Net;
+using Gatewright.Journal.Members;
 using Gatewright.Server.Accounts;
-using Gatewright.Server.Members;
 using Gatewright.Server.Tests.Hosting;
 using Gatewright.Store;
 using Gatewright.Store.Tests;

@@ -1,5 +1,5 @@
 using Gatewright.Journal.Entries;
-using Gatewright.Server.Members;
+using Gatewright.Journal.Members;
 using Gatewright.Server.Tests.Hosting;
 using Gatewright.Store;
 using Gatewright.Store.Schema;

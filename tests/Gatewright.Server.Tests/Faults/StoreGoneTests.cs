@@ -1,8 +1,8 @@
 using System.Net;
 using System.Net.Http.Json;
 using Gatewright.Journal.Entries;
+using Gatewright.Journal.Members;
 using Gatewright.Server.Accounts;
-using Gatewright.Server.Members;
 using Gatewright.Server.Tests.Hosting;
 using Gatewright.Store;
 using Gatewright.Store.Tests;

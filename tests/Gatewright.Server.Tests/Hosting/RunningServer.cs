@@ -1,3 +1,4 @@
+using Gatewright.Journal.Members;
 using Gatewright.Server.Hosting;
 using Gatewright.Server.Members;
 using Gatewright.Store;

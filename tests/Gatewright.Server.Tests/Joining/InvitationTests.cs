@@ -1,5 +1,6 @@
 using System.Net;
 using System.Net.Http.Json;
+using Gatewright.Journal.Members;
 using Gatewright.Server.Accounts;
 using Gatewright.Server.Members;
 using Gatewright.Server.Tests.Hosting;

@@ -2,6 +2,7 @@ using System.Net;
 using System.Net.Http.Json;
 using System.Text.Json;
 using Gatewright.Journal.Entries;
+using Gatewright.Journal.Members;
 using Gatewright.Server.Accounts;
 using Gatewright.Server.Members;
 using Gatewright.Server.Tests.Hosting;

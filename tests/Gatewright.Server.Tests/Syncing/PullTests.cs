@@ -3,7 +3,7 @@ using System.IO.Compression;
 using System.Net;
 using System.Text;
 using Gatewright.Journal.Entries;
-using Gatewright.Server.Members;
+using Gatewright.Journal.Members;
 using Gatewright.Server.Tests.Hosting;
 using Gatewright.Store;
 using Gatewright.Store.Tests;

@@ -1,6 +1,7 @@
 using System.Text;
 using Gatewright.Journal.Entries;
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Members;
 using Gatewright.Server.Members;
 using Gatewright.Server.Syncing;
 using Gatewright.Server.Tests.Hosting;

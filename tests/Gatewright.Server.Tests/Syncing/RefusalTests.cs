@@ -4,7 +4,7 @@ using System.Net.Http.Json;
 using System.Text;
 using Gatewright.Journal.Entries;
 using Gatewright.Journal.Facts;
-using Gatewright.Server.Members;
+using Gatewright.Journal.Members;
 using Gatewright.Server.Syncing;
 using Gatewright.Server.Tests.Hosting;
 using Gatewright.Store;

@@ -1,4 +1,4 @@
-namespace Gatewright.Server.Members;
+namespace Gatewright.Journal.Members;
 
 /// <summary>What a member is in a club.</summary>
 public enum Role

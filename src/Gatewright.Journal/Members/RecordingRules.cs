@@ -1,10 +1,9 @@
 using Gatewright.Journal.Facts;
-using Gatewright.Server.Members;
 
-namespace Gatewright.Server.Syncing;
+namespace Gatewright.Journal.Members;
 
 /// <summary>Which role records what.</summary>
-internal static class RecordingRules
+public static class RecordingRules
 {
     /// <summary>Whether a role may record a fact.</summary>
     /// <remarks>

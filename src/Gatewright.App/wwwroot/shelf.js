@@ -1,0 +1,263 @@
+// The device's shelf in IndexedDB. Each function is one transaction, flushed to disk before it answers; what it answers
+// with is one string or one run of bytes, since every value that crosses into the program costs time.
+
+const stores = {
+  front: null,
+  settings: null,
+  clubs: 'club',
+  counters: null,
+  own: ['club', 'place'],
+  blocks: ['club', 'last'],
+  snapshots: 'club',
+  photos: ['club', 'sha256'],
+};
+let opened;
+
+function database() {
+  opened ??= new Promise((resolve, reject) => {
+    const request = indexedDB.open('gatewright', 1);
+    request.onupgradeneeded = () => {
+      for (const [name, keyPath] of Object.entries(stores)) {
+        request.result.createObjectStore(name, keyPath ? { keyPath } : {});
+      }
+    };
+    request.onsuccess = () => {
+      // A newer program in another page may need another shape: it is let through, and this one says it is closed.
+      request.result.onversionchange = () => request.result.close();
+      resolve(request.result);
+    };
+    request.onerror = () => reject(request.error);
+    request.onblocked = () => reject(new DOMException('another page holds it', 'InvalidStateError'));
+  });
+  return opened;
+}
+
+// Runs work in one transaction and answers once that is on disk. Work may await requests of the transaction alone.
+async function transact(mode, names, work) {
+  try {
+    const transaction = (await database()).transaction(names, mode, { durability: 'strict' });
+    const ended = new Promise((resolve, reject) => {
+      transaction.oncomplete = resolve;
+      transaction.onabort = () => reject(transaction.error ?? new DOMException('it was broken off', 'AbortError'));
+    });
+    let answer;
+    try {
+      answer = await work(name => transaction.objectStore(name));
+    } catch (fault) {
+      ended.catch(() => { });
+      try { transaction.abort(); } catch { /* it has ended already */ }
+      throw fault;
+    }
+
+    await ended;
+    return answer;
+  } catch (fault) {
+    // The name alone tells the program what to do; it is put where the program finds it.
+    throw new Error(`[${fault?.name ?? 'Error'}] ${fault?.message ?? fault}`);
+  }
+}
+
+const asked = request => new Promise((resolve, reject) => {
+  request.onsuccess = () => resolve(request.result);
+  request.onerror = () => reject(request.error);
+});
+const ofClub = club => IDBKeyRange.bound([club], [club, []]);
+const after = (club, key) => IDBKeyRange.bound([club, key], [club, []], true);
+
+export function open(newDevice) {
+  return transact('readwrite', ['front', 'clubs', 'settings'], async store => {
+    let device = await asked(store('front').get('device'));
+    if (!device) {
+      device = newDevice;
+      store('front').put(device, 'device');
+    }
+
+    const names = await asked(store('settings').getAllKeys());
+    const values = await asked(store('settings').getAll());
+    return JSON.stringify({
+      device,
+      clubs: await asked(store('clubs').getAll()),
+      settings: Object.fromEntries(names.map((name, i) => [name, values[i]])),
+    });
+  });
+}
+
+export function set(name, value) {
+  return transact('readwrite', ['settings'], store => {
+    value === null ? store('settings').delete(name) : store('settings').put(value, name);
+  });
+}
+
+export function hold(text) {
+  return transact('readwrite', ['clubs'], async store => {
+    const club = JSON.parse(text);
+    const held = await asked(store('clubs').get(club.club));
+    store('clubs').put({ ...club, pulled: held?.pulled ?? 0 });
+  });
+}
+
+export function letGo(club) {
+  return transact('readwrite', ['clubs', 'own', 'blocks', 'snapshots', 'photos', 'counters'], store => remove(store, club));
+}
+
+export function read(club, number, place, withSnapshot) {
+  return transact('readonly', ['clubs', 'own', 'blocks', 'snapshots'], async store => {
+    const held = await asked(store('clubs').get(club));
+    const snapshot = withSnapshot ? await asked(store('snapshots').get(club)) : undefined;
+    const blocks = await asked(store('blocks').getAll(after(club, Math.max(number, snapshot?.number ?? 0))));
+    const own = await asked(store('own').getAll(after(club, Math.max(place, snapshot?.place ?? 0))));
+    return packed(
+      {
+        held: held ?? null,
+        snapshot: snapshot ? { number: snapshot.number, place: snapshot.place, length: snapshot.bytes.length } : null,
+        blocks: blocks.map(b => b.lines.length),
+        own: own.map(o => ({ place: o.place, text: o.text })),
+      },
+      [...(snapshot ? [snapshot.bytes] : []), ...blocks.map(b => b.lines)]);
+  });
+}
+
+// The length of what describes it in four bytes, the description, and all bytes it describes.
+function packed(description, parts) {
+  const head = new TextEncoder().encode(JSON.stringify(description));
+  const whole = new Uint8Array(4 + head.length + parts.reduce((sum, p) => sum + p.length, 0));
+  new DataView(whole.buffer).setUint32(0, head.length, true);
+  whole.set(head, 4);
+  let at = 4 + head.length;
+  for (const part of parts) {
+    whole.set(part, at);
+    at += part.length;
+  }
+
+  return whole;
+}
+
+export function addOwn(club, texts) {
+  return transact('readwrite', ['clubs', 'own', 'counters'], store => add(store, club, texts));
+}
+
+export function changeOwn(club, places, texts, removed) {
+  return transact('readwrite', ['own'], async store => {
+    for (let i = 0; i < places.length; i++) {
+      if (await asked(store('own').getKey([club, places[i]])) !== undefined) {
+        store('own').put({ club, place: places[i], text: texts[i] });
+      }
+    }
+
+    removed.forEach(place => store('own').delete([club, place]));
+  });
+}
+
+export function append(club, from, last, lines, removed) {
+  return transact('readwrite', ['clubs', 'own', 'blocks'], async store => {
+    const held = await heldClub(store, club);
+    if (held.pulled !== from) {
+      return false;
+    }
+
+    store('blocks').put({ club, after: from, last, lines });
+    store('clubs').put({ ...held, pulled: last });
+    removed.forEach(place => store('own').delete([club, place]));
+    return true;
+  });
+}
+
+export function startOver(club, texts) {
+  return transact('readwrite', ['clubs', 'own', 'blocks', 'snapshots', 'counters'], async store => {
+    store('blocks').delete(ofClub(club));
+    store('snapshots').delete(club);
+    store('clubs').put({ ...await heldClub(store, club), pulled: 0 });
+    await add(store, club, texts);
+  });
+}
+
+export function move(from, to, texts) {
+  return transact('readwrite', ['clubs', 'own', 'blocks', 'snapshots', 'photos', 'counters'], async store => {
+    for (const photo of await asked(store('photos').getAll(ofClub(from)))) {
+      if (await asked(store('photos').getKey([to, photo.sha256])) === undefined) {
+        store('photos').put({ ...photo, club: to, unsent: true });
+      }
+    }
+
+    await add(store, to, texts);
+    remove(store, from);
+  });
+}
+
+export function putSnapshot(club, number, place, bytes) {
+  return transact('readwrite', ['snapshots'], store => {
+    store('snapshots').put({ club, number, place, bytes });
+  });
+}
+
+export function putPhoto(club, sha256, mediaType, bytes, unsent) {
+  return transact('readwrite', ['photos'], async store => {
+    if (await asked(store('photos').getKey([club, sha256])) === undefined) {
+      store('photos').put({ club, sha256, mediaType, bytes, unsent });
+    }
+  });
+}
+
+export function photo(club, sha256) {
+  return transact('readonly', ['photos'], async store => {
+    const found = await asked(store('photos').get([club, sha256]));
+    return found ? packed({ mediaType: found.mediaType, unsent: found.unsent }, [found.bytes]) : new Uint8Array();
+  });
+}
+
+export function photos(club) {
+  return transact('readonly', ['photos'], async store => {
+    const found = {};
+    await new Promise((resolve, reject) => {
+      const request = store('photos').openCursor(ofClub(club));
+      request.onerror = () => reject(request.error);
+      request.onsuccess = () => {
+        if (!request.result) {
+          resolve();
+          return;
+        }
+
+        found[request.result.value.sha256] = request.result.value.unsent;
+        request.result.continue();
+      };
+    });
+    return JSON.stringify(found);
+  });
+}
+
+export function photoSent(club, sha256) {
+  return transact('readwrite', ['photos'], async store => {
+    const found = await asked(store('photos').get([club, sha256]));
+    if (found) {
+      store('photos').put({ ...found, unsent: false });
+    }
+  });
+}
+
+// Asks the browser not to clear the shelf when it runs short of room; whether it agrees is its own affair.
+export async function persist() {
+  return await navigator.storage?.persist?.() ?? false;
+}
+
+async function heldClub(store, club) {
+  const held = await asked(store('clubs').get(club));
+  if (!held) {
+    throw new DOMException(`This device does not hold the club ${club}.`, 'NotFoundError');
+  }
+
+  return held;
+}
+
+async function add(store, club, texts) {
+  await heldClub(store, club);
+  const last = await asked(store('counters').get(club)) ?? 0;
+  const places = texts.map((_, i) => last + 1 + i);
+  texts.forEach((text, i) => store('own').put({ club, place: places[i], text }));
+  store('counters').put(last + texts.length, club);
+  return places;
+}
+
+function remove(store, club) {
+  ['own', 'blocks', 'photos'].forEach(name => store(name).delete(ofClub(club)));
+  ['clubs', 'snapshots'].forEach(name => store(name).delete(club));
+}
