@@ -10,6 +10,7 @@ public class LayerTests
         ["Gatewright.Core"] = [],
         ["Gatewright.Journal"] = ["Gatewright.Core"],
         ["Gatewright.Planning"] = ["Gatewright.Core"],
+        ["Gatewright.Drawings"] = ["Gatewright.Core"],
         ["Gatewright.Store"] = ["Gatewright.Journal"],
         ["Gatewright.Store.Sqlite"] = ["Gatewright.Store"],
         ["Gatewright.Store.Postgres"] = ["Gatewright.Store"],
