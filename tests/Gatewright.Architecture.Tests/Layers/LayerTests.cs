@@ -11,6 +11,7 @@ public class LayerTests
         ["Gatewright.Journal"] = ["Gatewright.Core"],
         ["Gatewright.Replica"] = ["Gatewright.Journal"],
         ["Gatewright.Planning"] = ["Gatewright.Core"],
+        ["Gatewright.Drawings"] = ["Gatewright.Core"],
         ["Gatewright.Store"] = ["Gatewright.Journal"],
         ["Gatewright.Store.Sqlite"] = ["Gatewright.Store"],
         ["Gatewright.Store.Postgres"] = ["Gatewright.Store"],
