@@ -1,0 +1,94 @@
+using Gatewright.Journal.Facts;
+using Gatewright.Journal.Members;
+using Gatewright.Journal.Replay;
+using Gatewright.Journal.Standing;
+using Gatewright.Journal.Views;
+using Gatewright.Replica.Copies;
+using Gatewright.Replica.Shelves;
+
+namespace Gatewright.App.Device;
+
+/// <summary>The club that is open on the screen: its journal as this device has it, its boats and how they stand.</summary>
+/// <remarks>Pages read from it and record through it; they draw themselves anew when it says that it changed.</remarks>
+public sealed class ClubInHand
+{
+    private static readonly TimeSpan Rest = TimeSpan.FromSeconds(2);
+    private ClubCopy? _copy;
+    private ShedVerdicts? _shed;
+
+    /// <summary>Said when anything in the club changed, here or elsewhere.</summary>
+    public event Action? Changed;
+
+    /// <summary>Whether a club is open.</summary>
+    public bool IsOpen => _copy is not null;
+
+    /// <summary>The copy, for what is told of it.</summary>
+    /// <exception cref="InvalidOperationException">No club is open.</exception>
+    public ClubCopy Copy => _copy ?? throw new InvalidOperationException("No club is open.");
+
+    /// <summary>The club.</summary>
+    public Club Club => Copy.Club;
+
+    /// <summary>Its id, the member here, their role.</summary>
+    public HeldClub Held => Copy.Held;
+
+    /// <summary>Its boats and how they stand; what did not change is not worked out again.</summary>
+    public ShedVerdicts Shed => _shed ?? throw new InvalidOperationException("No club is open.");
+
+    /// <summary>What it is called.</summary>
+    public string Name => ClubSettings.Name(Club) ?? Held.Name;
+
+    /// <summary>Whether the member here may record a fact: what the server would refuse is not offered.</summary>
+    public bool May(Fact fact) => Held.Home == ClubHome.Device || (Roles.Of(Held.Role) is { } role && RecordingRules.May(role, fact));
+
+    /// <summary>Opens a club in place of the one before.</summary>
+    public void Open(ClubCopy copy)
+    {
+        ArgumentNullException.ThrowIfNull(copy);
+        Close();
+        _copy = copy;
+        _shed = ShedVerdicts.Of(copy.Club);
+        copy.Changed += Follow;
+        Changed?.Invoke();
+    }
+
+    /// <summary>Closes it.</summary>
+    public void Close()
+    {
+        if (_copy is { } copy)
+        {
+            copy.Changed -= Follow;
+            (_copy, _shed) = (null, null);
+        }
+    }
+
+    /// <summary>Records facts: they are on this device's disk when this returns, all of them or none.</summary>
+    /// <exception cref="NotRecordedException">A fact says what cannot be.</exception>
+    /// <exception cref="ShelfException">This device cannot keep them.</exception>
+    public Task RecordAsync(params Fact[] facts) => Copy.RecordAsync(facts);
+
+    /// <summary>A boat and how it stands; null for a key that no boat has.</summary>
+    public Task<BoatStanding?> BoatAsync(string key) => Shed.BoatAsync(key);
+
+    private void Follow(ClubCopy copy)
+    {
+        _shed = Shed.With(copy.Club, teaches: false);
+        Changed?.Invoke();
+        _ = RecountAsync(copy);
+    }
+
+    /// <summary>
+    /// Counts once more what the club's jobs have taught, when there is a moment's rest: the count goes over the whole
+    /// journal, and nobody who taps readings in should wait for it.
+    /// </summary>
+    private async Task RecountAsync(ClubCopy copy)
+    {
+        Club club = copy.Club;
+        await Task.Delay(Rest);
+        if (_copy == copy && copy.Club == club)
+        {
+            _shed = Shed.With(club, teaches: true);
+            Changed?.Invoke();
+        }
+    }
+}
