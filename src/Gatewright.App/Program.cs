@@ -1,8 +1,21 @@
 using Gatewright.App;
+using Gatewright.App.Device;
+using Gatewright.App.Frame;
+using Gatewright.App.Shed;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
 builder.RootComponents.Add<Root>("#app");
 builder.Services.AddLocalization();
-builder.Services.AddScoped(_ => new HttpClient { BaseAddress = new(new Uri(builder.HostEnvironment.BaseAddress), "/") });
-await builder.Build().RunAsync();
+builder.Services.AddSingleton(typeof(Texts<>));
+builder.Services.AddSingleton(_ => new HttpClient { BaseAddress = new(new Uri(builder.HostEnvironment.BaseAddress), "/") });
+builder.Services.AddSingleton(TimeProvider.System);
+builder.Services.AddSingleton<IndexedDbShelf>();
+builder.Services.AddSingleton<ClubInHand>();
+builder.Services.AddSingleton<ThisDevice>();
+builder.Services.AddSingleton<LastShed>();
+WebAssemblyHost host = builder.Build();
+
+// Before the first page is drawn: until then the shed stands there as it was last seen.
+await host.Services.GetRequiredService<ThisDevice>().OpenAsync();
+await host.RunAsync();

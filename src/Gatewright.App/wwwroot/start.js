@@ -22,5 +22,16 @@
     }
   }
 
-  globalThis.gatewright = { language };
+  globalThis.gatewright = {
+    language,
+    keepShed() {
+      if (location.pathname === base) {
+        try {
+          localStorage.setItem('gatewright.last-shed', document.getElementById('app').innerHTML);
+        } catch {
+          // No room: the next start begins with an empty screen, and nothing else is the worse for it.
+        }
+      }
+    },
+  };
 })();

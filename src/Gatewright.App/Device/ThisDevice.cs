@@ -1,0 +1,61 @@
+using Gatewright.Replica.Shelves;
+
+namespace Gatewright.App.Device;
+
+/// <summary>The device the program runs on: its shelf, the clubs on it, and the one that was last open.</summary>
+public sealed class ThisDevice(IndexedDbShelf shelf, ClubInHand inHand, TimeProvider clock)
+{
+    private const string LastClub = "club";
+    private Replica.Device? _device;
+
+    /// <summary>What was wrong when it was opened; null for nothing.</summary>
+    public ShelfException? Fault { get; private set; }
+
+    /// <summary>The device, once it is open.</summary>
+    /// <exception cref="InvalidOperationException">It is not.</exception>
+    public Replica.Device Device => _device ?? throw new InvalidOperationException("The device is not open.");
+
+    /// <summary>Whether it is open.</summary>
+    public bool IsOpen => _device is not null;
+
+    /// <summary>Opens it, and the club that was last open. What fails is told by <see cref="Fault"/>.</summary>
+    public async Task OpenAsync()
+    {
+        try
+        {
+            _device = await Replica.Device.OpenAsync(shelf, clock);
+            if (_device.Settings.GetValueOrDefault(LastClub) is { } last && _device.Clubs.Any(c => c.Club == last))
+            {
+                await OpenClubAsync(last);
+            }
+            else if (_device.Clubs is [{ } only, ..])
+            {
+                await OpenClubAsync(only.Club);
+            }
+        }
+        catch (ShelfException broken)
+        {
+            Fault = broken;
+        }
+    }
+
+    /// <summary>Opens a club that the device holds.</summary>
+    /// <exception cref="ShelfException">It cannot be read.</exception>
+    public async Task OpenClubAsync(string club)
+    {
+        inHand.Open(await Device.ClubAsync(club));
+        if (Device.Settings.GetValueOrDefault(LastClub) != club)
+        {
+            await Device.SetAsync(LastClub, club);
+        }
+    }
+
+    /// <summary>Begins a club that lives on this device alone, and opens it.</summary>
+    /// <exception cref="ShelfException">There is no such club.</exception>
+    public async Task StartClubAsync(string name)
+    {
+        Replica.Copies.ClubCopy copy = await Device.StartClubAsync(name);
+        await OpenClubAsync(copy.Held.Club);
+        await shelf.PersistAsync();
+    }
+}

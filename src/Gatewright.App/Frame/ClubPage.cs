@@ -1,0 +1,47 @@
+using Gatewright.App.Device;
+using Microsoft.AspNetCore.Components;
+
+namespace Gatewright.App.Frame;
+
+/// <summary>A page about the club in hand: it is drawn anew when the club changes, and leads elsewhere while none is open.</summary>
+public abstract class ClubPage : ComponentBase, IDisposable
+{
+    /// <summary>The club.</summary>
+    [Inject]
+    public required ClubInHand InHand { get; set; }
+
+    /// <summary>Where one is.</summary>
+    [Inject]
+    public required NavigationManager Navigation { get; set; }
+
+    /// <summary>Reads anew what the page shows of the club: when it opens, when where it is changes, and when the club does.</summary>
+    protected virtual Task ReadAsync() => Task.CompletedTask;
+
+    /// <inheritdoc/>
+    protected override void OnInitialized() => InHand.Changed += Changed;
+
+    /// <inheritdoc/>
+    protected override Task OnParametersSetAsync() => InHand.IsOpen ? ReadAsync() : Task.CompletedTask;
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        InHand.Changed -= Changed;
+        Dispose(true);
+        GC.SuppressFinalize(this);
+    }
+
+    /// <summary>Lets go of what the page holds beside.</summary>
+    protected virtual void Dispose(bool disposing)
+    {
+    }
+
+    private void Changed() => _ = InvokeAsync(async () =>
+    {
+        if (InHand.IsOpen)
+        {
+            await ReadAsync();
+            StateHasChanged();
+        }
+    });
+}

@@ -1,0 +1,4 @@
+namespace Gatewright.App.Welcoming;
+
+/// <summary>Names the texts of the first screen.</summary>
+public sealed class WelcomeTexts;
