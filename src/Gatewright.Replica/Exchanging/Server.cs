@@ -60,8 +60,8 @@ internal sealed class Server(HttpClient http)
         return AskAsync(HttpMethod.Put, $"api/clubs/{club}/photos/{photo.Sha256}", content, _ => Task.FromResult(true), cancellation);
     }
 
-    /// <summary>Asks for a picture; null where the server does not have it.</summary>
-    public Task<KeptPhoto?> PhotoAsync(string club, string sha256, CancellationToken cancellation) => AskAsync<KeptPhoto?>(
+    /// <summary>Asks for a picture.</summary>
+    public Task<KeptPhoto> PhotoAsync(string club, string sha256, CancellationToken cancellation) => AskAsync(
         HttpMethod.Get,
         $"api/clubs/{club}/photos/{sha256}",
         null,
@@ -69,7 +69,7 @@ internal sealed class Server(HttpClient http)
         {
             byte[] bytes = await response.Content.ReadAsByteArrayAsync(cancellation).ConfigureAwait(true);
             return Device.Hash(bytes) == sha256
-                ? new(sha256, response.Content.Headers.ContentType?.MediaType ?? "image/jpeg", bytes, IsUnsent: false)
+                ? new KeptPhoto(sha256, response.Content.Headers.ContentType?.MediaType ?? "image/jpeg", bytes, IsUnsent: false)
                 : throw new ServerException(ServerTrouble.Unreachable, "The picture did not come whole.");
         },
         cancellation);
@@ -140,10 +140,12 @@ internal sealed class Server(HttpClient http)
                 _ => ServerTrouble.Refused,
             },
             said ?? string.Create(CultureInfo.InvariantCulture, $"The server answered {(int)response.StatusCode}."),
-            Wait(response.Headers.RetryAfter));
+            Wait(response.Headers));
     }
 
-    private static TimeSpan? Wait(RetryConditionHeaderValue? after) => after?.Delta;
+    /// <summary>So many seconds, or until a time by the server's own clock.</summary>
+    private static TimeSpan? Wait(HttpResponseHeaders headers) =>
+        headers.RetryAfter?.Delta ?? (headers.RetryAfter?.Date - headers.Date);
 }
 
 /// <summary>A page of a journal as it came.</summary>
