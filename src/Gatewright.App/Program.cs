@@ -13,9 +13,16 @@ builder.Services.AddSingleton(TimeProvider.System);
 builder.Services.AddSingleton<IndexedDbShelf>();
 builder.Services.AddSingleton<ClubInHand>();
 builder.Services.AddSingleton<ThisDevice>();
+builder.Services.AddSingleton<Sharing>();
 builder.Services.AddSingleton<LastShed>();
 WebAssemblyHost host = builder.Build();
 
 // Before the first page is drawn: until then the shed stands there as it was last seen.
-await host.Services.GetRequiredService<ThisDevice>().OpenAsync();
+ThisDevice device = host.Services.GetRequiredService<ThisDevice>();
+await device.OpenAsync();
+if (device.IsOpen)
+{
+    _ = host.Services.GetRequiredService<Sharing>().BeginAsync();
+}
+
 await host.RunAsync();

@@ -43,6 +43,6 @@ internal static class DemoShed
         }
 
         await signIn.SignInAsync((await accounts.FindByNameAsync(AccountName).ConfigureAwait(false))!, isPersistent: false).ConfigureAwait(false);
-        return TypedResults.LocalRedirect(LocalPath.Of($"/club/{Club}"));
+        return TypedResults.LocalRedirect(context.Request.Form["to"] == "pages" ? LocalPath.Of($"/club/{Club}") : AppFiles.Path + "/");
     }
 }

@@ -1,0 +1,106 @@
+using Gatewright.Replica.Copies;
+using Gatewright.Replica.Exchanging;
+using Gatewright.Replica.Shelves;
+using Microsoft.JSInterop;
+
+namespace Gatewright.App.Device;
+
+/// <summary>Shares what this device has with the server and with other pages, for as long as the program runs.</summary>
+public sealed class Sharing(HttpClient http, ThisDevice device, ClubInHand inHand, IJSRuntime script)
+{
+    private IJSObjectReference? _module;
+    private Following? _following;
+    private DotNetObjectReference<Sharing>? _self;
+    private string? _followed;
+
+    /// <summary>The exchange; null until it is begun.</summary>
+    public Exchange? Exchange { get; private set; }
+
+    /// <summary>Said when it stands otherwise between this device and the server.</summary>
+    public event Action? Changed;
+
+    /// <summary>Begins, in the background: no page waits for a network.</summary>
+    public async Task BeginAsync()
+    {
+        Exchange = new(http, device.Device, Random.Shared);
+        Exchange.Changed += status => _ = StandAsync(status);
+        _following = new(Exchange, device.Device);
+        _module = await script.InvokeAsync<IJSObjectReference>("import", "./sharing.js");
+        _self = DotNetObjectReference.Create(this);
+        await _module.InvokeVoidAsync("listen", _self);
+        device.Device.HasNews += copy => _ = _module.InvokeVoidAsync("tellOthers", copy.Held.Club).AsTask();
+        await _following.RunAsync(CancellationToken.None);
+    }
+
+    /// <summary>Tries now.</summary>
+    [JSInvokable]
+    public void Woken() => _following?.Wake();
+
+    /// <summary>Another page has written to the shelf.</summary>
+    [JSInvokable]
+    public async Task WrittenElsewhere(string club)
+    {
+        if (inHand.IsOpen && inHand.Held.Club == club)
+        {
+            await inHand.Copy.LookAgainAsync();
+        }
+    }
+
+    /// <summary>A club's journal on the server has come to a number.</summary>
+    [JSInvokable]
+    public Task Grown(string club, long number) => _following?.NewsAsync(club, number) ?? Task.CompletedTask;
+
+    /// <summary>Somebody has signed in or out.</summary>
+    public void SessionChanged()
+    {
+        Exchange?.SessionChanged();
+        Woken();
+    }
+
+    private async Task StandAsync(ExchangeStatus status)
+    {
+        if (!inHand.IsOpen && device.Device.Clubs is [{ } first, ..])
+        {
+            await OpenFirstAsync(first);
+        }
+
+        // News of a club is had by its members alone: there is none before somebody has signed in.
+        string? club = Exchange?.Session is not null && inHand.IsOpen && inHand.Held.Home == ClubHome.Server ? inHand.Held.Club : null;
+        if (club != _followed && _module is not null)
+        {
+            _followed = club;
+            await _module.InvokeVoidAsync("follow", _self, club);
+        }
+
+        if (status.Phase == ExchangePhase.Shared && inHand.IsOpen)
+        {
+            await RestAsync(inHand.Copy);
+        }
+
+        Changed?.Invoke();
+    }
+
+    private async Task OpenFirstAsync(HeldClub first)
+    {
+        try
+        {
+            await device.OpenClubAsync(first.Club);
+        }
+        catch (ShelfException)
+        {
+            // The next round finds it as it is, and says so.
+        }
+    }
+
+    private static async Task RestAsync(ClubCopy copy)
+    {
+        try
+        {
+            await copy.RestAsync(isIdle: true);
+        }
+        catch (ShelfException)
+        {
+            // Without a snapshot the next start takes longer; nothing is lost.
+        }
+    }
+}
