@@ -1,5 +1,6 @@
 using Gatewright.Core;
 using Gatewright.Core.Judging;
+using Gatewright.Core.Numerics;
 using Gatewright.Drawings.Plan;
 
 namespace Gatewright.Drawings.Tests.Gallery;
@@ -22,6 +23,9 @@ internal static class Samples
             (Verdict? verdict, string? value) = Kinds[i % Kinds.Length];
             return new PlanGate(place, $"{place}, {verdict?.Word() ?? "not read"}, {value}", verdict, value, value is null ? null : "± 0.4", verdict is not null);
         })];
+
+    public static CovarianceMatrix Covariance(double first, double second, double correlation) =>
+        new(2, [first * first, correlation * first * second, correlation * first * second, second * second]);
 
     public static GatePlace Lit(BoatClass boatClass)
     {
