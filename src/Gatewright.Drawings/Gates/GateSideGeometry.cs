@@ -13,7 +13,7 @@ namespace Gatewright.Drawings.Gates;
 public sealed record GateSideGeometry(Side Side, double Exaggeration = 1)
 {
     /// <summary>How wide the drawing is.</summary>
-    public const double Width = 260;
+    public const double Width = 300;
 
     /// <summary>How high the drawing is.</summary>
     public const double Height = 296;

@@ -15,6 +15,8 @@ public sealed class GalleryTests(Chromium chromium)
     {
         ["plans"] = GalleryPage.OfAsync<MarksAndPlans>,
         ["gates"] = GalleryPage.OfAsync<GatesAndLeans>,
+        ["curves"] = GalleryPage.OfAsync<Curves>,
+        ["remedies"] = GalleryPage.OfAsync<RemediesAndIcons>,
     };
 
     [Theory]
