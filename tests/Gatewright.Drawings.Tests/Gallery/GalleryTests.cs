@@ -1,6 +1,5 @@
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
-using Microsoft.AspNetCore.Components;
 using Microsoft.Playwright;
 
 namespace Gatewright.Drawings.Tests.Gallery;
@@ -9,25 +8,33 @@ namespace Gatewright.Drawings.Tests.Gallery;
 [Trait(Runs.Name, Runs.Once)]
 public sealed class GalleryTests(Chromium chromium)
 {
-    [Theory]
-    [InlineData(360, ColorScheme.Light)]
-    [InlineData(360, ColorScheme.Dark)]
-    [InlineData(1280, ColorScheme.Light)]
-    [InlineData(1280, ColorScheme.Dark)]
-    public Task Marks_and_plans_hold(int width, ColorScheme scheme) => HoldsAsync<MarksAndPlans>("plans", width, scheme);
+    public static TheoryData<string, int, ColorScheme> Pages { get; } =
+        [.. from name in All.Keys from width in (int[])[360, 1280] from scheme in (ColorScheme[])[ColorScheme.Light, ColorScheme.Dark] select (name, width, scheme)];
 
-    private async Task HoldsAsync<TComponent>(string name, int width, ColorScheme scheme)
-        where TComponent : IComponent
+    private static Dictionary<string, Func<Task<string>>> All => new()
     {
-        IPage page = await chromium.PageAsync(await GalleryPage.OfAsync<TComponent>(), new()
+        ["plans"] = GalleryPage.OfAsync<MarksAndPlans>,
+        ["gates"] = GalleryPage.OfAsync<GatesAndLeans>,
+        ["curves"] = GalleryPage.OfAsync<Curves>,
+        ["remedies"] = GalleryPage.OfAsync<RemediesAndIcons>,
+    };
+
+    [Theory]
+    [MemberData(nameof(Pages))]
+    public async Task Every_drawing_holds(string name, int width, ColorScheme scheme)
+    {
+        IPage page = await chromium.PageAsync(await All[name](), new()
         {
-            ViewportSize = new() { Width = width, Height = 740 }, ColorScheme = scheme,
+            ViewportSize = new() { Width = width, Height = 740 }, ColorScheme = scheme, DeviceScaleFactor = 2,
         });
-        await page.ScreenshotAsync(new()
+        string end = $"{width}-{(scheme == ColorScheme.Dark ? "dark" : "light")}.png";
+        await page.ScreenshotAsync(new() { Path = Picture($"{name}-{end}"), FullPage = true, Animations = ScreenshotAnimations.Disabled });
+        foreach (ILocator part in await page.Locator("[data-picture]").AllAsync())
         {
-            Path = Path.Combine(AppContext.BaseDirectory, "pictures", $"{name}-{width}-{(scheme == ColorScheme.Dark ? "dark" : "light")}.png"),
-            FullPage = true, Animations = ScreenshotAnimations.Disabled,
-        });
+            string? partName = await part.GetAttributeAsync("data-picture");
+            await part.ScreenshotAsync(new() { Path = Picture($"{name}-{partName}-{end}"), Animations = ScreenshotAnimations.Disabled });
+        }
+
         AxeResult result = await page.RunAxe(new AxeRunOptions
         {
             RunOnly = new() { Type = "tag", Values = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] },
@@ -38,4 +45,6 @@ public sealed class GalleryTests(Chromium chromium)
         Assert.True(overhang <= 0, $"{name} is {overhang} px wider than the screen");
         await page.Context.CloseAsync();
     }
+
+    private static string Picture(string name) => Path.Combine(AppContext.BaseDirectory, "pictures", name);
 }
