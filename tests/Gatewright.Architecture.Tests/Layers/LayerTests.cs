@@ -8,13 +8,14 @@ public class LayerTests
     private static readonly Dictionary<string, string[]> Allowed = new()
     {
         ["Gatewright.Core"] = [],
-        ["Gatewright.Journal"] = ["Gatewright.Core"],
+        ["Gatewright.Words"] = ["Gatewright.Core"],
+        ["Gatewright.Journal"] = ["Gatewright.Core", "Gatewright.Words"],
         ["Gatewright.Planning"] = ["Gatewright.Core"],
         ["Gatewright.Store"] = ["Gatewright.Journal"],
         ["Gatewright.Store.Sqlite"] = ["Gatewright.Store"],
         ["Gatewright.Store.Postgres"] = ["Gatewright.Store"],
         ["Gatewright.Server"] = ["Gatewright.Journal", "Gatewright.Store", "Gatewright.Store.Sqlite", "Gatewright.Store.Postgres"],
-        ["Gatewright.Cli"] = ["Gatewright.Journal", "Gatewright.Planning", "Gatewright.Store", "Gatewright.Store.Sqlite", "Gatewright.Store.Postgres"],
+        ["Gatewright.Cli"] = ["Gatewright.Words", "Gatewright.Journal", "Gatewright.Planning", "Gatewright.Store", "Gatewright.Store.Sqlite", "Gatewright.Store.Postgres"],
     };
 
     [Fact]
