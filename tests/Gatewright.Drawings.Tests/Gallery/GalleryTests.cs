@@ -11,7 +11,7 @@ public sealed class GalleryTests(Chromium chromium)
     public static TheoryData<string, int, ColorScheme> Pages { get; } =
         [.. from name in All.Keys from width in (int[])[360, 1280] from scheme in (ColorScheme[])[ColorScheme.Light, ColorScheme.Dark] select (name, width, scheme)];
 
-    private static Dictionary<string, Func<Task<string>>> All => new()
+    internal static Dictionary<string, Func<Task<string>>> All => new()
     {
         ["plans"] = GalleryPage.OfAsync<MarksAndPlans>,
         ["gates"] = GalleryPage.OfAsync<GatesAndLeans>,
