@@ -26,7 +26,7 @@ public sealed class GalleryTests(Chromium chromium)
     {
         IPage page = await chromium.PageAsync(await All[name](), new()
         {
-            ViewportSize = new() { Width = width, Height = 740 }, ColorScheme = scheme, DeviceScaleFactor = 2,
+            ViewportSize = new() { Width = width, Height = 740 }, ColorScheme = scheme, DeviceScaleFactor = width == 360 ? 2 : 1,
         });
         string end = $"{width}-{(scheme == ColorScheme.Dark ? "dark" : "light")}.png";
         await page.ScreenshotAsync(new() { Path = Picture($"{name}-{end}"), FullPage = true, Animations = ScreenshotAnimations.Disabled });
