@@ -89,7 +89,7 @@ public sealed class AloneTests(ServerOfTheRun server)
         Assert.Equal(["club-"], phone.Device.Clubs.Select(c => c.Club[..5]));
         Phone other = await server.PhoneAsync(club, "m-2");
         await other.ExchangeAsync();
-        Assert.Equal(Said.Picture("a gate"), (await other.Exchange.PhotoAsync(club, photo))!.Bytes.ToArray());
+        Assert.Equal(Said.Picture("a gate"), (await other.PhotoAsync(club, photo))!.Bytes.ToArray());
     }
 
     [Fact]

@@ -45,8 +45,9 @@ public sealed class FollowingTests(ServerOfTheRun server)
         }
 
         var following = new Following(phone.Exchange, phone.Device);
+        phone.Network.Asked.Clear();
         Task running = following.RunAsync(stop.Token);
-        await UntilAsync(() => Task.FromResult(phone.Network.Asked.Count > 9));
+        await UntilAsync(() => Task.FromResult(phone.Network.Asked.Count == 1 && phone.Status.NextTry > phone.Clock.GetUtcNow().AddMinutes(1)));
         int asked = phone.Network.Asked.Count;
         for (int i = 0; i < 5; i++)
         {

@@ -19,10 +19,10 @@ public sealed class PhotoTests(ServerOfTheRun server)
         phone.Network.Fate = _ => Fate.Good;
         await phone.ShareAsync();
 
-        Assert.Equal(Said.Picture("a pin"), (await other.Exchange.PhotoAsync(club, photo))!.Bytes.ToArray());
+        Assert.Equal(Said.Picture("a pin"), (await other.PhotoAsync(club, photo))!.Bytes.ToArray());
         other.Network.IsOff = true;
-        Assert.Equal("image/png", (await other.Exchange.PhotoAsync(club, photo))!.MediaType);
-        Assert.Null(await other.Exchange.PhotoAsync(club, new string('0', 64)));
+        Assert.Equal("image/png", (await other.PhotoAsync(club, photo))!.MediaType);
+        Assert.Null(await other.PhotoAsync(club, new string('0', 64)));
     }
 
     [Fact]

@@ -71,6 +71,7 @@ public sealed class ReplicaLawTests(ServerOfTheRun server)
         foreach (Phone phone in phones.Concat(phones))
         {
             phone.Network.Fate = _ => Fate.Good;
+            phone.Shelf.DiesAt = 0;
             await phone.ShareAsync();
         }
 
