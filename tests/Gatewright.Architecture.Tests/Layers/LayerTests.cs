@@ -14,7 +14,7 @@ public class LayerTests
         ["Gatewright.Store"] = ["Gatewright.Journal"],
         ["Gatewright.Store.Sqlite"] = ["Gatewright.Store"],
         ["Gatewright.Store.Postgres"] = ["Gatewright.Store"],
-        ["Gatewright.Server"] = ["Gatewright.Journal", "Gatewright.Store", "Gatewright.Store.Sqlite", "Gatewright.Store.Postgres"],
+        ["Gatewright.Server"] = ["Gatewright.Words", "Gatewright.Journal", "Gatewright.Store", "Gatewright.Store.Sqlite", "Gatewright.Store.Postgres"],
         ["Gatewright.Cli"] = ["Gatewright.Words", "Gatewright.Journal", "Gatewright.Planning", "Gatewright.Store", "Gatewright.Store.Sqlite", "Gatewright.Store.Postgres"],
     };
 
