@@ -2,6 +2,7 @@ using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Tests.Replay;
 using Gatewright.Replica.Copies;
+using Gatewright.Replica.Shelves;
 using Gatewright.Replica.Tests.World;
 using Gatewright.Server.Members;
 using Gatewright.Server.Tests.Hosting;
@@ -112,6 +113,9 @@ public sealed class KillTests(ServerOfTheRun server)
         {
             Assert.False((await phone.Shelf.PhotosAsync(club))[photo], "the picture was not sent");
         }
+
+        // What came back stands on the shelf once.
+        Assert.Empty((await phone.Shelf.ReadAsync(club, ReadFrom.Beginning)).Own);
 
         // And as it is read from the shelf.
         await phone.OpenAsync();
