@@ -10,6 +10,7 @@ using Gatewright.Server.Tests.Hosting;
 namespace Gatewright.Replica.Tests.Exchanging;
 
 /// <summary>A page may die at any moment: with a flat battery, under a thumb. What was said to be recorded stays, once.</summary>
+[Trait(Runs.Name, Runs.Once)]
 public sealed class KillTests(ServerOfTheRun server)
 {
     // More calls than any of these days makes.
