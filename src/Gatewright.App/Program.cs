@@ -1,4 +1,5 @@
 using Gatewright.App;
+using Gatewright.App.Boat;
 using Gatewright.App.Device;
 using Gatewright.App.Frame;
 using Gatewright.App.Shed;
@@ -15,6 +16,7 @@ builder.Services.AddSingleton<ClubInHand>();
 builder.Services.AddSingleton<ThisDevice>();
 builder.Services.AddSingleton<Sharing>();
 builder.Services.AddSingleton<LastShed>();
+builder.Services.AddSingleton<RecordWords>();
 WebAssemblyHost host = builder.Build();
 
 // Before the first page is drawn: until then the shed stands there as it was last seen.

@@ -1,4 +1,5 @@
 using Gatewright.Core;
+using Gatewright.Core.Judging;
 using Gatewright.Core.Measuring;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
@@ -11,7 +12,25 @@ namespace Gatewright.Journal.Views;
 /// <param name="Pitch">The pitch on a level boat, with its standard uncertainty.</param>
 /// <param name="Repeats">How many readings it rests on.</param>
 /// <param name="IsBeforeChange">Whether the gate was changed since.</param>
-public sealed record GateDay(DateOnly Day, StrokePoint At, Estimate Pitch, int Repeats, bool IsBeforeChange);
+public sealed record GateDay(DateOnly Day, StrokePoint At, Estimate Pitch, int Repeats, bool IsBeforeChange)
+{
+    /// <summary>How the pitch alone is judged by a standard; null between the stations, where nothing is.</summary>
+    public Verdict? Judged(Standard standard, DecisionRule rule)
+    {
+        ArgumentNullException.ThrowIfNull(standard);
+        ArgumentNullException.ThrowIfNull(rule);
+        if (At.Station is not { } station)
+        {
+            return null;
+        }
+
+        StationLimits limits = standard.At(station);
+        (double value, double u) = (Pitch.Value.Degrees, Pitch.U.Degrees);
+        Verdict floor = rule.Floor(DecisionRule.Below(limits.Floor, value, u));
+        Verdict quality = rule.Limits(value, u, limits.Lowest.Degrees, limits.Highest.Degrees).Verdict;
+        return (Verdict)Math.Max((int)floor, (int)quality);
+    }
+}
 
 /// <summary>A gate over the days: what it was whenever it was read, and when it was mended.</summary>
 /// <param name="Days">What it was, oldest first; of one day from the catch to the finish.</param>

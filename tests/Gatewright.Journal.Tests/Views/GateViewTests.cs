@@ -1,6 +1,7 @@
 using Gatewright.Core;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
+using Gatewright.Core.Judging;
 using Gatewright.Core.Measuring;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
@@ -77,6 +78,12 @@ public sealed class GateViewTests
         // Two readings alike in all but their value pool to the middle, as level boats need no correction.
         Assert.Equal(2.5, history.Days[0].Pitch.Value.Degrees, 1e-9);
         Assert.Equal(Station.Abeam, history.Days[0].At.Station);
+
+        // The club standard abeam: 3 to 5, floor 2.
+        Assert.Equal(
+            [Verdict.Adjust, Verdict.Good],
+            history.Days.Select(d => d.Judged(Standard.Club, DecisionRule.Default with { AboveFloorForGood = 0.8 })));
+        Assert.Equal(Verdict.Stop, (history.Days[0] with { Pitch = Estimate.FromDegrees(1.9, 0.3) }).Judged(Standard.Club, DecisionRule.Default));
     }
 
     [Fact]
