@@ -1,5 +1,6 @@
 using System.Globalization;
 using Gatewright.App;
+using Gatewright.App.Boat;
 using Gatewright.App.Device;
 using Gatewright.App.Frame;
 using Gatewright.App.Shed;
@@ -18,6 +19,7 @@ builder.Services.AddSingleton<ClubInHand>();
 builder.Services.AddSingleton<ThisDevice>();
 builder.Services.AddSingleton<Sharing>();
 builder.Services.AddSingleton<LastShed>();
+builder.Services.AddSingleton<RecordWords>();
 WebAssemblyHost host = builder.Build();
 
 // Before the first page is drawn: until then the shed stands there as it was last seen.
