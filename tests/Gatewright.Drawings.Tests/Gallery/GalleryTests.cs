@@ -11,11 +11,12 @@ public sealed class GalleryTests(Chromium chromium)
     public static TheoryData<string, int, ColorScheme> Pages { get; } =
         [.. from name in All.Keys from width in (int[])[360, 1280] from scheme in (ColorScheme[])[ColorScheme.Light, ColorScheme.Dark] select (name, width, scheme)];
 
-    private static Dictionary<string, Func<Task<string>>> All => new()
+    internal static Dictionary<string, Func<Task<string>>> All => new()
     {
         ["plans"] = GalleryPage.OfAsync<MarksAndPlans>,
         ["gates"] = GalleryPage.OfAsync<GatesAndLeans>,
         ["curves"] = GalleryPage.OfAsync<Curves>,
+        ["scenes"] = GalleryPage.OfAsync<Scenes>,
         ["remedies"] = GalleryPage.OfAsync<RemediesAndIcons>,
     };
 
@@ -25,7 +26,7 @@ public sealed class GalleryTests(Chromium chromium)
     {
         IPage page = await chromium.PageAsync(await All[name](), new()
         {
-            ViewportSize = new() { Width = width, Height = 740 }, ColorScheme = scheme, DeviceScaleFactor = 2,
+            ViewportSize = new() { Width = width, Height = 740 }, ColorScheme = scheme, DeviceScaleFactor = width == 360 ? 2 : 1,
         });
         string end = $"{width}-{(scheme == ColorScheme.Dark ? "dark" : "light")}.png";
         await page.ScreenshotAsync(new() { Path = Picture($"{name}-{end}"), FullPage = true, Animations = ScreenshotAnimations.Disabled });

@@ -55,6 +55,9 @@ internal sealed class Phone
 
     public Task<ExchangeStatus> ExchangeAsync() => Exchange.RunAsync(TestContext.Current.CancellationToken);
 
+    public Task<KeptPhoto?> PhotoAsync(string club, string sha256) =>
+        Exchange.PhotoAsync(club, sha256, TestContext.Current.CancellationToken);
+
     /// <summary>Exchanges until all is shared, or for as long as any waits would be worth it.</summary>
     public async Task<ExchangeStatus> ShareAsync(int tries = 30)
     {
