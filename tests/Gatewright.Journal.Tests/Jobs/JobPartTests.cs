@@ -3,7 +3,6 @@ using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Mending;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Jobs;
-using Gatewright.Journal.Views;
 
 namespace Gatewright.Journal.Tests.Jobs;
 

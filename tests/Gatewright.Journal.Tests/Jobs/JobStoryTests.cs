@@ -2,11 +2,12 @@ using Gatewright.Core;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Judging;
-using Gatewright.Core.Measuring;
 using Gatewright.Core.Mending;
+using Gatewright.Journal.Entries;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Jobs;
 using Gatewright.Journal.Standing;
+using Gatewright.Journal.Tests.Replay;
 using Gatewright.Journal.Views;
 using Gatewright.Words;
 
@@ -84,7 +85,7 @@ public sealed class JobStoryTests
     {
         Telling club = Telling.WrongInsert();
         club.Tell(await PlannedAsync(club));
-        Assert.Equal(Verdict.Unsure, await VerdictAsync(club));
+        Assert.Equal(Verdict.Stop, await VerdictAsync(club));
         club.Tell(new BoatLaid("after", "teal", Lie.Upright, LevelBasis.Read, 0, 0));
         club.Read("teal", Telling.Wrong, 4, 4, 4, "j1", "after");
         Assert.Equal(Verdict.Good, await VerdictAsync(club));
@@ -149,7 +150,7 @@ public sealed class JobStoryTests
                 foreach (Remedy remedy in Remedies.For(check, new(cause, Telling.Wrong), Telling.Wrong, MendingSettings.Default))
                 {
                     JobPlanned plan = JobPlan.Of("j1", "teal", remedy, Telling.Wrong, say);
-                    Assert.Empty(Entries.EntryRules.Problems(Replay.Journals.Entry(1, plan, 1).Entry));
+                    Assert.Empty(EntryRules.Problems(Journals.Entry(1, plan, 1).Entry));
                 }
             }
         }

@@ -1,7 +1,9 @@
 using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
+using Gatewright.Journal.Entries;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Reporting;
+using Gatewright.Journal.Tests.Replay;
 using Gatewright.Words;
 
 namespace Gatewright.Journal.Tests.Reporting;
@@ -74,7 +76,7 @@ public sealed class ReportDraftTests
                 foreach (Wording say in new[] { Wording.English, Wording.German })
                 {
                     IReadOnlyList<Fact> facts = new ReportDraft("heron", what, where, "text", true).Facts(say);
-                    Assert.Empty(facts.SelectMany(f => Entries.EntryRules.Problems(Replay.Journals.Entry(1, f, 1).Entry)));
+                    Assert.Empty(facts.SelectMany(f => EntryRules.Problems(Journals.Entry(1, f, 1).Entry)));
                 }
             }
         }
