@@ -14,7 +14,7 @@ internal static class IconPaths
         // The coach's megaphone.
         IconKind.Report => "M2.5 9.8 17 5v14L2.5 14.2ZM6.5 15.6V20h4v-3M20 9.5v5",
         IconKind.Stores => "M3 3.5v17.5M21 3.5v17.5M3 11.5h18M3 19.5h18M6 11.5v-5h5v5M13.5 19.5v-4.5h4.5v4.5" + Ring(8.5, 16.4, 1.9) + Ring(16, 8.9, 1.4),
-        IconKind.Gauge => "M4 20.5h16M3.5 14a8.8 8.8 0 0 1 17 0M12 20.5l2.8-10M5.8 15.2l-2.3-1.2M18.2 15.2l2.3-1.2M12 7.6V10",
+        IconKind.Gauge => "M4 4h16v16H4ZM7.2 14a6 6 0 0 1 9.6 0M12 17l1.8-8.5M4 20v2M20 20v2",
         IconKind.Shed => "M2.5 11 12 4l9.5 7M5 9.4v11h14v-11M8.5 13h7M8.5 16.7h7",
         IconKind.Undo => "M8.5 4.5 4 9l4.5 4.5M4 9h10.2a5.4 5.4 0 0 1 0 10.8H9",
         // Over one gate to the next.

@@ -16,6 +16,7 @@ public sealed class GalleryTests(Chromium chromium)
         ["plans"] = GalleryPage.OfAsync<MarksAndPlans>,
         ["gates"] = GalleryPage.OfAsync<GatesAndLeans>,
         ["curves"] = GalleryPage.OfAsync<Curves>,
+        ["scenes"] = GalleryPage.OfAsync<Scenes>,
         ["remedies"] = GalleryPage.OfAsync<RemediesAndIcons>,
     };
 
