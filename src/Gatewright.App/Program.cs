@@ -1,6 +1,7 @@
 using Gatewright.App;
 using Gatewright.App.Device;
 using Gatewright.App.Frame;
+using Gatewright.App.Keeping.People;
 using Gatewright.App.Shed;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 
@@ -15,6 +16,8 @@ builder.Services.AddSingleton<ClubInHand>();
 builder.Services.AddSingleton<ThisDevice>();
 builder.Services.AddSingleton<Sharing>();
 builder.Services.AddSingleton<LastShed>();
+builder.Services.AddSingleton<BrowserRoom>();
+builder.Services.AddSingleton<ClubPeople>();
 WebAssemblyHost host = builder.Build();
 
 // Before the first page is drawn: until then the shed stands there as it was last seen.
