@@ -41,6 +41,11 @@ internal static class IconPaths
         IconKind.Add => "M12 4.5v15M4.5 12h15",
         IconKind.Close => "M6 6l12 12M18 6 6 18",
         IconKind.Scan => "M3.5 8V3.5H8M16 3.5h4.5V8M20.5 16v4.5H16M8 20.5H3.5V16M8 8h3.2v3.2H8ZM13.5 13.5h.1M16 16h.1M8.5 15.5h2.5M15.5 8v3",
+        // An upright with its arms, their ends turned up.
+        IconKind.Rack => "M5.5 2.5v19M5.5 7.5h11.3q2.2 0 2.7-2.2M5.5 14h11.3q2.2 0 2.7-2.2M5.5 20.5h11.3q2.2 0 2.7-2.2",
+
+        // Between two limits, over a floor.
+        IconKind.Standard => "M3.5 5.5h17M3.5 14.5h17M3.5 20.5h2.6M8.7 20.5h2.6M13.9 20.5h2.6M19 20.5h1.5" + Ring(12, 10, 2),
         IconKind.History => "M3.5 3.5v17h17M6.5 15.5l4-4 3.5 2.5 5.5-7.5",
         _ => "M5.5 9l6.5 6.5L18.5 9",
     };

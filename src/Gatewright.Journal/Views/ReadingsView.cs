@@ -57,30 +57,12 @@ internal sealed class ReadingsView
         string name = key ?? "gauge";
         if (!_gauges.TryGetValue(name, out Gauge? gauge))
         {
-            _gauges.Add(name, gauge = GaugeOf(name));
+            _gauges.Add(name, gauge = GaugeView.Of(_club, name, _settings, _gaugeTitles.Value).Gauge);
         }
 
         return gauge;
     }
 
-    private Gauge GaugeOf(string key)
-    {
-        var thing = new ThingView(_club, Things.Gauge, key);
-        GaugeZero zero = _club.About(new(Things.Gauge, key)).Select(r => r.Fact).OfType<GaugeReversed>().LastOrDefault() is { } check
-            ? GaugeZero.FromReversal(Degrees(check.First), Degrees(check.Turned), _settings.CheckedGaugeZeroU)
-            : GaugeZero.Assumed(_settings.GaugeZeroU);
-        return new(
-            _gaugeTitles.Value[key],
-            Degrees(thing["resolution"]) ?? _settings.GaugeResolution,
-            Degrees(thing["repeatability"]) ?? _settings.GaugeRepeatability,
-            zero);
-    }
-
     private static HullAttitude Attitude(decimal? bowHigh, decimal? portLow) =>
         HullAttitude.FromDegrees((double)(bowHigh ?? 0), (double)(portLow ?? 0));
-
-    private static Angle Degrees(decimal value) => Angle.FromDegrees((double)value);
-
-    private static Angle? Degrees(string? value) =>
-        decimal.TryParse(value, System.Globalization.CultureInfo.InvariantCulture, out decimal degrees) ? Degrees(degrees) : null;
 }
