@@ -17,7 +17,7 @@ public sealed class JudgedAsReadTests
         clubs.Add(new BoatLaid("l", RoundClubs.Boat, Lie.Inverted, LevelBasis.ByEye));
         clubs.Add(clubs.Gates.Zip(values, (g, v) => new ReadingTaken("l", RoundClubs.Boat, ReadItem.Gate, g.Seat, g.Side, v, Station.Abeam)));
 
-        BoatVerdict quick = JudgedAsRead.Of(clubs.Club, clubs.View)!;
+        BoatVerdict quick = JudgedAsRead.Of(clubs.Club, clubs.View, Station.Abeam)!;
         BoatVerdict whole = clubs.View.Record(MeasuringSettings.Default)!.Check(CheckSettings.Default).Verdict;
 
         Assert.Equal(
@@ -29,9 +29,19 @@ public sealed class JudgedAsReadTests
     }
 
     [Fact]
+    public void Of_a_gate_that_was_mended_since_it_says_nothing()
+    {
+        RoundClubs clubs = RoundClubs.Of("2-");
+        clubs.ReadAll(0, RoundClubs.Day);
+        clubs.Add(new GateMended(RoundClubs.Boat, 2, Side.Port, RoundClubs.Day.AddDays(1)));
+
+        Assert.Equal([new GatePlace(1, Side.Starboard)], JudgedAsRead.Of(clubs.Club, clubs.View, Station.Catch)!.Gates.Select(g => g.Gate));
+    }
+
+    [Fact]
     public void Of_a_boat_that_was_not_read_there_is_no_verdict()
     {
         RoundClubs clubs = RoundClubs.Of("8+");
-        Assert.Null(JudgedAsRead.Of(clubs.Club, clubs.View));
+        Assert.Null(JudgedAsRead.Of(clubs.Club, clubs.View, Station.Abeam));
     }
 }
