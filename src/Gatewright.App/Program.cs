@@ -2,6 +2,7 @@ using System.Globalization;
 using Gatewright.App;
 using Gatewright.App.Device;
 using Gatewright.App.Frame;
+using Gatewright.App.Jobs;
 using Gatewright.App.Shed;
 using Gatewright.Words;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
@@ -18,6 +19,7 @@ builder.Services.AddSingleton<ClubInHand>();
 builder.Services.AddSingleton<ThisDevice>();
 builder.Services.AddSingleton<Sharing>();
 builder.Services.AddSingleton<LastShed>();
+builder.Services.AddSingleton<PlanAsked>();
 WebAssemblyHost host = builder.Build();
 
 // Before the first page is drawn: until then the shed stands there as it was last seen.

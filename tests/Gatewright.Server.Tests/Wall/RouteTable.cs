@@ -43,6 +43,7 @@ internal static class RouteTable
         Club("GET /photos/{sha256}", Members) with { Path = $"/photos/{Picture.Sha256}" },
         Club("GET /boats", "401 404 2xx 2xx 2xx 2xx"),
         Club("GET /check", "401 404 2xx 2xx 2xx 2xx"),
+        Club("GET /plan", Members),
         Club("GET /members", Members),
         Club("PUT /members/{member}/role", Keepers) with { Path = "/members/m-spare/role", Body = _ => JsonContent.Create(new RoleRequest("coach")) },
         Club("DELETE /members/{member}", Keepers) with { Path = "/members/m-leaving" },
