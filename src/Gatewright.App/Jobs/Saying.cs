@@ -32,6 +32,10 @@ internal static class Saying
     /// <summary>A day: "2026-03-14", "14.03.2026".</summary>
     public static string Day(DateOnly day) => Words.Language.Day(day);
 
+    /// <summary>A moment by this device's clock: "2026-03-14 17:05".</summary>
+    public static string Moment(DateTimeOffset at) =>
+        $"{Day(DateOnly.FromDateTime(at.LocalDateTime))} {at.LocalDateTime.ToString("HH:mm", CultureInfo.InvariantCulture)}";
+
     /// <summary>Degrees with a true minus: "−0.5°".</summary>
     public static string Degrees(decimal degrees) =>
         (degrees < 0 ? "\u2212" : string.Empty) + Math.Abs(degrees).ToString("0.0", CultureInfo.CurrentCulture) + "°";

@@ -59,6 +59,7 @@ internal static class RouteTable
         Page("/account", "302 2xx 403 2xx 2xx 2xx"),
         Page("/club/{Club}", "302 404 2xx 2xx 2xx 2xx") with { Path = $"/club/{WallTests.Club}" },
         Page("/club/{Club}/boat", "302 404 2xx 2xx 2xx 2xx") with { Path = $"/club/{WallTests.Club}/boat?key=boat-1" },
+        Page("/club/{Club}/report", "302 404 2xx 2xx 2xx 2xx") with { Path = $"/club/{WallTests.Club}/report?key=boat-1" },
         Page("/club/{Club}/people", "302 404 403 403 403 2xx") with { Path = $"/club/{WallTests.Club}/people" },
     ];
 
