@@ -60,7 +60,7 @@ public sealed class CrewReportTests(Stores stores)
     [InlineData("Knock", "<script>", "")]
     [InlineData("6", "3 starboard", "")]
     [InlineData("DownToOneSide", "", "")]
-    [InlineData("Knock", "3 starboard", "\u0000\u001b[2J")]
+    [InlineData("Knock", "3 starboard", "\u0007\u001b[2J")]
     public async Task What_cannot_be_is_not_recorded(string what, string where, string text)
     {
         await using RunningServer server = await StartAsync();
