@@ -1,12 +1,15 @@
 using System.Globalization;
 using Gatewright.App;
+using Gatewright.App.Boat;
 using Gatewright.App.Device;
 using Gatewright.App.Frame;
 using Gatewright.App.Jobs;
+using Gatewright.App.Keeping.People;
 using Gatewright.App.Shed;
 using Gatewright.Words;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 
+CultureInfo.DefaultThreadCurrentCulture = CultureInfo.CurrentCulture = AppCulture.Of(CultureInfo.CurrentUICulture);
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
 builder.RootComponents.Add<Root>("#app");
 builder.Services.AddLocalization();
@@ -20,6 +23,9 @@ builder.Services.AddSingleton<ThisDevice>();
 builder.Services.AddSingleton<Sharing>();
 builder.Services.AddSingleton<LastShed>();
 builder.Services.AddSingleton<PlanAsked>();
+builder.Services.AddSingleton<RecordWords>();
+builder.Services.AddSingleton<BrowserRoom>();
+builder.Services.AddSingleton<ClubPeople>();
 WebAssemblyHost host = builder.Build();
 
 // Before the first page is drawn: until then the shed stands there as it was last seen.

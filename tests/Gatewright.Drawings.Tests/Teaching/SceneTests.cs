@@ -59,6 +59,18 @@ public sealed class SceneTests : BunitContext
     public void A_side_that_is_low_leans_out(Side side, Lie lie, double expected) =>
         Assert.Equal(expected, new SceneGeometry(Gate, side, default, Hull, lie).PinAcross.Degrees, 9);
 
+    [Theory]
+    [InlineData(SceneViews.All, 6)]
+    [InlineData(SceneViews.FromSide | SceneViews.Blade, 2)]
+    public void A_scene_shows_the_pictures_that_are_asked_for(SceneViews views, int pictures)
+    {
+        IRenderedComponent<StrokeScene> scene = Render<StrokeScene>(p => p
+            .Add(c => c.Gate, Gate).Add(c => c.Side, Side.Port).Add(c => c.Text, Samples.Scene).Add(c => c.Views, views));
+
+        Assert.Equal(pictures, scene.FindAll("figure > svg").Count);
+        Assert.All(scene.FindAll("figcaption"), caption => Assert.NotEmpty(caption.TextContent));
+    }
+
     [Fact]
     public void A_scene_is_exaggerated_only_where_it_says_so()
     {

@@ -1,14 +1,16 @@
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Members;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Tests.Replay;
 using Gatewright.Replica.Copies;
+using Gatewright.Replica.Shelves;
 using Gatewright.Replica.Tests.World;
-using Gatewright.Server.Members;
 using Gatewright.Server.Tests.Hosting;
 
 namespace Gatewright.Replica.Tests.Exchanging;
 
 /// <summary>A page may die at any moment: with a flat battery, under a thumb. What was said to be recorded stays, once.</summary>
+[Trait(Runs.Name, Runs.Once)]
 public sealed class KillTests(ServerOfTheRun server)
 {
     // More calls than any of these days makes.
@@ -112,6 +114,9 @@ public sealed class KillTests(ServerOfTheRun server)
         {
             Assert.False((await phone.Shelf.PhotosAsync(club))[photo], "the picture was not sent");
         }
+
+        // What came back stands on the shelf once.
+        Assert.Empty((await phone.Shelf.ReadAsync(club, ReadFrom.Beginning)).Own);
 
         // And as it is read from the shelf.
         await phone.OpenAsync();

@@ -1,3 +1,4 @@
+using System.IO.Compression;
 using System.Net;
 using Gatewright.Journal.Tests.Replay;
 using Gatewright.Replica.Exchanging;
@@ -53,6 +54,22 @@ public sealed class NetworkTests(ServerOfTheRun server)
     }
 
     [Fact]
+    public async Task What_is_too_much_at_once_goes_in_pieces_and_what_is_too_much_alone_is_told()
+    {
+        string club = server.NewClub();
+        Phone phone = await server.PhoneAsync(club, "m-1");
+        await phone.ShareAsync();
+        await phone.RecordAsync(club, [.. Enumerable.Range(0, 5).Select(i => Said.Hold($"{i}")), Said.Hold(new string('x', 1000))]);
+        phone.Network.Instead = r => Unpacked(r).Length > 800 ? new(HttpStatusCode.RequestEntityTooLarge) : null;
+
+        ExchangeStatus status = await phone.ExchangeAsync();
+
+        Assert.Equal((ExchangePhase.Refused, 0, 1), (status.Phase, status.Unsent, status.Refused));
+        Assert.Equal("too-large", Assert.Single((await phone.ClubAsync(club)).Refused).Code);
+        Assert.Equal(["0", "1", "2", "3", "4"], Said.Holds(await server.ClubAsync(club)));
+    }
+
+    [Fact]
     public async Task A_server_that_asks_to_be_left_alone_is_left_alone()
     {
         string club = server.NewClub();
@@ -101,7 +118,7 @@ public sealed class NetworkTests(ServerOfTheRun server)
 
         // Another server that knows the same people, and has nothing of the club: brought back from an old copy.
         await using RunningServer restored = await server.StartAsync();
-        Visitor visitor = await restored.MemberAsync(club, "m-1", Gatewright.Server.Members.Role.Keeper);
+        Visitor visitor = await restored.MemberAsync(club, "m-1", Gatewright.Journal.Members.Role.Keeper);
         phone.Network.Address = restored.Address;
         foreach (Cookie cookie in visitor.Cookies.GetAllCookies())
         {
@@ -114,5 +131,18 @@ public sealed class NetworkTests(ServerOfTheRun server)
         Assert.Equal(["after", "before"], Said.Holds(await server.ClubAsync(club, restored)));
         await phone.OpenAsync();
         Assert.Equal(ClubPicture.Of(await server.ClubAsync(club, restored)), ClubPicture.Of((await phone.ClubAsync(club)).Club));
+    }
+
+    private static byte[] Unpacked(HttpRequestMessage request)
+    {
+        using var unpacked = new MemoryStream();
+        if (request.Content is not null)
+        {
+            using var gzip = new GZipStream(request.Content.ReadAsStream(), CompressionMode.Decompress, leaveOpen: true);
+            gzip.CopyTo(unpacked);
+            request.Content.ReadAsStream().Position = 0;
+        }
+
+        return unpacked.ToArray();
     }
 }

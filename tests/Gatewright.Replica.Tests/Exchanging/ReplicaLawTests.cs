@@ -1,11 +1,12 @@
 using FsCheck;
 using FsCheck.Fluent;
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Members;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Tests.Replay;
 using Gatewright.Replica.Copies;
+using Gatewright.Replica.Exchanging;
 using Gatewright.Replica.Tests.World;
-using Gatewright.Server.Members;
 using Gatewright.Server.Tests.Hosting;
 
 namespace Gatewright.Replica.Tests.Exchanging;
@@ -15,7 +16,7 @@ public sealed class ReplicaLawTests(ServerOfTheRun server)
 {
     private const int Phones = 3;
 
-    private static readonly int Cases = LongRun.IsAsked ? 300 : 12;
+    private static readonly int Cases = LongRun.IsAsked ? 150 : 12;
 
     [Fact]
     public async Task All_come_to_the_same_club()
@@ -39,7 +40,8 @@ public sealed class ReplicaLawTests(ServerOfTheRun server)
         (from phone in Gen.Choose(0, Phones - 1)
          from kind in Gen.Frequency(
              (8, Gen.Constant(Doing.Record)), (4, Gen.Constant(Doing.Exchange)), (1, Gen.Constant(Doing.Restart)),
-             (1, Gen.Constant(Doing.Die)), (1, Gen.Constant(Doing.TurnClock)), (1, Gen.Constant(Doing.Rest)))
+             (1, Gen.Constant(Doing.Die)), (1, Gen.Constant(Doing.TurnClock)), (1, Gen.Constant(Doing.Rest)),
+             (3, Gen.Constant(Doing.UseSecondPage)))
          from seed in Gen.Choose(0, int.MaxValue - 1)
          select new Act(phone, kind, seed)).ArrayOf(30);
 
@@ -72,6 +74,7 @@ public sealed class ReplicaLawTests(ServerOfTheRun server)
         {
             phone.Network.Fate = _ => Fate.Good;
             phone.Shelf.DiesAt = 0;
+            await phone.Device.LookAgainAsync();
             await phone.ShareAsync();
         }
 
@@ -112,6 +115,16 @@ public sealed class ReplicaLawTests(ServerOfTheRun server)
                 case Doing.TurnClock:
                     phone.Clock.Ahead = TimeSpan.FromMinutes(chance.Next(-600, 600));
                     break;
+                case Doing.UseSecondPage:
+                    (Device device, Exchange exchange) = await phone.SecondPageAsync();
+                    await RecordAsync(await device.ClubAsync(club), chance, told);
+                    if (chance.Next(2) == 0)
+                    {
+                        phone.Network.Fate = _ => chance.Next(4) == 0 ? (Fate)chance.Next(5) : Fate.Good;
+                        await exchange.RunAsync(TestContext.Current.CancellationToken);
+                    }
+
+                    break;
                 default:
                     await (await phone.ClubAsync(club)).RestAsync(isIdle: true);
                     break;
@@ -147,6 +160,7 @@ public sealed class ReplicaLawTests(ServerOfTheRun server)
         Die,
         TurnClock,
         Rest,
+        UseSecondPage,
     }
 
     private sealed record Act(int Phone, Doing Kind, int Seed);

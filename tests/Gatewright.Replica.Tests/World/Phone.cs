@@ -11,6 +11,7 @@ namespace Gatewright.Replica.Tests.World;
 internal sealed class Phone
 {
     private readonly HttpClient _http;
+    private (Device Device, Exchange Exchange)? _second;
 
     private Phone(Network network, BreakableShelf shelf, SetClock clock) =>
         (Network, Shelf, Clock, _http) = (network, shelf, clock, new(network) { BaseAddress = network.Address });
@@ -38,6 +39,7 @@ internal sealed class Phone
     public async Task OpenAsync()
     {
         Shelf = new(Shelf.Kept);
+        _second = null;
         Device = await Device.OpenAsync(Shelf, Clock);
         Exchange = NewExchange(Device);
     }
@@ -48,6 +50,9 @@ internal sealed class Phone
         Device device = await Device.OpenAsync(Shelf, Clock);
         return (device, NewExchange(device));
     }
+
+    /// <summary>A second page that stays open as long as the first.</summary>
+    public async Task<(Device Device, Exchange Exchange)> SecondPageAsync() => _second ??= await PageAsync();
 
     public Task<ClubCopy> ClubAsync(string club) => Device.ClubAsync(club);
 
