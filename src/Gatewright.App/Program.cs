@@ -1,8 +1,11 @@
+using System.Globalization;
 using Gatewright.App;
+using Gatewright.App.Boat;
 using Gatewright.App.Device;
 using Gatewright.App.Frame;
 using Gatewright.App.Keeping.People;
 using Gatewright.App.Shed;
+using Gatewright.Words;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
@@ -11,11 +14,13 @@ builder.Services.AddLocalization();
 builder.Services.AddSingleton(typeof(Texts<>));
 builder.Services.AddSingleton(_ => new HttpClient { BaseAddress = new(new Uri(builder.HostEnvironment.BaseAddress), "/") });
 builder.Services.AddSingleton(TimeProvider.System);
+builder.Services.AddSingleton(_ => Wording.In(Language.Of(CultureInfo.CurrentUICulture.Name)));
 builder.Services.AddSingleton<IndexedDbShelf>();
 builder.Services.AddSingleton<ClubInHand>();
 builder.Services.AddSingleton<ThisDevice>();
 builder.Services.AddSingleton<Sharing>();
 builder.Services.AddSingleton<LastShed>();
+builder.Services.AddSingleton<RecordWords>();
 builder.Services.AddSingleton<BrowserRoom>();
 builder.Services.AddSingleton<ClubPeople>();
 WebAssemblyHost host = builder.Build();

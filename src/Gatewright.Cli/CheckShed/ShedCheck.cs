@@ -1,6 +1,7 @@
 using Gatewright.Core.Checking;
 using Gatewright.Core.Judging;
 using Gatewright.Journal.Exchange;
+using Gatewright.Words.Told;
 
 namespace Gatewright.Cli.CheckShed;
 
@@ -10,6 +11,9 @@ namespace Gatewright.Cli.CheckShed;
 /// <param name="Warnings">What was odd about the input.</param>
 internal sealed record ShedCheck(IReadOnlyList<BoatCheck> Boats, Standard Standard, IReadOnlyList<InputProblem> Warnings)
 {
+    /// <summary>What is said where something is left out.</summary>
+    public const string HowToTellAll = "--all tells all";
+
     /// <summary>Checks the boats; one of which nothing was read since it was changed is a warning.</summary>
     public static ShedCheck Of(ShedInput input)
     {
@@ -21,6 +25,14 @@ internal sealed record ShedCheck(IReadOnlyList<BoatCheck> Boats, Standard Standa
 
     /// <summary>Whether any boat is not good.</summary>
     public bool NeedsAttention => Boats.Any(boat => boat.Verdict.Verdict != Verdict.Good) || Warnings.Any(NotJudged.Is) || Warnings.Any(HeldAshore.Is);
+
+    /// <summary>The shed as it is told of.</summary>
+    public ToldShed Told => new(Boats, Standard)
+    {
+        Warnings = [.. Warnings.Select(warning => warning.ToString().TrimEnd('.'))],
+        Held = [.. Warnings.Where(HeldAshore.Is).Select(hold => hold.Value!)],
+        NeedsAttention = NeedsAttention,
+    };
 
     /// <summary>Whether anything told of was not read.</summary>
     public bool HasExpected => Boats.Any(boat => boat.Verdict.Gates.Any(gate => gate.Pitches.Any(pitch => !pitch.Read)));

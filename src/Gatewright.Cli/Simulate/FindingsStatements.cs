@@ -1,5 +1,6 @@
 using Gatewright.Cli.Drawing;
 using Gatewright.Cli.Speaking;
+using Gatewright.Words;
 
 namespace Gatewright.Cli.Simulate;
 

@@ -1,3 +1,5 @@
+using Gatewright.Words;
+
 namespace Gatewright.Cli.Speaking;
 
 /// <summary>Signs as words: screen readers pass over some of them, and each in its own way.</summary>

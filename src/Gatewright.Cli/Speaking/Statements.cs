@@ -7,6 +7,14 @@ internal sealed class Statements
 {
     private readonly List<string> _lines = [];
 
+    /// <summary>Statements made elsewhere; an empty one is a pause.</summary>
+    public static Statements Of(IEnumerable<string> lines)
+    {
+        var statements = new Statements();
+        statements._lines.AddRange(lines);
+        return statements;
+    }
+
     public void Add(string statement) => _lines.Add(statement);
 
     /// <summary>An empty line: where a listener may skip on.</summary>

@@ -62,22 +62,6 @@ public static class Remedies
             .Select(c => c.Part);
 
     private static Remedy ReadAgain(CausePart part) => part.Cause == Cause.HullLevel
-        ? new(
-            RemedyKind.LevelAgain,
-            part,
-            default,
-            "Mend nothing yet. Read the boat's level along the keel and across it, or pack the boat up until it lies level; then read its gates again.",
-            [],
-            10,
-            Cautions.For(RemedyKind.LevelAgain),
-            [])
-        : new(
-            RemedyKind.CheckGauge,
-            part,
-            default,
-            "Mend nothing yet. Read one face, turn the gauge end for end on it and read again: it should lean as far the other way. Half of what the two differ by is the gauge's zero: set the gauge by it, or write it down to be taken off every reading.",
-            [],
-            5,
-            Cautions.For(RemedyKind.CheckGauge),
-            []);
+        ? new(RemedyKind.LevelAgain, part, default, [new Work.ReadLevel()], [], 10, [])
+        : new(RemedyKind.CheckGauge, part, default, [new Work.ReverseGauge()], [], 5, []);
 }

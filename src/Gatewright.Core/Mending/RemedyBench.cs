@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Geometry;
@@ -6,7 +5,7 @@ using Gatewright.Core.Mending.Options;
 
 namespace Gatewright.Core.Mending;
 
-/// <summary>Works out the remedies for one cause at one gate: amounts, directions in words, and what to expect.</summary>
+/// <summary>Works out the remedies for one cause at one gate: amounts, directions, and what to expect.</summary>
 internal sealed class RemedyBench(BoatCheck check, CausePart part, GatePlace gate, MendingSettings settings)
 {
     /// <summary>A correction smaller than this is not one: no shim is thin enough, and no gauge would show it.</summary>
@@ -33,11 +32,10 @@ internal sealed class RemedyBench(BoatCheck check, CausePart part, GatePlace gat
             return null;
         }
 
-        string size = wanted.ToString("0.##", CultureInfo.InvariantCulture);
         return Make(
             RemedyKind.InsertSwap,
             GateState.FromDegrees(change, 0, 0),
-            $"Fit an insert that gives {size}°, about {Number(Math.Abs(change))}° {(change > 0 ? "more" : "less")} than what is in the gate now. Look at the old one: worn, cracked, upside down, or the wrong stamp.",
+            [new Work.FitInsert(wanted, change)],
             [new(PartKind.Insert, wanted)],
             JobMinutes.InsertSwap,
             _belief.WithNew(0, wanted, settings.InsertU.Degrees));
@@ -54,7 +52,7 @@ internal sealed class RemedyBench(BoatCheck check, CausePart part, GatePlace gat
 
     /// <summary>The backstay, set until the pin stands right along the boat.</summary>
     public Remedy? Backstay() => Math.Abs(Aft) >= LeastDegrees && BackstayStep.ToTilt(Aft, settings) is { } step
-        ? Make(step, GateState.FromDegrees(0, step.AftDegrees, 0), " Only where the stay can be set, and never by force.")
+        ? Make(step, GateState.FromDegrees(0, step.AftDegrees, 0), step.Work with { IsDoubtful = true })
         : null;
 
     /// <summary>Washers for the lean across the boat and the backstay for the lean along it, or whichever is needed.</summary>
@@ -68,7 +66,7 @@ internal sealed class RemedyBench(BoatCheck check, CausePart part, GatePlace gat
         return Make(
             RemedyKind.SetRigger,
             GateState.FromDegrees(0, stay.Change.Pin.Aft.Degrees, washer.Change.Pin.Out.Degrees),
-            $"{washer.Instruction} Then: {stay.Instruction}",
+            [.. washer.Steps, .. stay.Steps],
             washer.Parts,
             washer.Minutes + stay.Minutes,
             washer.After!.After(stay.Change, GateState.FromDegrees(0, settings.TiltU.Degrees, 0)));
@@ -78,7 +76,7 @@ internal sealed class RemedyBench(BoatCheck check, CausePart part, GatePlace gat
     public Remedy? Straighten() => Math.Max(Math.Abs(Aft), Math.Abs(Out)) < LeastDegrees ? null : Make(
         RemedyKind.StraightenPin,
         GateState.FromDegrees(0, Aft, Out),
-        $"Only if the pin itself is bent and its maker allows it: bring its tip back by {Tip()}.",
+        [new Work.StraightenPin(Tip())],
         [],
         30,
         Upright());
@@ -87,7 +85,7 @@ internal sealed class RemedyBench(BoatCheck check, CausePart part, GatePlace gat
     public Remedy Replace() => Make(
         RemedyKind.ReplacePin,
         GateState.FromDegrees(0, Aft, Out),
-        new NewPinStep(_target.Pin, settings.NewPinU.Degrees).Words,
+        [new Work.FitPin()],
         [new(PartKind.Pin, 0)],
         JobMinutes.ReplacePin,
         Upright());
@@ -96,7 +94,7 @@ internal sealed class RemedyBench(BoatCheck check, CausePart part, GatePlace gat
     public Remedy Refit() => Make(
         RemedyKind.RefitRigger,
         GateState.FromDegrees(0, Aft, Out),
-        $"Take the rigger off. Look for dirt, a lost washer, a bent stay, a crack. Seat it square and tighten it evenly: the top of the pin has to come back by {Tip()}.",
+        [new Work.RefitRigger(Tip())],
         [],
         30,
         Upright());
@@ -105,7 +103,7 @@ internal sealed class RemedyBench(BoatCheck check, CausePart part, GatePlace gat
     public Remedy Repair() => Make(
         RemedyKind.RepairRigger,
         GateState.FromDegrees(0, Aft, Out),
-        "If the rigger is bent: have it set or replaced by its maker or a workshop. The boat stays ashore until the gate has been read again.",
+        [new Work.RepairRigger()],
         [],
         120,
         Upright());
@@ -114,14 +112,12 @@ internal sealed class RemedyBench(BoatCheck check, CausePart part, GatePlace gat
     public Remedy Exchange() => Make(
         RemedyKind.ExchangeRiggers,
         GateState.FromDegrees(0, Aft, Out),
-        part.Other is { } other
-            ? $"The riggers of {part.Gate} and {other} stand on each other's places: exchange them, and read both gates."
-            : $"The rigger of {part.Gate} stands end for end: take it off, turn it round, and read the gate.",
+        [new Work.ExchangeRiggers(part.Gate!.Value, part.Other)],
         [],
         40,
         Upright());
 
-    /// <summary>A tilt made of shims or washers: as near as the sizes come, and said how near.</summary>
+    /// <summary>A tilt made of shims or washers: as near as the sizes come, and how near that is.</summary>
     private Remedy? Tilted(TiltWay way, double wanted, double baseMm)
     {
         ShimPack pack = ShimPack.Nearest(Math.Abs(Shim.ThicknessMm(Angle.FromDegrees(wanted), baseMm)), settings.ShimSizesMm);
@@ -136,41 +132,26 @@ internal sealed class RemedyBench(BoatCheck check, CausePart part, GatePlace gat
         return Make(
             step,
             way.IsAlong() ? GateState.FromDegrees(0, done, 0) : GateState.FromDegrees(0, 0, done),
-            left < LeastDegrees ? string.Empty : $" That leaves about {Number(left)}°.");
+            step.Work with { LeftDegrees = left < LeastDegrees ? 0 : left });
     }
 
     private GateBelief Upright() => _belief
         .WithNew(1, _target.Pin.Aft.Degrees, settings.NewPinU.Degrees)
         .WithNew(2, _target.Pin.Out.Degrees, settings.NewPinU.Degrees);
 
-    /// <summary>How far the pin's tip must move, in words.</summary>
-    private string Tip()
-    {
-        var ways = new List<string>();
-        if (Math.Abs(Aft) >= LeastDegrees)
-        {
-            ways.Add($"{Travel(Aft)} mm {TiltWays.FootAlong(Aft).Goes()}");
-        }
+    /// <summary>How the pin's tip must move.</summary>
+    private TipWay Tip() => new(Travel(Aft), Travel(Out));
 
-        if (Math.Abs(Out) >= LeastDegrees)
-        {
-            ways.Add($"{Travel(Out)} mm {TiltWays.FootAcross(Out).Goes()}");
-        }
+    private double Travel(double degrees) => Math.Abs(degrees) < LeastDegrees
+        ? 0
+        : Shim.ThicknessMm(Angle.FromDegrees(degrees), settings.Dimensions.PinLengthMm);
 
-        return ways.Count == 0 ? "less than a gauge shows" : string.Join(" and ", ways);
-    }
-
-    private static string Number(double value) => value.ToString("0.0", CultureInfo.InvariantCulture);
-
-    private string Travel(double degrees) => Number(
-        Shim.ThicknessMm(Angle.FromDegrees(Math.Abs(degrees)), settings.Dimensions.PinLengthMm));
-
-    private Remedy Make(MendingStep step, GateState change, string more) => Make(
-        step.Kind, change, step.Words + more, step.Parts, step.Minutes, step.Apply(_belief, part.Cause));
+    private Remedy Make(MendingStep step, GateState change, Work work) => Make(
+        step.Kind, change, [work], step.Parts, step.Minutes, step.Apply(_belief, part.Cause));
 
     private Remedy Make(
-        RemedyKind kind, GateState change, string instruction, IReadOnlyList<Part> parts, int minutes, GateBelief after) => new(
-        kind, part, change, instruction, parts, minutes, Cautions.For(kind), ExpectedReadings.Of(after, check))
+        RemedyKind kind, GateState change, IReadOnlyList<Work> steps, IReadOnlyList<Part> parts, int minutes, GateBelief after) => new(
+        kind, part, change, steps, parts, minutes, ExpectedReadings.Of(after, check))
     {
         Before = _belief,
         After = after,

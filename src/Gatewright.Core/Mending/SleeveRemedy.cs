@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Geometry;
@@ -15,15 +14,13 @@ public static class SleeveRemedy
         double degrees = SleeveBeliefs.MeanDegrees(check.Diagnosis, oar, part);
         double diameter = settings.Dimensions.ShaftDiameterMm;
         double mm = RoundTheShaftMm(Angle.FromDegrees(Math.Abs(degrees)), diameter);
-        string way = degrees > 0 ? "towards the bow" : "towards the stern";
         return new(
             RemedyKind.TurnSleeve,
             part,
             default,
-            string.Create(CultureInfo.InvariantCulture, $"Compare the oar of {oar} with the others of its set first, since blade shapes differ. Then turn its sleeve on the shaft: with the sleeve's flat in the gate, the top of the blade has to come {Math.Abs(degrees):0.0}° {way}, {mm:0.0} mm round a shaft of {diameter:0.#} mm. Read the sleeve again."),
+            [new Work.TurnSleeve(oar, degrees, mm, diameter)],
             [],
             45,
-            Cautions.For(RemedyKind.TurnSleeve),
             []);
     }
 

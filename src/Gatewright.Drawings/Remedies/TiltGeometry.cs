@@ -47,6 +47,11 @@ public sealed record TiltGeometry(Side Side, bool IsAcross, double Exaggeration 
         return $"rotate({Svg.Turn(degrees)} {edge} 0)";
     }
 
+    /// <summary>Where the arms of the rigger meet what the pin stands on, when that is turned so.</summary>
+    /// <param name="degrees">How far, as a clock turns.</param>
+    public static Spot RiggerEnd(double degrees) =>
+        new Spot(degrees < 0 ? HalfFoot : -HalfFoot, 0).Towards(degrees - 90, degrees < 0 ? HalfFoot + 30 : 30 - HalfFoot).Towards(degrees, -4);
+
     /// <summary>Half the width of the pin's foot.</summary>
     public const double HalfFoot = 22;
 

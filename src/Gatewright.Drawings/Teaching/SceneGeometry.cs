@@ -28,7 +28,10 @@ public sealed record SceneGeometry(
     /// </summary>
     public Pitch Pin => PitchGeometry.At(At, Gate with { GatePitch = default }, Side, Hull, Lie);
 
-    /// <summary>The pin's lean away from the hull as one sees it from astern, the hull's roll with it.</summary>
+    /// <summary>
+    /// The pin's lean away from the hull as one sees it from astern, the hull's roll with it. The two add in that view, for
+    /// both turn about the line of sight; the bow's height, which turns it, is left out of the picture.
+    /// </summary>
     public Angle PinAcross => Gate.Pin.Out.Angle + Roll;
 
     /// <summary>How far the hull's roll takes the top of this side's pin away from the hull: a side that is low leans out.</summary>

@@ -8,7 +8,8 @@ public class LayerTests
     private static readonly Dictionary<string, string[]> Allowed = new()
     {
         ["Gatewright.Core"] = [],
-        ["Gatewright.Journal"] = ["Gatewright.Core"],
+        ["Gatewright.Words"] = ["Gatewright.Core"],
+        ["Gatewright.Journal"] = ["Gatewright.Core", "Gatewright.Words"],
         ["Gatewright.Replica"] = ["Gatewright.Journal"],
         ["Gatewright.Planning"] = ["Gatewright.Core"],
         ["Gatewright.Drawings"] = ["Gatewright.Core"],
@@ -16,8 +17,8 @@ public class LayerTests
         ["Gatewright.Store.Sqlite"] = ["Gatewright.Store"],
         ["Gatewright.Store.Postgres"] = ["Gatewright.Store"],
         ["Gatewright.App"] = ["Gatewright.Core", "Gatewright.Journal", "Gatewright.Replica", "Gatewright.Words", "Gatewright.Drawings"],
-        ["Gatewright.Server"] = ["Gatewright.App", "Gatewright.Journal", "Gatewright.Store", "Gatewright.Store.Sqlite", "Gatewright.Store.Postgres"],
-        ["Gatewright.Cli"] = ["Gatewright.Journal", "Gatewright.Planning", "Gatewright.Store", "Gatewright.Store.Sqlite", "Gatewright.Store.Postgres"],
+        ["Gatewright.Server"] = ["Gatewright.App", "Gatewright.Words", "Gatewright.Journal", "Gatewright.Store", "Gatewright.Store.Sqlite", "Gatewright.Store.Postgres"],
+        ["Gatewright.Cli"] = ["Gatewright.Words", "Gatewright.Journal", "Gatewright.Planning", "Gatewright.Store", "Gatewright.Store.Sqlite", "Gatewright.Store.Postgres"],
     };
 
     [Fact]

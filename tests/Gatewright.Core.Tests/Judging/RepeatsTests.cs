@@ -1,5 +1,6 @@
 using Gatewright.Core.Judging;
 using Gatewright.Core.Tests.Support;
+using Gatewright.Words;
 
 namespace Gatewright.Core.Tests.Judging;
 
@@ -20,7 +21,7 @@ public class RepeatsTests
         Close.To(0.6942655, reason.Limit.Degrees, 5e-7);
         Assert.Equal(
             "Seat 1 port was read more than once at the catch, and two of the readings are 2.0° ± 0.4 apart: more than the 0.7° by which readings of one gate may differ. Read it again.",
-            ReasonSentence.Of(gate.Gate, reason, Standard.Club));
+            Wording.English.Reasons.Of(gate.Gate, reason, Standard.Club));
     }
 
     [Theory]

@@ -2,6 +2,7 @@ using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Geometry;
 using Gatewright.Core.Mending;
+using Gatewright.Core.Tests.Support;
 
 namespace Gatewright.Core.Tests.Mending;
 

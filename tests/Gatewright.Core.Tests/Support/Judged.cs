@@ -1,5 +1,6 @@
 using Gatewright.Core.Judging;
 using Gatewright.Core.Measuring;
+using Gatewright.Words;
 
 namespace Gatewright.Core.Tests.Support;
 
@@ -28,5 +29,5 @@ internal static class Judged
         gate.Reasons.Select(r => (r.Kind, r.Station, r.Verdict));
 
     public static IEnumerable<string> Sentences(this BoatVerdict boat) =>
-        boat.Gates.SelectMany(gate => gate.Reasons.Select(reason => ReasonSentence.Of(gate.Gate, reason, boat.Standard)));
+        boat.Gates.SelectMany(gate => gate.Reasons.Select(reason => Wording.English.Reasons.Of(gate.Gate, reason, boat.Standard)));
 }

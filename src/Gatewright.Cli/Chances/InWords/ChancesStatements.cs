@@ -2,6 +2,7 @@ using Gatewright.Cli.Chances.Words;
 using Gatewright.Cli.Speaking;
 using Gatewright.Journal.Exchange;
 using Gatewright.Journal.Learning;
+using Gatewright.Words;
 
 namespace Gatewright.Cli.Chances.InWords;
 

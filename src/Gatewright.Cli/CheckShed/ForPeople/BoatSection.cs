@@ -1,7 +1,7 @@
-using Gatewright.Cli.CheckShed.Words;
 using Gatewright.Cli.Drawing;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Judging;
+using static Gatewright.Words.Wording;
 
 namespace Gatewright.Cli.CheckShed.ForPeople;
 
@@ -20,12 +20,12 @@ internal static class BoatSection
         else
         {
             page.Add(Name(check.Verdict, page.Width));
-            page.Paragraph(BoatWords.HowRead(check) + ".", ink: Ink.Quiet);
+            page.Paragraph(English.Levels.HowRead(check) + ".", ink: Ink.Quiet);
             page.Blank();
             page.Add(BoatPlan.Draw(check.Verdict, page.Width));
         }
 
-        foreach (string notice in BoatWords.Notices(check))
+        foreach (string notice in English.Boats.Notices(check))
         {
             page.Paragraph($"{notice}.", Indent, new Line().Add(" ").Add("notice", Ink.Strong));
         }
@@ -52,7 +52,7 @@ internal static class BoatSection
 
     private static Line Name(BoatVerdict boat, int width)
     {
-        string sign = boat.Gates.Count == 0 ? BoatWords.NoGate : boat.Verdict.Sign();
+        string sign = boat.Gates.Count == 0 ? English.Boats.NoGate : boat.Verdict.Sign();
         int room = width - sign.Length - boat.Class.Name.Length - 8;
         return new Line()
             .Add("━━ ", Ink.Quiet)
@@ -65,7 +65,7 @@ internal static class BoatSection
 
     private static void Caution(Page page, BoatVerdict boat)
     {
-        if (Cautions.For(boat) is { } caution)
+        if (English.Cautions.For(boat) is { } caution)
         {
             page.Blank();
             page.Paragraph(caution, Indent, new Line().Add(" ").Add(boat.Verdict.Sign(), boat.Verdict.Ink()));

@@ -1,7 +1,8 @@
-using Gatewright.Cli.CheckShed.Words;
 using Gatewright.Cli.Drawing;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Measuring;
+using Gatewright.Words.HowRead;
+using static Gatewright.Words.Wording;
 
 namespace Gatewright.Cli.CheckShed.ForPeople;
 
@@ -13,7 +14,7 @@ internal static class BudgetTable
 
     public static void Write(Page page, BoatCheck check)
     {
-        IReadOnlyList<CorrectedPitch> pitches = BudgetWords.Of(check);
+        IReadOnlyList<CorrectedPitch> pitches = Budgets.Of(check);
         if (pitches.Count == 0)
         {
             return;
@@ -27,17 +28,17 @@ internal static class BudgetTable
             page.Add(Row(pitch));
         }
 
-        string which = BudgetWords.IsNearest(check) ? "No reading decided against it; this one is nearest to a limit. " : string.Empty;
-        page.Paragraph(which + BudgetWords.InAll, 1);
+        string which = Budgets.IsNearest(check) ? "No reading decided against it; this one is nearest to a limit. " : string.Empty;
+        page.Paragraph(which + English.Budgets.InAll, 1);
     }
 
     /// <summary>The parts' names are of two words each, which stand under each other: "gauge" over "step".</summary>
     private static Line Heads(int row)
     {
         Line line = new();
-        for (int part = 0; part < BudgetWords.Parts.Count; part++)
+        for (int part = 0; part < English.Budgets.Parts.Count; part++)
         {
-            EndAt(line, part, BudgetWords.Parts[part].Name.Split(' ')[row], Ink.Quiet);
+            EndAt(line, part, English.Budgets.Parts[part].Name.Split(' ')[row], Ink.Quiet);
         }
 
         return line;
@@ -47,9 +48,9 @@ internal static class BudgetTable
     {
         string value = Figures.Degrees(pitch.Pitch.Degrees);
         Line line = new Line().Add($" {pitch.Gate} {pitch.At}").To(ValueEnd - value.Length).Add(value);
-        for (int part = 0; part < BudgetWords.Parts.Count; part++)
+        for (int part = 0; part < English.Budgets.Parts.Count; part++)
         {
-            EndAt(line, part, Figures.Degrees(BudgetWords.Parts[part].Degrees(pitch.Budget), 2), Ink.Plain);
+            EndAt(line, part, Figures.Degrees(English.Budgets.Parts[part].Degrees(pitch.Budget), 2), Ink.Plain);
         }
 
         return line;

@@ -1,8 +1,9 @@
-using Gatewright.Cli.CheckShed.Words;
 using Gatewright.Cli.Drawing;
-using Gatewright.Cli.Speaking;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Judging;
+using Gatewright.Words.Told;
+using Gatewright.Words;
+using static Gatewright.Words.Wording;
 
 namespace Gatewright.Cli.CheckShed.ForPeople;
 
@@ -24,53 +25,53 @@ internal static class ShedSection
             Boats(page, shed, verdict);
         }
 
-        if (ShedWords.HeldWhateverTheyRead(shed) is { } held)
+        if (English.Shed.HeldWhateverTheyRead(shed.Told) is { } held)
         {
             page.Paragraph(held, Indent, new Line().Add(" ").Add("held", Ink.Strong), Ink.Strong);
         }
 
         NotRead(page, shed);
-        foreach (string warning in ShedWords.Warnings(shed))
+        foreach (string warning in English.Shed.Warnings(shed.Told))
         {
             page.Paragraph($"{warning}.", Indent, new Line().Add(" ").Add("warning", Ink.Strong));
         }
 
         page.Blank();
-        foreach (string limits in StandardWords.Limits(shed))
+        foreach (string limits in English.Standards.Limits(shed.Boats, shed.Standard))
         {
             page.Paragraph(limits);
         }
 
-        page.Paragraph(StandardWords.PlusMinus);
+        page.Paragraph(English.Standards.PlusMinus);
         Legend(page, shed);
         page.Blank();
         if (shed.NeedsAttention)
         {
-            page.Paragraph(Cautions.Lifting);
+            page.Paragraph(English.Cautions.Lifting);
         }
 
-        page.Paragraph(Cautions.Precedence);
+        page.Paragraph(English.Cautions.Precedence);
     }
 
     private static void Boats(Page page, ShedCheck shed, Verdict verdict)
     {
         const int CountEnd = Indent - 2;
-        IReadOnlyList<BoatCheck> boats = ShedWords.Boats(shed, verdict);
+        IReadOnlyList<BoatCheck> boats = ShedWords.Boats(shed.Told, verdict);
         string count = Figures.Degrees(boats.Count, 0);
         Line line = new Line().Add(" ").Add(verdict.Sign(), verdict.Ink()).To(CountEnd - count.Length).Add(count);
         bool isList = verdict != Verdict.Good && boats.Count > 0;
         page.Paragraph(
-            isList ? $"{Sentence.Capital(ShedWords.WhatNow(verdict))}:"
-            : boats.Count > 0 ? string.Join(", ", boats.Select(ShedWords.Name))
+            isList ? $"{Sentence.Capital(English.Shed.WhatNow(verdict))}:"
+            : boats.Count > 0 ? string.Join(", ", boats.Select(English.Boats.Name))
             : "none",
             Indent,
             line);
         foreach (BoatCheck boat in isList ? boats : [])
         {
-            page.Paragraph(ShedWords.Trouble(boat), Indent);
+            page.Paragraph(English.Boats.Trouble(boat), Indent);
         }
 
-        if (verdict == Verdict.Stop && ShedWords.TreatAsStop(shed) is { } more)
+        if (verdict == Verdict.Stop && English.Shed.TreatAsStop(shed.Told) is { } more)
         {
             page.Paragraph(more, Indent, ink: Ink.Strong);
         }
@@ -81,7 +82,7 @@ internal static class ShedSection
         foreach (BoatCheck boat in shed.Boats.Where(boat => boat.Verdict.NotRead.Count > 0))
         {
             page.Paragraph(
-                $"{boat.Verdict.Boat}: {BoatWords.NotRead(boat.Verdict)}. The verdict says nothing of them.",
+                $"{boat.Verdict.Boat}: {English.Names.Gates(boat.Verdict.NotRead)}. The verdict says nothing of them.",
                 Indent,
                 new Line().Add(" ").Add("not read", Ink.Strong));
         }
@@ -91,7 +92,7 @@ internal static class ShedSection
     {
         if (shed.HasExpected)
         {
-            page.Paragraph(StandardWords.Brackets);
+            page.Paragraph(English.Standards.Brackets);
         }
 
         if (shed.NeedsAttention)

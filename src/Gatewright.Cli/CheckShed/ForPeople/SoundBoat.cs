@@ -1,8 +1,9 @@
-using Gatewright.Cli.CheckShed.Words;
 using Gatewright.Cli.Drawing;
-using Gatewright.Core;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Judging;
+using Gatewright.Core;
+using Gatewright.Words.Judged;
+using static Gatewright.Words.Wording;
 
 namespace Gatewright.Cli.CheckShed.ForPeople;
 
@@ -60,12 +61,12 @@ internal static class SoundBoat
         }
         else
         {
-            page.Paragraph(BoatWords.NoGate, Indent);
+            page.Paragraph(English.Boats.NoGate, Indent);
         }
 
         if (isRead && boat.NotRead.Count > 0)
         {
-            page.Paragraph($"not read at all: {BoatWords.NotRead(boat)}", Indent);
+            page.Paragraph($"not read at all: {English.Names.Gates(boat.NotRead)}", Indent);
         }
 
         return [.. page.Lines];
@@ -80,15 +81,22 @@ internal static class SoundBoat
             int column = Indent + ((int)station * ColumnWidth);
             var spread = PitchSpread.At(boat, station);
             heads.To(column).Add(spread.Read ? station.Word() : $"({station.Word()})", Ink.Quiet);
-            figures.To(column).Add(spread.Read ? spread.Figures : $"({spread.Figures})", spread.Read ? Ink.Plain : Ink.Quiet);
+            figures.To(column).Add(spread.Read ? Range(spread) : $"({Range(spread)})", spread.Read ? Ink.Plain : Ink.Quiet);
         }
 
         page.Add(heads);
         page.Add(figures);
-        foreach (string missing in PitchSpread.PartlyRead(boat))
+        foreach (string missing in English.Spreads.PartlyRead(boat))
         {
             page.Paragraph(missing, Indent);
         }
+    }
+
+    /// <summary>"3.5–4.5", or "4.0" when they are alike.</summary>
+    private static string Range(PitchSpread spread)
+    {
+        (string least, string most) = (Figures.Degrees(spread.Least), Figures.Degrees(spread.Most));
+        return least == most ? least : $"{least}–{most}";
     }
 
     /// <summary>Facing a bow on the left, starboard is above and port below.</summary>

@@ -1,8 +1,9 @@
-using Gatewright.Cli.CheckShed.Words;
 using Gatewright.Cli.Drawing;
-using Gatewright.Core;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Judging;
+using Gatewright.Core;
+using Gatewright.Words.Judged;
+using static Gatewright.Words.Wording;
 
 namespace Gatewright.Cli.CheckShed.ForPeople;
 
@@ -24,12 +25,12 @@ internal static class WhatIsIt
             foreach (Reason reason in ReasonChoice.Of(gate, all))
             {
                 Line first = new Line().Add(" ").Add(reason.Verdict.Sign(), reason.Verdict.Ink());
-                page.Paragraph(ReasonSentence.Of(gate.Gate, reason, check.Verdict.Standard), Indent, first);
+                page.Paragraph(English.Reasons.Of(gate.Gate, reason, check.Verdict.Standard), Indent, first);
             }
 
-            if (ReasonChoice.LeftOut(gate, all) is { } more)
+            if (English.Reasons.LeftOut(gate, all) is { } more)
             {
-                page.Paragraph(more, Indent, ink: Ink.Quiet);
+                page.Paragraph($"{more}; {ShedCheck.HowToTellAll}.", Indent, ink: Ink.Quiet);
             }
 
             if (drawn.Contains(gate))

@@ -1,11 +1,12 @@
 using System.Globalization;
-using Gatewright.Cli.CheckShed.Words;
 using Gatewright.Cli.Drawing;
-using Gatewright.Cli.Speaking;
-using Gatewright.Core;
 using Gatewright.Core.Advising;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Mending;
+using Gatewright.Core;
+using Gatewright.Words.ToMend;
+using Gatewright.Words.ToRead;
+using static Gatewright.Words.Wording;
 
 namespace Gatewright.Cli.CheckShed.ForPeople;
 
@@ -18,24 +19,24 @@ internal static class WhatToDo
     public static void Write(Page page, BoatCheck check, bool all)
     {
         page.Add(Heading.Of("What to do", "first read, then mend", page.Width));
-        WriteNext(page, NextWords.Of(check));
-        List<Remedy> told = [.. RemedyWords.OfBoat(check)];
+        WriteNext(page, NextWords.For(check));
+        List<Remedy> told = [.. RemedyChoice.OfBoat(check)];
         foreach (Remedy remedy in told)
         {
-            Write(page, "the whole boat", [remedy]);
+            Write(page, English.Names.WholeBoat, [remedy]);
         }
 
-        foreach (GatePlace gate in RemedyWords.Gates(check))
+        foreach (GatePlace gate in RemedyChoice.Gates(check))
         {
-            IReadOnlyList<Remedy> remedies = RemedyWords.OfGate(check, gate, all);
+            IReadOnlyList<Remedy> remedies = RemedyChoice.OfGate(check, gate, all);
             if (remedies.Count > 0)
             {
-                Write(page, gate.ToString(), remedies);
+                Write(page, English.Names.Gate(gate), remedies);
                 told.AddRange(remedies);
             }
         }
 
-        if (RemedyWords.Mind(told) is { Length: > 0 } mind)
+        if (English.Cautions.Mind(told.SelectMany(remedy => remedy.Cautions)) is { Length: > 0 } mind)
         {
             page.Paragraph(mind, Indent, new Line().Add(" ").Add("mind", Ink.Strong));
         }
@@ -46,17 +47,17 @@ internal static class WhatToDo
         Line lead = new Line().Add(" ").Add("next", Ink.Strong);
         if (advice.Next is not { } next)
         {
-            page.Paragraph(NextWords.Enough(advice), Indent, lead);
+            page.Paragraph(English.Next.Enough(advice), Indent, lead);
             return;
         }
 
-        page.Paragraph(NextWords.What(next), Indent, lead);
-        if (NextWords.Of(next) is { } scale)
+        page.Paragraph(English.Next.What(next), Indent, lead);
+        if (English.Next.Scale(next) is { } scale)
         {
             page.Paragraph(scale, Indent);
         }
 
-        foreach ((string band, string meaning) in NextWords.Outcomes(next))
+        foreach ((string band, string meaning) in English.Next.Outcomes(next))
         {
             page.Paragraph(meaning, Hang, new Line().To(Indent).Add(band));
         }
@@ -67,7 +68,7 @@ internal static class WhatToDo
         page.Add(new Line().Add(" ").Add(place, Ink.Strong));
         foreach (IGrouping<Core.Diagnosing.CausePart, Remedy> cause in remedies.GroupBy(remedy => remedy.Part))
         {
-            page.Paragraph($"If it is {TwinWords.Bare(cause.Key)}:", Indent);
+            page.Paragraph(English.Remedies.IfItIs(cause.Key), Indent);
             foreach (Remedy remedy in cause)
             {
                 Write(page, remedy);
@@ -79,16 +80,10 @@ internal static class WhatToDo
     {
         const int MinutesWidth = 4;
         string minutes = remedy.Minutes.ToString(CultureInfo.InvariantCulture).PadLeft(MinutesWidth) + " min";
-        page.Paragraph(remedy.Instruction, Indent, new Line().Add(minutes, Ink.Quiet));
-        string[] lines =
-        [
-            RemedyWords.Takes(remedy) is { } parts ? $"takes {parts}" : string.Empty,
-            RemedyWords.Expect(remedy) is { } expect ? $"then expect {expect}" : string.Empty,
-        ];
-        string rest = string.Join("; ", lines.Where(line => line.Length > 0));
-        if (rest.Length > 0)
+        page.Paragraph(English.Remedies.Instruction(remedy), Indent, new Line().Add(minutes, Ink.Quiet));
+        if (English.Remedies.TakesAndExpect(remedy) is { } rest)
         {
-            page.Paragraph($"{Sentence.Capital(rest)}.", Indent, ink: Ink.Quiet);
+            page.Paragraph(rest, Indent, ink: Ink.Quiet);
         }
     }
 }

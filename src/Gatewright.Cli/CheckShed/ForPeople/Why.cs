@@ -1,8 +1,9 @@
-using Gatewright.Cli.CheckShed.Words;
 using Gatewright.Cli.Drawing;
-using Gatewright.Cli.Speaking;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
+using Gatewright.Words.Suspected;
+using Gatewright.Words;
+using static Gatewright.Words.Wording;
 
 namespace Gatewright.Cli.CheckShed.ForPeople;
 
@@ -16,21 +17,21 @@ internal static class Why
     {
         page.Add(Heading.Of("Why, probably", "from all readings of the boat and what is usual", page.Width));
         WriteWholeBoat(page, check);
-        ILookup<bool, GateDiagnosis> gates = CauseWords.WorthTellingOf(check).ToLookup(CauseWords.IsProbablyRight);
+        ILookup<bool, GateDiagnosis> gates = CauseChoice.Gates(check).ToLookup(CauseChoice.IsProbablyRight);
         foreach (GateDiagnosis gate in gates[false])
         {
-            Write(page, gate.Gate.ToString(), CauseWords.Of(gate));
-            page.Paragraph(CauseWords.ProbablyIs(gate), Indent);
+            Write(page, English.Names.Gate(gate.Gate), English.Causes.Of(gate));
+            page.Paragraph(English.Causes.ProbablyIs(gate), Indent);
         }
 
-        foreach (string twins in TwinWords.Of(check))
+        foreach (string twins in English.Causes.Twins(check))
         {
             page.Paragraph(twins, Indent);
         }
 
         if (gates[true].Any())
         {
-            string places = string.Join(", ", gates[true].Select(gate => gate.Gate));
+            string places = English.Names.Gates(gates[true].Select(gate => gate.Gate));
             string least = Figures.Percent(1 - gates[true].Max(gate => gate.Wrong));
             page.Paragraph($"{Sentence.Capital(places)}: probably nothing is wrong there itself ({least} or more each).", Indent, new());
         }
@@ -38,10 +39,10 @@ internal static class Why
 
     private static void WriteWholeBoat(Page page, BoatCheck check)
     {
-        string? lay = WholeBoatWords.HowItLay(check);
-        if (lay is not null || WholeBoatWords.Of(check).Any())
+        string? lay = English.Shared.HowItLay(check);
+        if (lay is not null || English.Shared.Of(check).Any())
         {
-            Write(page, "the whole boat", WholeBoatWords.Of(check));
+            Write(page, English.Names.WholeBoat, English.Shared.Of(check));
         }
 
         if (lay is not null)
@@ -50,7 +51,7 @@ internal static class Why
         }
     }
 
-    private static void Write(Page page, string place, IEnumerable<(string Words, double Probability)> causes)
+    private static void Write(Page page, string place, IEnumerable<Likely> causes)
     {
         const int Tenths = 10;
         page.Add(new Line().Add(" ").Add(place, Ink.Strong));

@@ -1,10 +1,10 @@
 using Gatewright.Cli.Clubs.Keeping;
 using Gatewright.Cli.Clubs.Telling;
 using Gatewright.Cli.Inputs;
-using Gatewright.Cli.Speaking;
 using Gatewright.Cli.Terminals;
 using Gatewright.Journal.Exchange;
 using Gatewright.Journal.Views;
+using Gatewright.Words;
 
 namespace Gatewright.Cli.Clubs.Looking;
 

@@ -1,9 +1,9 @@
 using System.Globalization;
-using Gatewright.Cli.CheckShed.Words;
 using Gatewright.Cli.Drawing;
 using Gatewright.Cli.Mend.Words;
 using Gatewright.Core.Judging;
 using Gatewright.Planning;
+using static Gatewright.Words.Wording;
 
 namespace Gatewright.Cli.Mend.ForPeople;
 
@@ -21,7 +21,7 @@ internal static class BoatSection
         Lead(page, "again", OutcomeWords.GatesToReadAgain(boat));
         Lead(page, "next", OutcomeWords.Next(boat));
         Lead(page, "mind", JobWords.Mind(boat.Jobs.Concat(boat.AfterBuying)));
-        if (Cautions.For(boat.Check.Verdict) is { } caution)
+        if (English.Cautions.For(boat.Check.Verdict) is { } caution)
         {
             page.Paragraph(
                 caution, Indent, new Line().Add(" ").Add(boat.Check.Verdict.Verdict.Sign(), boat.Check.Verdict.Verdict.Ink()));
@@ -56,7 +56,7 @@ internal static class BoatSection
     {
         const int MinutesWidth = 4;
         string minutes = job.Option.Minutes.ToString(CultureInfo.InvariantCulture).PadLeft(MinutesWidth) + " min";
-        page.Paragraph(job.Option.Instruction, Indent, new Line().Add(minutes, Ink.Quiet));
+        page.Paragraph(English.Work.Instruction(job.Option.Steps), Indent, new Line().Add(minutes, Ink.Quiet));
         foreach (string note in JobWords.Notes(job, standard))
         {
             page.Paragraph(note, Indent);

@@ -1,7 +1,7 @@
 using System.Globalization;
-using Gatewright.Cli.CheckShed.Words;
 using Gatewright.Cli.Drawing;
 using Gatewright.Cli.Mend.Words;
+using static Gatewright.Words.Wording;
 
 namespace Gatewright.Cli.Mend.ForPeople;
 
@@ -28,12 +28,12 @@ internal static class ShedSection
             }
         }
 
-        if (ShedWords.TreatAsStop(shed.Check) is { } more)
+        if (English.Shed.TreatAsStop(shed.Check.Told) is { } more)
         {
             page.Paragraph(more, NamesAt, ink: Ink.Strong);
         }
 
-        foreach (string warning in ShedWords.Warnings(shed.Check))
+        foreach (string warning in English.Shed.Warnings(shed.Check.Told))
         {
             page.Paragraph($"{warning}.", NamesAt + 2, new Line().Add(" ").Add("warning", Ink.Strong));
         }
@@ -41,7 +41,7 @@ internal static class ShedSection
         page.Blank();
         page.Paragraph(PlanWords.Proof(shed.Plan));
         page.Paragraph(PlanWords.ThenRead);
-        foreach (string limits in StandardWords.Limits(shed.Check))
+        foreach (string limits in English.Standards.Limits(shed.Check.Boats, shed.Check.Standard))
         {
             page.Paragraph(limits);
         }
@@ -50,9 +50,9 @@ internal static class ShedSection
         page.Blank();
         if (shed.NeedsAttention)
         {
-            page.Paragraph(Cautions.Lifting);
+            page.Paragraph(English.Cautions.Lifting);
         }
 
-        page.Paragraph(Cautions.Precedence);
+        page.Paragraph(English.Cautions.Precedence);
     }
 }

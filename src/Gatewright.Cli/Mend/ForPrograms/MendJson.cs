@@ -1,14 +1,15 @@
 using System.Text.Encodings.Web;
-using System.Text.Json;
 using System.Text.Json.Serialization;
+using System.Text.Json;
 using Gatewright.Cli.Mend.Words;
-using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Judging;
 using Gatewright.Core.Mending;
+using Gatewright.Core;
 using Gatewright.Journal.Exchange.Check;
-using Gatewright.Planning;
 using Gatewright.Planning.Choosing;
+using Gatewright.Planning;
+using static Gatewright.Words.Wording;
 
 namespace Gatewright.Cli.Mend.ForPrograms;
 
@@ -63,10 +64,10 @@ internal static class MendJson
         job.Gate.Side.Word(),
         job.Before.Word(),
         [.. job.Option.Kinds.Select(kind => kind.Code())],
-        job.Option.Instruction,
+        English.Work.Instruction(job.Option.Steps),
         [.. job.Option.Parts.Select(CheckedSupply.Of)],
         job.Option.Minutes,
-        job.Option.Cautions,
+        English.Cautions.Each(job.Option.Cautions),
         job.Option.MakesUpFor?.Code(),
         job.IsForRange,
         job.IsProbablySound,

@@ -1,10 +1,11 @@
 using System.Globalization;
-using Gatewright.Cli.CheckShed.Words;
 using Gatewright.Cli.Drawing;
 using Gatewright.Cli.Mend.Words;
 using Gatewright.Cli.Speaking;
 using Gatewright.Core.Mending;
 using Gatewright.Planning;
+using Gatewright.Words;
+using static Gatewright.Words.Wording;
 
 namespace Gatewright.Cli.Mend.InWords;
 
@@ -41,7 +42,7 @@ internal static class MendStatements
         Add(statements, "Again", OutcomeWords.GatesToReadAgain(boat));
         Add(statements, "Next", OutcomeWords.Next(boat));
         Add(statements, "Mind", JobWords.Mind(boat.Jobs.Concat(boat.AfterBuying)));
-        Add(statements, "Caution", CheckShed.Words.Cautions.For(boat.Check.Verdict));
+        Add(statements, "Caution", English.Cautions.For(boat.Check.Verdict));
     }
 
     private static void Jobs(Statements statements, PlannedBoat boat, string when, IReadOnlyList<MendingJob> jobs)
@@ -52,7 +53,7 @@ internal static class MendStatements
             string takes = JobWords.Takes(job) is { } parts ? $" Takes {parts}." : string.Empty;
             statements.Add(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{Sentence.Capital(job.Gate.ToString())}, {when}, about {job.Option.Minutes} minutes: {job.Option.Instruction}{notes}{takes} Then expect, in degrees, {JobWords.Expect(job)}."));
+                $"{Sentence.Capital(job.Gate.ToString())}, {when}, about {job.Option.Minutes} minutes: {English.Work.Instruction(job.Option.Steps)}{notes}{takes} Then expect, in degrees, {JobWords.Expect(job)}."));
         }
     }
 
@@ -73,12 +74,12 @@ internal static class MendStatements
             }
         }
 
-        if (ShedWords.TreatAsStop(shed.Check) is { } more)
+        if (English.Shed.TreatAsStop(shed.Check.Told) is { } more)
         {
             statements.Add($"{more}.");
         }
 
-        foreach (string warning in ShedWords.Warnings(shed.Check))
+        foreach (string warning in English.Shed.Warnings(shed.Check.Told))
         {
             statements.Add($"Warning: {warning}.");
         }
@@ -86,7 +87,7 @@ internal static class MendStatements
         statements.Pause();
         statements.Add(PlanWords.Proof(shed.Plan));
         statements.Add(PlanWords.ThenRead);
-        foreach (string limits in StandardWords.Limits(shed.Check))
+        foreach (string limits in English.Standards.Limits(shed.Check.Boats, shed.Check.Standard))
         {
             statements.Add(limits);
         }
@@ -94,10 +95,10 @@ internal static class MendStatements
         statements.Add(PlanWords.Rests);
         if (shed.NeedsAttention)
         {
-            statements.Add(CheckShed.Words.Cautions.Lifting);
+            statements.Add(English.Cautions.Lifting);
         }
 
-        statements.Add(CheckShed.Words.Cautions.Precedence);
+        statements.Add(English.Cautions.Precedence);
     }
 
     private static void Add(Statements statements, string word, string? text)

@@ -1,7 +1,7 @@
-using Gatewright.Cli.CheckShed.Words;
 using Gatewright.Cli.Drawing;
 using Gatewright.Core.Judging;
 using Gatewright.Planning;
+using static Gatewright.Words.Wording;
 
 namespace Gatewright.Cli.Mend.Words;
 
@@ -10,11 +10,10 @@ internal static class JobWords
 {
     /// <summary>"insert 4°, shim 0.5 mm", or null when it takes nothing from the shelf.</summary>
     public static string? Takes(MendingJob job) =>
-        job.Option.Parts.Count == 0 ? null : string.Join(", ", job.Option.Parts);
+        English.Remedies.Parts(job.Option.Parts);
 
     /// <summary>"catch 3.0 to 5.0, abeam 3.1 to 5.0, finish 3.1 to 5.0": where 95 of 100 readings of the mended gate fall.</summary>
-    public static string Expect(MendingJob job) => string.Join(", ", job.Expected.Select(e =>
-        $"{e.At} {Figures.Degrees(e.From.Degrees)} to {Figures.Degrees(e.To.Degrees)}"));
+    public static string Expect(MendingJob job) => English.Remedies.Expected(job.Expected)!;
 
     /// <summary>What has to be known about it beside what is done, a sentence each.</summary>
     public static IEnumerable<string> Notes(MendingJob job, Standard standard)
@@ -31,12 +30,11 @@ internal static class JobWords
 
         if (job.Option.MakesUpFor is { } cause)
         {
-            yield return $"Most likely it is {TwinWords.Bare(new(cause))}: this makes up for it in what gauge and blade show, and does not set it right.";
+            yield return $"Most likely it is {English.Causes.SomeHere(new(cause))}: this makes up for it in what gauge and blade show, and does not set it right.";
         }
     }
 
     /// <summary>The cautions of some jobs, each once, without what is said under every plan.</summary>
-    public static string Mind(IEnumerable<MendingJob> jobs) => string.Join(
-        " ",
-        jobs.SelectMany(job => job.Option.Cautions).Distinct().Where(caution => caution != Core.Mending.Cautions.Defer));
+    public static string Mind(IEnumerable<MendingJob> jobs) =>
+        English.Cautions.Mind(jobs.SelectMany(job => job.Option.Cautions));
 }

@@ -1,6 +1,7 @@
-using Gatewright.Cli.CheckShed.Words;
 using Gatewright.Cli.Drawing;
 using Gatewright.Planning;
+using Gatewright.Words.ToRead;
+using static Gatewright.Words.Wording;
 
 namespace Gatewright.Cli.Mend.Words;
 
@@ -38,13 +39,13 @@ internal static class OutcomeWords
     {
         bool isStuck = boat.Outcome == BoatOutcome.ReadAgain
             || (boat.Outcome != BoatOutcome.Good && boat.OutcomeAfterBuying != BoatOutcome.Mended);
-        return isStuck && NextWords.Of(boat.Check).Next is { } next ? NextWords.What(next) : null;
+        return isStuck && NextWords.For(boat.Check).Next is { } next ? English.Next.What(next) : null;
     }
 
     /// <summary>Gates of a boat that is mended which are to be read again; null when there are none.</summary>
     public static string? GatesToReadAgain(PlannedBoat boat) => boat.GatesToReadAgain.Count == 0
         ? null
-        : $"Read {string.Join(", ", boat.GatesToReadAgain)} again: whether {(boat.GatesToReadAgain.Count == 1 ? "it is" : "they are")} good one cannot tell yet, and probably nothing is wrong there.{(boat.Outcome == BoatOutcome.Mended ? " Until then the boat is not shown to be inside its standard." : string.Empty)}";
+        : $"Read {English.Names.Gates(boat.GatesToReadAgain)} again: whether {(boat.GatesToReadAgain.Count == 1 ? "it is" : "they are")} good one cannot tell yet, and probably nothing is wrong there.{(boat.Outcome == BoatOutcome.Mended ? " Until then the boat is not shown to be inside its standard." : string.Empty)}";
 
     private static string Rest(PlannedBoat boat, string what) => boat.OutcomeAfterBuying == BoatOutcome.Mended
         ? $"{what} waits for parts."

@@ -1,7 +1,7 @@
 using System.Globalization;
-using Gatewright.Cli.CheckShed.Words;
-using Gatewright.Planning;
 using Gatewright.Planning.Choosing;
+using Gatewright.Planning;
+using static Gatewright.Words.Wording;
 
 namespace Gatewright.Cli.Mend.Words;
 
@@ -41,7 +41,7 @@ internal static class PlanWords
     private static bool IsLeft(PlannedBoat boat) => boat.Outcome == BoatOutcome.Left;
 
     private static IReadOnlyList<string> Names(ShedPlan plan, Func<PlannedBoat, bool> which) =>
-        [.. plan.Boats.Where(which).Select(boat => ShedWords.Name(boat.Check))];
+        [.. plan.Boats.Where(which).Select(boat => English.Boats.Name(boat.Check))];
 
     private static string Open(AimResult aim) =>
         string.Create(CultureInfo.InvariantCulture, $"{Name(aim.Name)} {aim.Value}, {aim.Bound} not ruled out");

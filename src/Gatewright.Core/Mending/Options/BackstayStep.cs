@@ -17,17 +17,7 @@ internal sealed record BackstayStep(double ToSternMm, MendingSettings Settings)
     private const double StepMm = 0.5;
 
     /// <inheritdoc/>
-    public override string Words
-    {
-        get
-        {
-            string way = ToSternMm > 0 ? "towards the stern" : "towards the bow";
-            (string toBow, string toStern) = ToSternMm > 0 ? ("longer", "shorter") : ("shorter", "longer");
-            return $"Set the backstay until the pin, where the stay holds it, has come {Number(Math.Abs(ToSternMm))} mm {way}: "
-                + $"its top goes {Number(Math.Abs(AftDegrees))}° (with the stay {Length(Settings.Dimensions.BackstayHeightMm)} above the pin's foot: measure yours). "
-                + $"A stay that runs to the bow is made {toBow} for that, one that runs to the stern {toStern}.";
-        }
-    }
+    public override Work.SetStay Work => new(ToSternMm, AftDegrees, Settings.Dimensions.BackstayHeightMm);
 
     /// <summary>How far the pin tilts to the stern.</summary>
     public double AftDegrees => Shim.Tilt(ToSternMm, Settings.Dimensions.BackstayHeightMm).Degrees;

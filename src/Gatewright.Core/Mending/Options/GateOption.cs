@@ -45,11 +45,11 @@ public sealed class GateOption
     /// <summary>How the gate then stands against its standard.</summary>
     public OptionVerdict Verdict { get; }
 
-    /// <summary>What to do, with amounts and directions; empty for a gate that is left.</summary>
-    public string Instruction => string.Join(" Then: ", _steps.Select(s => s.Words));
+    /// <summary>What to do, with amounts and directions, in the order of the work; empty for a gate that is left.</summary>
+    public IReadOnlyList<Work> Steps => [.. _steps.Select(s => s.Work)];
 
     /// <summary>What to mind while doing it.</summary>
-    public IReadOnlyList<string> Cautions => [.. _steps.SelectMany(s => Mending.Cautions.For(s.Kind)).Distinct()];
+    public IReadOnlyList<Caution> Cautions => [.. _steps.SelectMany(s => Mending.Cautions.For(s.Kind)).Distinct()];
 
     /// <summary>What the gate is to become; null for one that is left.</summary>
     public GateBelief? After { get; internal init; }

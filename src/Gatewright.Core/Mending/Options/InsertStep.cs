@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gatewright.Core.Diagnosing;
 
 namespace Gatewright.Core.Mending.Options;
@@ -10,9 +9,7 @@ internal sealed record InsertStep(double Degrees, double UDegrees)
     : MendingStep(RemedyKind.InsertSwap, [new(PartKind.Insert, Degrees)], JobMinutes.InsertSwap)
 {
     /// <inheritdoc/>
-    public override string Words => string.Create(
-        CultureInfo.InvariantCulture,
-        $"Fit an insert that gives {Degrees:0.##}°. Look at the old one: worn, cracked, upside down or the wrong stamp.");
+    public override Work Work => new Work.FitInsert(Degrees);
 
     /// <inheritdoc/>
     public override GateBelief Apply(GateBelief before, Cause? cause) => before.WithNew(0, Degrees, UDegrees);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gatewright.Core.Diagnosing;
 
 namespace Gatewright.Core.Mending.Options;
@@ -9,8 +8,8 @@ namespace Gatewright.Core.Mending.Options;
 /// <param name="Minutes">How long it takes, roughly.</param>
 internal abstract record MendingStep(RemedyKind Kind, IReadOnlyList<Part> Parts, int Minutes)
 {
-    /// <summary>What to do, with amount and direction, in words that need no sign convention.</summary>
-    public abstract string Words { get; }
+    /// <summary>What to do, with amount and direction.</summary>
+    public abstract Work Work { get; }
 
     /// <summary>What the gate becomes.</summary>
     /// <param name="before">What it is.</param>
@@ -19,10 +18,4 @@ internal abstract record MendingStep(RemedyKind Kind, IReadOnlyList<Part> Parts,
 
     /// <summary>Whether it sets right what a cause put wrong, rather than making up for it elsewhere.</summary>
     public abstract bool Mends(Cause cause);
-
-    /// <summary>A length as it is set: "60 mm".</summary>
-    protected static string Length(double mm) => mm.ToString("0.#", CultureInfo.InvariantCulture) + " mm";
-
-    /// <summary>A number as instructions have it: "1.5".</summary>
-    protected static string Number(double value) => value.ToString("0.0", CultureInfo.InvariantCulture);
 }

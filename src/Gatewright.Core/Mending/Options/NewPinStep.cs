@@ -10,8 +10,7 @@ internal sealed record NewPinStep(PinLean Target, double UDegrees)
     : MendingStep(RemedyKind.ReplacePin, [new(PartKind.Pin, 0)], JobMinutes.ReplacePin)
 {
     /// <inheritdoc/>
-    public override string Words =>
-        "Fit a new pin. Before the gate goes on, read the pin from the side and from the end of the boat.";
+    public override Work Work => new Work.FitPin();
 
     /// <inheritdoc/>
     public override GateBelief Apply(GateBelief before, Cause? cause) => cause is Cause.Rigger or Cause.WrongSeat

@@ -13,17 +13,7 @@ internal sealed record PackStep(TiltWay Way, ShimPack Pack, MendingSettings Sett
     Way.IsAtThePlate() ? JobMinutes.PlateWasher : JobMinutes.PinFootShim)
 {
     /// <inheritdoc/>
-    public override string Words =>
-        $"Put {What} of {Pack} {Way.Place()}: the top of the pin goes "
-        + $"{Number(Degrees)}° {Way.Goes()} (over a base of {Length(BaseMm)}: measure yours).";
-
-    private string What => (Way.IsAtThePlate(), Pack.ThicknessesMm.Count) switch
-    {
-        (true, 1) => "a washer",
-        (true, _) => "washers",
-        (_, 1) => "a shim",
-        _ => "shims",
-    };
+    public override Work.Pack Work => new(Way, Pack, Degrees, BaseMm);
 
     private double BaseMm => Way.IsAtThePlate() ? Settings.Dimensions.PlateBoltsMm : Settings.Dimensions.PinFootMm;
 

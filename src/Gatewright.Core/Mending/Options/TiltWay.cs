@@ -1,7 +1,7 @@
 namespace Gatewright.Core.Mending.Options;
 
 /// <summary>Where a shim or washer goes, and which way the pin's top goes by it.</summary>
-internal enum TiltWay
+public enum TiltWay
 {
     /// <summary>A shim under the bow edge of the pin's foot.</summary>
     FootToStern,
@@ -23,8 +23,9 @@ internal enum TiltWay
 }
 
 /// <summary>What each way is.</summary>
-internal static class TiltWays
+public static class TiltWays
 {
+    /// <summary>All of them.</summary>
     public static IReadOnlyList<TiltWay> All { get; } = [.. Enum.GetValues<TiltWay>()];
 
     /// <summary>Whether it is done with washers at the plate, rather than with shims at the foot.</summary>
@@ -36,17 +37,6 @@ internal static class TiltWays
     /// <summary>+1 for a top that goes to the stern or away from the hull.</summary>
     public static int Sign(this TiltWay way) => way is TiltWay.FootToStern or TiltWay.FootOut or TiltWay.PlateOut ? 1 : -1;
 
-    /// <summary>Where the pack goes, in words that hold whichever way up the boat lies.</summary>
-    public static string Place(this TiltWay way) => way switch
-    {
-        TiltWay.FootToStern => "under the bow edge of the pin's foot, between it and the rigger",
-        TiltWay.FootToBow => "under the stern edge of the pin's foot, between it and the rigger",
-        TiltWay.FootOut => "under the inner edge of the pin's foot, the one towards the hull, between it and the rigger",
-        TiltWay.FootIn => "under the outer edge of the pin's foot, the one away from the hull, between it and the rigger",
-        TiltWay.PlateOut => "behind the upper bolt of the rigger's plate, the one nearer the gunwale",
-        _ => "behind the lower bolt of the rigger's plate, the one nearer the keel",
-    };
-
     /// <summary>The way of shims under the foot that tilts the pin to one side along the boat.</summary>
     public static TiltWay FootAlong(double aftDegrees) => aftDegrees > 0 ? TiltWay.FootToStern : TiltWay.FootToBow;
 
@@ -55,13 +45,4 @@ internal static class TiltWays
 
     /// <summary>The way of washers behind the plate that tilts the pin to one side across the boat.</summary>
     public static TiltWay Plate(double outDegrees) => outDegrees > 0 ? TiltWay.PlateOut : TiltWay.PlateIn;
-
-    /// <summary>Where the pin's top goes.</summary>
-    public static string Goes(this TiltWay way) => way switch
-    {
-        TiltWay.FootToStern => "towards the stern",
-        TiltWay.FootToBow => "towards the bow",
-        TiltWay.FootOut or TiltWay.PlateOut => "away from the hull",
-        _ => "towards the hull",
-    };
 }

@@ -2,6 +2,7 @@ using Gatewright.Core;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Judging;
+using Gatewright.Words;
 
 namespace Gatewright.Journal.Exchange.Check;
 
@@ -73,7 +74,7 @@ public static class CheckMapping
         Rounded.Probability(reason.Probability),
         reason.Read,
         Gate(reason.Other),
-        ReasonSentence.Of(gate, reason, standard));
+        Wording.English.Reasons.Of(gate, reason, standard));
 
     internal static CheckedStory Story(Story story) => new(
         story.IsNone ? Causes.NoneCode : string.Join(" + ", story.Parts.Select(part => part.Cause.Code())),

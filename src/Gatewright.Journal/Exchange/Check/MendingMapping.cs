@@ -3,6 +3,7 @@ using Gatewright.Core.Advising;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Judging;
 using Gatewright.Core.Mending;
+using Gatewright.Words;
 
 namespace Gatewright.Journal.Exchange.Check;
 
@@ -25,10 +26,10 @@ internal static class MendingMapping
     private static CheckedRemedy Remedy(Remedy remedy) => new(
         remedy.Kind.Code(),
         CheckMapping.Part(remedy.Part),
-        remedy.Instruction,
+        Wording.English.Remedies.Instruction(remedy),
         [.. remedy.Parts.Select(CheckedSupply.Of)],
         remedy.Minutes,
-        remedy.Cautions,
+        Wording.English.Cautions.Each(remedy.Cautions),
         [.. remedy.Expected.Select(CheckedExpectation.Of)]);
 
     private static CheckedNext Next(NextReading next) => new(
@@ -37,7 +38,7 @@ internal static class MendingMapping
         next.Choice.Gate?.Side.Word(),
         next.Choice.At is { } at ? Codes.Of(at) : null,
         next.Choice.Gauge,
-        next.Choice.ToString(),
+        Wording.English.Next.Of(next.Choice),
         // Never negative but for the quadrature's error.
         Rounded.Probability(Math.Max(0, next.Bits)),
         next.Seconds,

@@ -3,9 +3,10 @@ using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Geometry;
 using Gatewright.Core.Judging;
 using Gatewright.Core.Measuring;
-using Gatewright.Core.Mending;
 using Gatewright.Core.Mending.Options;
+using Gatewright.Core.Mending;
 using Gatewright.Core.Simulating;
+using Gatewright.Core.Tests.Support;
 using static Gatewright.Core.Tests.Diagnosing.Boats;
 
 namespace Gatewright.Core.Tests.Mending.Options;

@@ -1,0 +1,59 @@
+using Gatewright.Core.Checking;
+using Gatewright.Core.Measuring;
+
+namespace Gatewright.Words.HowRead;
+
+/// <summary>How a boat was read: how it lay, how its level is known, and what that costs in certainty.</summary>
+public sealed class LevelWords
+{
+    private readonly Wording _say;
+
+    internal LevelWords(Wording say) => _say = say;
+
+    /// <summary>"24 readings upright, bubble centred, 2026-03-14; told: a knock at seat 3 port".</summary>
+    public string HowRead(BoatCheck check)
+    {
+        ArgumentNullException.ThrowIfNull(check);
+        return string.Join("; ", check.Readings.Readings.GroupBy(r => r.Lie).Select(Lying).Concat(Reports(check)));
+    }
+
+    /// <summary>As it was found: "level read: 0.3° bow high, 0.2° port low", "bubble centred", "on rack A", "levelled by eye".</summary>
+    public string Of(HullLevel level) => level switch
+    {
+        HullLevel.Read read => _say.Text("Level.Read", Bow(read.Attitude.BowHigh.Degrees), Port(read.Attitude.PortLow.Degrees)),
+        HullLevel.BubbleCentred => _say.Text("Level.BubbleCentred"),
+        HullLevel.OfRack rack => _say.Text("Level.Rack", rack.Rack.Name),
+        _ => _say.Text("Level.ByEye"),
+    };
+
+    /// <summary>A way to come by the level, to be chosen from: "level read on the boat".</summary>
+    public string Name(HullLevel level) => _say.Text($"LevelName.{Way(level)}");
+
+    /// <summary>What a way costs: "The boat looked level, which leaves ± 0.7° each way; …".</summary>
+    public string Cost(HullLevel level, MeasuringSettings settings) =>
+        _say.Text($"LevelCost.{Way(level)}", _say.Figures.Brief(Math.Round(LevelEstimate.Of(level, settings).U.Degrees, 2)));
+
+    private static string Way(HullLevel level) => level switch
+    {
+        HullLevel.Read => "Read",
+        HullLevel.BubbleCentred => "BubbleCentred",
+        HullLevel.OfRack => "Rack",
+        _ => "ByEye",
+    };
+
+    private string Lying(IGrouping<BoatLie, Reading> lying)
+    {
+        string read = _say.Counted("Read.Lying", lying.Count(), _say.Names.Lie(lying.Key.Lie), Of(lying.Key.Level));
+        return lying.Key.Date is { } day ? _say.Text("Read.On", read, _say.Language.Day(day)) : read;
+    }
+
+    private IEnumerable<string> Reports(BoatCheck check) => check.Context.Reports.Count == 0
+        ? []
+        : [_say.Text("Report.Told", string.Join(", ", check.Context.Reports.Select(_say.Names.Report)))];
+
+    private string Bow(double degrees) => _say.Text(degrees >= 0 ? "Tilt.BowHigh" : "Tilt.BowLow", Amount(degrees));
+
+    private string Port(double degrees) => _say.Text(degrees >= 0 ? "Tilt.PortLow" : "Tilt.StarboardLow", Amount(degrees));
+
+    private string Amount(double degrees) => _say.Figures.Degrees(Math.Abs(degrees));
+}

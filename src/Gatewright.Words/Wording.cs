@@ -1,0 +1,109 @@
+using Gatewright.Words.HowRead;
+using Gatewright.Words.Judged;
+using Gatewright.Words.Naming;
+using Gatewright.Words.Suspected;
+using Gatewright.Words.Told;
+using Gatewright.Words.ToMend;
+using Gatewright.Words.ToRead;
+
+namespace Gatewright.Words;
+
+/// <summary>Everything that is said of a check, in one language: plain text, to be dressed by whoever shows it.</summary>
+/// <example><c>Wording.English.Reasons.Of(gate, reason, standard)</c></example>
+public sealed class Wording
+{
+    private Wording(Language language)
+    {
+        Language = language;
+        Figures = new(language);
+        Names = new(this);
+        Levels = new(this);
+        Budgets = new(this);
+        Reasons = new(this);
+        Standards = new(this);
+        Spreads = new(this);
+        Causes = new(this);
+        Shared = new(this);
+        Next = new(this);
+        Work = new(this);
+        Remedies = new(this);
+        Rechecks = new(this);
+        Cautions = new(this);
+        Boats = new(this);
+        Shed = new(this);
+        Tales = new(this);
+    }
+
+    /// <summary>In English.</summary>
+    public static Wording English { get; } = new(Language.English);
+
+    /// <summary>In German.</summary>
+    public static Wording German { get; } = new(Language.German);
+
+    /// <summary>The language it is said in.</summary>
+    public Language Language { get; }
+
+    /// <summary>Numbers.</summary>
+    public FigureWords Figures { get; }
+
+    /// <summary>The trade's nouns: verdicts, stations, sides, gates, causes, parts, remedies.</summary>
+    public NameWords Names { get; }
+
+    /// <summary>How a boat was read: its lie, how its level is known, and what that costs.</summary>
+    public LevelWords Levels { get; }
+
+    /// <summary>Where a reading's uncertainty comes from.</summary>
+    public BudgetWords Budgets { get; }
+
+    /// <summary>Why a gate is not good.</summary>
+    public ReasonWords Reasons { get; }
+
+    /// <summary>What boats are judged by.</summary>
+    public StandardWords Standards { get; }
+
+    /// <summary>From where to where a boat's pitches go.</summary>
+    public SpreadWords Spreads { get; }
+
+    /// <summary>What is probably wrong with a gate.</summary>
+    public CauseWords Causes { get; }
+
+    /// <summary>What a boat's gates share: its level, a gauge.</summary>
+    public SharedWords Shared { get; }
+
+    /// <summary>What to read next.</summary>
+    public NextWords Next { get; }
+
+    /// <summary>What to do, step by step.</summary>
+    public WorkWords Work { get; }
+
+    /// <summary>Ways to mend.</summary>
+    public RemedyWords Remedies { get; }
+
+    /// <summary>What a re-check found.</summary>
+    public RecheckWords Rechecks { get; }
+
+    /// <summary>What is to be minded.</summary>
+    public CautionWords Cautions { get; }
+
+    /// <summary>A boat as a whole.</summary>
+    public BoatWords Boats { get; }
+
+    /// <summary>A shed as a whole.</summary>
+    public ShedWords Shed { get; }
+
+    /// <summary>A boat in a few sentences.</summary>
+    public TaleWords Tales { get; }
+
+    /// <summary>The wording of a language.</summary>
+    public static Wording In(Language language)
+    {
+        ArgumentNullException.ThrowIfNull(language);
+        return language == Language.German ? German : English;
+    }
+
+    internal string Text(string key) => Language.Text(key);
+
+    internal string Text(string key, params ReadOnlySpan<object?> places) => Language.Text(key, places);
+
+    internal string Counted(string key, int count, params ReadOnlySpan<object?> places) => Language.Counted(key, count, places);
+}
