@@ -37,6 +37,10 @@ public static class FactKinds
     /// <summary>The names of all kinds this program knows.</summary>
     public static IReadOnlyList<string> Names { get; } = [.. All.Select(k => k.Name)];
 
+    /// <summary>What entries of a fact are called: "job-planned".</summary>
+    public static string NameOf<T>()
+        where T : Fact => ByType[typeof(T)].Name;
+
     /// <summary>Each kind with the version written today: what tells one program's reading of a journal from another's.</summary>
     internal static IEnumerable<string> NamesAndVersions => All.Select(k => FormattableString.Invariant($"{k.Name}/{k.Version}"));
 
