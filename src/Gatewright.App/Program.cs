@@ -8,6 +8,7 @@ using Gatewright.App.Shed;
 using Gatewright.Words;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 
+CultureInfo.DefaultThreadCurrentCulture = CultureInfo.CurrentCulture = AppCulture.Of(CultureInfo.CurrentUICulture);
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
 builder.RootComponents.Add<Root>("#app");
 builder.Services.AddLocalization();
