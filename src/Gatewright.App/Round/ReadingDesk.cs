@@ -149,19 +149,11 @@ public sealed class ReadingDesk
         Laying = laying;
     }
 
-    /// <summary>Records a note on the gate that is read now, or on the boat.</summary>
-    public Task NoteAsync(string text)
-    {
-        (string thing, string key) = Here;
-        return BesideAsync(new Noted(thing, key, text), new(thing, key));
-    }
+    /// <summary>Records a note on the boat.</summary>
+    public Task NoteAsync(string text) => BesideAsync(new Noted(Things.Boat, View.Key, text));
 
-    /// <summary>Records a photo, already kept, of the gate that is read now, or of the boat.</summary>
-    public Task PhotoAsync(string sha256, long bytes)
-    {
-        (string thing, string key) = Here;
-        return BesideAsync(new PhotoTaken(thing, key, sha256, bytes, "image/jpeg"), new(thing, key));
-    }
+    /// <summary>Records a photo of the boat, already kept.</summary>
+    public Task PhotoAsync(string sha256, long bytes) => BesideAsync(new PhotoTaken(Things.Boat, View.Key, sha256, bytes, "image/jpeg"));
 
     /// <summary>Holds the boat ashore.</summary>
     public async Task HoldAsync(string reason)
@@ -173,15 +165,11 @@ public sealed class ReadingDesk
     /// <summary>A key for a thing that is new.</summary>
     private static string NewKey() => Guid.CreateVersion7().ToString("N");
 
-    private (string Thing, string Key) Here => Walk.Now is { Gate: var gate }
-        ? (Things.Gate, FormattableString.Invariant($"{View.Key}/{gate.Seat}/{gate.Side.Word()}"))
-        : (Things.Boat, View.Key);
-
-    private async Task BesideAsync(Fact fact, Subject about)
+    private async Task BesideAsync(Fact fact)
     {
         await _inHand.RecordAsync(fact);
-        _beside.Push(_inHand.Club.About(about).Last(r => r.Fact.GetType() == fact.GetType()).Entry.Id);
         Look();
+        _beside.Push(View.Records.Last(r => r.Fact.GetType() == fact.GetType()).Entry.Id);
     }
 
     private void To(BoatWalk walk) => (Walk, Told, TakenBack) = (walk, null, null);
