@@ -35,7 +35,7 @@ internal static class IconPaths
         IconKind.Settings => "M3.5 7h9.2M17.3 7h3.2M3.5 17h3.2M11.3 17h9.2" + Ring(15, 7, 2.3) + Ring(9, 17, 2.3),
         IconKind.Explain => "M9.2 9.4a2.9 2.9 0 1 1 4.3 2.5c-1 .6-1.5 1.1-1.5 2.1M12 17.2h.1" + Ring(12, 12, 9.2),
         IconKind.Level => "M2 8.5h20v7H2ZM8.2 8.5v7M15.8 8.5v7" + Ring(12.6, 12, 1.7),
-        IconKind.Oar => "M20.5 3.5 9.6 14.4M9.6 14.4c1 2.8-.6 5.4-6.1 6.1.7-5.5 3.3-7.1 6.1-6.1ZM15.4 6.4l2.2 2.2",
+        IconKind.Oar => "M2.5 21.5 13.4 10.6M13.4 10.6 14.4 6.8 18.4 2.8 21.2 5.6 17.2 9.6ZM7.4 13.8l2.8 2.8",
         // A tag on its cord.
         IconKind.Hold => "M12 6.5 17.5 10.5V21h-11V10.5ZM12 10V6.5C12 4 10 3.5 10 1.8M9.8 14.2h4.4M9.8 17.6h4.4",
         IconKind.Add => "M12 4.5v15M4.5 12h15",

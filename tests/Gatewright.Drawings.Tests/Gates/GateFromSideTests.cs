@@ -85,8 +85,8 @@ public sealed class GateFromSideTests : BunitContext
     {
         Spot four = new GateSideGeometry(Side.Port).OnScale(Angle.FromDegrees(4));
 
-        // sin 4° = 0.0697565, on a scale of 136 units.
-        Assert.Equal(0.0697565 * 136, four.X - GateSideGeometry.Middle.X, 4);
+        // sin 4° = 0.0697565, on a scale of 170 units.
+        Assert.Equal(0.0697565 * 170, four.X - GateSideGeometry.Middle.X, 4);
     }
 
     [Fact]

@@ -89,6 +89,27 @@ public sealed class HullPlanTests : BunitContext
         Assert.Single(plan.FindAll(".gw-not-read"));
     }
 
+    [Fact]
+    public void A_reading_changes_its_gate_and_the_light_moves_on()
+    {
+        GatePlace[] places = [new(1, Side.Starboard), new(2, Side.Port)];
+        IRenderedComponent<HullPlan> plan = Render<HullPlan>(p => p
+            .Add(c => c.Class, BoatClass.Parse("2-")).Add(c => c.Gates, [new(places[0], "one"), new(places[1], "two")])
+            .Add(c => c.LitGate, places[0]).Add(c => c.OnGate, _ => { }));
+        string lit = plan.Find(".gw-lit").GetAttribute("y")!;
+
+        plan.Render(p => p.Add(c => c.Gates, [new(places[0], "one, 4.0", Verdict.Good, "4.0°", null, true), new(places[1], "two")]).Add(c => c.LitGate, places[1]));
+
+        Assert.Equal("4.0°", plan.Find(".gw-value").TextContent);
+        Assert.Equal(["one, 4.0", "two"], plan.FindAll("button").Select(b => b.GetAttribute("aria-label")!));
+        Assert.NotEqual(lit, plan.Find(".gw-lit").GetAttribute("y"));
+        Assert.Equal("two", plan.Find("button[aria-current]").GetAttribute("aria-label"));
+
+        plan.Render(p => p.Add(c => c.Class, BoatClass.Parse("2+")).Add(c => c.LitGate, (GatePlace?)null));
+        Assert.Empty(plan.FindAll(".gw-lit"));
+        Assert.NotEqual(PlanGeometry.Of(BoatClass.Parse("2-"), PlanSize.Roomy).Outline, plan.Find(".gw-hull").GetAttribute("d"));
+    }
+
     private IRenderedComponent<HullPlan> Draw(BoatClass boatClass, IReadOnlyList<PlanGate> gates, Action<GatePlace>? touched = null) =>
         Render<HullPlan>(p => p
             .Add(c => c.Class, boatClass).Add(c => c.Gates, gates).Add(c => c.Name, "plan").Add(c => c.OnGate, touched ?? (_ => { })));

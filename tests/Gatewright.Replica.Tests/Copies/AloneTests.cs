@@ -1,4 +1,5 @@
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Members;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Tests.Replay;
 using Gatewright.Journal.Views;
@@ -6,7 +7,6 @@ using Gatewright.Replica.Copies;
 using Gatewright.Replica.Exchanging;
 using Gatewright.Replica.Shelves;
 using Gatewright.Replica.Tests.World;
-using Gatewright.Server.Members;
 
 namespace Gatewright.Replica.Tests.Copies;
 

@@ -1,10 +1,10 @@
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Members;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Tests.Replay;
 using Gatewright.Replica.Copies;
 using Gatewright.Replica.Shelves;
 using Gatewright.Replica.Tests.World;
-using Gatewright.Server.Members;
 using Gatewright.Server.Tests.Hosting;
 
 namespace Gatewright.Replica.Tests.Exchanging;

@@ -118,7 +118,7 @@ public sealed class NetworkTests(ServerOfTheRun server)
 
         // Another server that knows the same people, and has nothing of the club: brought back from an old copy.
         await using RunningServer restored = await server.StartAsync();
-        Visitor visitor = await restored.MemberAsync(club, "m-1", Gatewright.Server.Members.Role.Keeper);
+        Visitor visitor = await restored.MemberAsync(club, "m-1", Gatewright.Journal.Members.Role.Keeper);
         phone.Network.Address = restored.Address;
         foreach (Cookie cookie in visitor.Cookies.GetAllCookies())
         {

@@ -1,12 +1,12 @@
 using Gatewright.Journal.Entries;
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Members;
 using Gatewright.Journal.Tests.Replay;
 using Gatewright.Journal.Views;
 using Gatewright.Replica.Copies;
 using Gatewright.Replica.Exchanging;
 using Gatewright.Replica.Shelves;
 using Gatewright.Replica.Tests.World;
-using Gatewright.Server.Members;
 
 namespace Gatewright.Replica.Tests.Exchanging;
 

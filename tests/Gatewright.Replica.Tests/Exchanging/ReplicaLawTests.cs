@@ -1,12 +1,12 @@
 using FsCheck;
 using FsCheck.Fluent;
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Members;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Tests.Replay;
 using Gatewright.Replica.Copies;
 using Gatewright.Replica.Exchanging;
 using Gatewright.Replica.Tests.World;
-using Gatewright.Server.Members;
 using Gatewright.Server.Tests.Hosting;
 
 namespace Gatewright.Replica.Tests.Exchanging;
