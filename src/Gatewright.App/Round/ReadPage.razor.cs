@@ -22,6 +22,7 @@ public sealed partial class ReadPage
 {
     /// <summary>So long nobody has tapped when the whole check begins: in the browser it holds up what is tapped meanwhile.</summary>
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(1200);
+    private static readonly TimeSpan Rehearsal = TimeSpan.FromMilliseconds(250);
     private static readonly TimeSpan Painted = TimeSpan.FromMilliseconds(30);
     private const int LargestSide = 1600;
 
@@ -137,6 +138,11 @@ public sealed partial class ReadPage
             _here = DotNetObjectReference.Create(this);
             _module = await Script.InvokeAsync<IJSObjectReference>("import", "./round.js");
             await _module.InvokeVoidAsync("listen", _here);
+            await Task.Delay(Rehearsal);
+            if (!_isBusy)
+            {
+                _desk?.Rehearse();
+            }
         }
     }
 
@@ -304,6 +310,9 @@ public sealed partial class ReadPage
 
     private GateVerdict? Judged(GatePlace gate) => (_standing?.Check?.Verdict ?? _desk?.Verdict)?.Gates.FirstOrDefault(g => g.Gate == gate);
 
+    /// <summary>The verdict on a gate whose face was read: a pin or a sleeve is judged by nothing alone.</summary>
+    private GateVerdict? JudgedFace(TakenReading? taken) => taken is { Step: { Item: ReadItem.Gate, Gate: var gate } } ? Judged(gate) : null;
+
     private List<PlanGate> PlanGates(ReadingDesk desk) => [.. desk.Gates.Select(gate => PlanOf(desk, gate))];
 
     private PlanGate PlanOf(ReadingDesk desk, GatePlace gate)
@@ -347,7 +356,9 @@ public sealed partial class ReadPage
     private string Said(ReadingDesk desk)
     {
         string taken = desk.Told is { } told
-            ? T["Recorded", Spoken(told.Step), ShownDegrees.Of(told.Value), Judged(told.Step.Gate) is { } gate ? _say.Names.Verdict(gate.Verdict) : string.Empty]
+            ? JudgedFace(told) is { } gate
+                ? T["RecordedJudged", Spoken(told.Step), ShownDegrees.Of(told.Value), _say.Names.Verdict(gate.Verdict)]
+                : T["Recorded", Spoken(told.Step), ShownDegrees.Of(told.Value)]
             : string.Empty;
         return taken + " " + (desk.Walk.Now is { } next ? T["NextIs", Spoken(next)] : T["AllRead"]);
     }

@@ -93,6 +93,19 @@ public sealed class ReadingDesk
         (Told, TakenBack) = (told, null);
     }
 
+    /// <summary>
+    /// Goes through a reading that nobody takes, on a club that nobody keeps: what the browser needs for it is then loaded,
+    /// and the first tap does not wait for that.
+    /// </summary>
+    public void Rehearse()
+    {
+        if (Walk is { Now: { Station: { } station }, Boat.Readings.Count: 0 })
+        {
+            Club club = _inHand.Club.With(Walk.Reading(0, Laying, NewKey(), _plan.Gauge).Select(Unrecorded));
+            _ = JudgedAsRead.Of(club, new(club, View.Key), station);
+        }
+    }
+
     /// <summary>Takes back what was recorded last, and goes back there.</summary>
     public async Task UndoAsync()
     {
@@ -164,6 +177,24 @@ public sealed class ReadingDesk
 
     /// <summary>A key for a thing that is new.</summary>
     private static string NewKey() => Guid.CreateVersion7().ToString("N");
+
+    private Recorded Unrecorded(Fact fact)
+    {
+        (string kind, int version, byte[] body) = FactKinds.Write(fact);
+        return new(
+            new()
+            {
+                Id = Guid.CreateVersion7(),
+                Club = _inHand.Club.Name,
+                Member = _inHand.Held.Member,
+                Device = string.Empty,
+                Time = _inHand.Club.Last,
+                Kind = kind,
+                Version = version,
+                Body = body,
+            },
+            fact);
+    }
 
     private async Task BesideAsync(Fact fact)
     {
