@@ -79,9 +79,6 @@ public sealed class Club
     /// <summary>Every entry, oldest first.</summary>
     public IEnumerable<Recorded> All() => _index.Records.Order(RecordedOrder.Instance);
 
-    /// <summary>Every entry in no order: for what is only counted, since a long journal takes a while to be sorted.</summary>
-    internal IEnumerable<Recorded> Unsorted => _index.Records;
-
     /// <summary>
     /// Whether an entry does not hold: some later retraction of it holds. Retractions of retractions are followed;
     /// since each must be later than what it retracts, they cannot go round in a circle.

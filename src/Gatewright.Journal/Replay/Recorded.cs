@@ -25,6 +25,9 @@ public sealed class Recorded
     /// <summary>What.</summary>
     public Fact Fact => _fact ??= Of(Entry).Fact;
 
+    /// <summary>Whether the fact has been read from the entry.</summary>
+    internal bool IsRead => _fact is not null;
+
     /// <summary>The shelf it is filed on.</summary>
     internal Subject About { get; }
 
