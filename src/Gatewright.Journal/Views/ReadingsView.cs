@@ -25,7 +25,7 @@ internal sealed class ReadingsView
         _gaugeTitles = new(() => new(club, Things.Gauge));
         foreach (Recorded record in records)
         {
-            if (record.Fact is BoatLaid laid)
+            if (record.As<BoatLaid>() is { } laid)
             {
                 _laid[laid.Lying] = record;
             }
