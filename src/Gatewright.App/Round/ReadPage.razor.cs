@@ -346,7 +346,7 @@ public sealed partial class ReadPage
     {
         LevelWay? way = _ways.FirstOrDefault(w => w.Basis == desk.Laying.Level);
         return way is null
-            ? T[$"Lie{desk.Laying.Lie}"]
-            : T["LiesSo", T[$"Lie{desk.Laying.Lie}"], _say.Levels.Name(way.Level), _say.Figures.Brief(Math.Round(way.U.Degrees, 2))];
+            ? Sentence.Capital(_say.Names.Lie(desk.Laying.Lie))
+            : T["LiesSo", Sentence.Capital(_say.Names.Lie(desk.Laying.Lie)), _say.Levels.Name(way.Level), _say.Figures.Brief(Math.Round(way.U.Degrees, 2))];
     }
 }

@@ -184,5 +184,5 @@ public sealed class ReadingDesk
         Look();
     }
 
-    private void To(BoatWalk walk) => (Walk, TakenBack) = (walk, null);
+    private void To(BoatWalk walk) => (Walk, Told, TakenBack) = (walk, null, null);
 }
