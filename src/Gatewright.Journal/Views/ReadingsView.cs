@@ -32,7 +32,7 @@ internal sealed class ReadingsView
         _gaugeTitles = new(() => isNamed ? new(club, Things.Gauge) : ThingTitles.Keys);
         foreach (Recorded record in records)
         {
-            if (record.Fact is BoatLaid laid)
+            if (record.As<BoatLaid>() is { } laid)
             {
                 _laid[laid.Lying] = record;
             }

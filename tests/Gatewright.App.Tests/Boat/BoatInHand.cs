@@ -31,7 +31,7 @@ internal sealed class BoatInHand : IAsyncDisposable
         await device.JoinAsync(new SessionAnswer("ada", "Ada", [new SessionClub("c", "Heron Rowing", "m-ada", role)], "token"));
         ClubCopy copy = await device.ClubAsync("c");
         var inHand = new ClubInHand();
-        inHand.Open(copy);
+        inHand.Open(copy, device);
         var page = new BunitContext();
 
         // On a machine that does much else a check takes its time; nothing here is about how long.
