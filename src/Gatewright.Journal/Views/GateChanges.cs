@@ -18,11 +18,11 @@ internal sealed class GateChanges
         _days = new(records);
         foreach (Recorded record in records)
         {
-            if (record.Fact is Reported { Seat: { } seat, Side: { } side } report && report.Kind.ChangesTheGate())
+            if (record.As<Reported>() is { Seat: { } seat, Side: { } side } report && report.Kind.ChangesTheGate())
             {
                 Later(_changed, new(seat, side), record);
             }
-            else if (record.Fact is GateMended told)
+            else if (record.As<GateMended>() is { } told)
             {
                 _anyMended = Mended(new(told.Seat, told.Side), record);
             }
