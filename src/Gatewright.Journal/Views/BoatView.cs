@@ -102,7 +102,7 @@ public sealed class BoatView
             r.Fact is ReadingTaken { Item: ReadItem.Gate, Angle: null } taken
             && (taken.Station ?? Station.Abeam) == station
             && !changes.AreAfter(r));
-        return new(Name, boatClass, new ReadingsView(_club, _records, boatClass, settings).Readings(faces));
+        return new(Name, boatClass, new ReadingsView(_club, _records, boatClass, settings, isNamed: false).Readings(faces));
     }
 
     private static Report? Report(Recorded record) => record.As<Reported>() is { } report

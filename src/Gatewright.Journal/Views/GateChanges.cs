@@ -43,7 +43,8 @@ internal sealed class GateChanges
 
             if (job.Done is { } done)
             {
-                _anyMended = Mended(gate, done);
+                // A sleeve is the oar's: what was read of the gate it lay in still stands.
+                _anyMended = Mended(gate, done, isOfTheGate: job.Plan.Cause != Cause.Sleeve);
             }
         }
     }
@@ -73,9 +74,13 @@ internal sealed class GateChanges
         && new GatePlace(taken.Seat, taken.Side) == gate;
 
     /// <returns>The latest mending of any gate.</returns>
-    private Recorded? Mended(GatePlace gate, Recorded done)
+    private Recorded? Mended(GatePlace gate, Recorded done, bool isOfTheGate = true)
     {
-        Later(_changed, gate, done);
+        if (isOfTheGate)
+        {
+            Later(_changed, gate, done);
+        }
+
         Later(_mended, gate, done);
         return IsAfter(done, _anyMended) ? done : _anyMended;
     }
