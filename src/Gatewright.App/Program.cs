@@ -1,7 +1,9 @@
 using System.Globalization;
 using Gatewright.App;
+using Gatewright.App.Boat;
 using Gatewright.App.Device;
 using Gatewright.App.Frame;
+using Gatewright.App.Keeping.People;
 using Gatewright.App.Shed;
 using Gatewright.Words;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
@@ -18,6 +20,9 @@ builder.Services.AddSingleton<ClubInHand>();
 builder.Services.AddSingleton<ThisDevice>();
 builder.Services.AddSingleton<Sharing>();
 builder.Services.AddSingleton<LastShed>();
+builder.Services.AddSingleton<RecordWords>();
+builder.Services.AddSingleton<BrowserRoom>();
+builder.Services.AddSingleton<ClubPeople>();
 WebAssemblyHost host = builder.Build();
 
 // Before the first page is drawn: until then the shed stands there as it was last seen.

@@ -78,6 +78,33 @@ public sealed class Device
         return await opening.ConfigureAwait(true);
     }
 
+    /// <summary>Takes up what another page over the same shelf has written since: clubs, settings, entries.</summary>
+    /// <exception cref="ShelfException">The shelf cannot be read; some may have been taken up.</exception>
+    public async Task LookAgainAsync()
+    {
+        ShelfFront front = await _shelf.OpenAsync(Id).ConfigureAwait(true);
+        foreach (string gone in _held.Keys.Except(front.Clubs.Select(c => c.Club)).ToArray())
+        {
+            Forget(gone);
+        }
+
+        foreach (HeldClub club in front.Clubs)
+        {
+            Note(club);
+        }
+
+        _settings.Clear();
+        foreach ((string name, string value) in front.Settings)
+        {
+            _settings[name] = value;
+        }
+
+        foreach (ClubCopy copy in Open.ToArray())
+        {
+            await copy.LookAgainAsync().ConfigureAwait(true);
+        }
+    }
+
     /// <summary>Begins a club that lives on this device alone.</summary>
     /// <exception cref="ShelfException">There is no such club.</exception>
     public async Task<ClubCopy> StartClubAsync(string name)
@@ -185,12 +212,24 @@ public sealed class Device
 
     private async Task HoldAsync(HeldClub club)
     {
-        if (_held.TryGetValue(club.Club, out HeldClub? before) && before with { Pulled = 0 } == club with { Pulled = 0 })
+        if (!IsKnown(club))
+        {
+            await _shelf.HoldAsync(club).ConfigureAwait(true);
+            Note(club);
+        }
+    }
+
+    private bool IsKnown(HeldClub club) =>
+        _held.TryGetValue(club.Club, out HeldClub? before) && before with { Pulled = 0 } == club with { Pulled = 0 };
+
+    /// <summary>Notes what is on the shelf.</summary>
+    private void Note(HeldClub club)
+    {
+        if (IsKnown(club))
         {
             return;
         }
 
-        await _shelf.HoldAsync(club).ConfigureAwait(true);
         _held[club.Club] = club;
         foreach (ClubCopy copy in Open.Where(c => c.Held.Club == club.Club))
         {

@@ -2,6 +2,7 @@ using Gatewright.Store.Schema;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Diagnostics;
 using Microsoft.Extensions.DependencyInjection;
 using Npgsql;
 
@@ -38,13 +39,15 @@ public sealed record StoreLocation(Engine Engine, string ConnectionString)
         ArgumentNullException.ThrowIfNull(options);
         if (Engine == Engine.Sqlite)
         {
-            options.UseSqlite(ConnectionString, sqlite => sqlite.MigrationsAssembly(SqliteMigrations));
-            options.AddInterceptors(SqliteDurability.Instance);
+            OnSqlite(options);
         }
         else
         {
-            options.UseNpgsql(ConnectionString, postgres => postgres.MigrationsAssembly(PostgresMigrations));
+            OnPostgres(options);
         }
+
+        // A test holds the migrations against the tables, on both engines: to do so at each start costs time and memory.
+        options.ConfigureWarnings(warnings => warnings.Ignore(RelationalEventId.PendingModelChangesWarning));
     }
 
     /// <summary>Its tables, opened.</summary>
@@ -54,6 +57,16 @@ public sealed record StoreLocation(Engine Engine, string ConnectionString)
         Configure(options);
         return new(options.Options);
     }
+
+    private void OnSqlite(DbContextOptionsBuilder options)
+    {
+        options.UseSqlite(ConnectionString, sqlite => sqlite.MigrationsAssembly(SqliteMigrations));
+        options.AddInterceptors(SqliteDurability.Instance);
+    }
+
+    /// <summary>Apart, since a method brings every library it names: this one's is for those who use it.</summary>
+    private void OnPostgres(DbContextOptionsBuilder options) =>
+        options.UseNpgsql(ConnectionString, postgres => postgres.MigrationsAssembly(PostgresMigrations));
 
     private static string NameOfServer(NpgsqlConnectionStringBuilder server) =>
         string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{server.Database} on {server.Host}:{server.Port}");

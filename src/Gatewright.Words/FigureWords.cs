@@ -18,7 +18,8 @@ public sealed class FigureWords
         Fixed(Math.Round(degrees, decimals, MidpointRounding.AwayFromZero) + 0.0, decimals);
 
     /// <summary>So many decimals: "1.5".</summary>
-    public string Fixed(double value, int decimals) => value.ToString($"F{decimals}", _language.Numbers);
+    public string Fixed(double value, int decimals) =>
+        value.ToString(decimals == 0 ? "0" : $"0.{new string('0', decimals)}", _language.Numbers);
 
     /// <summary>As few decimals as the value has, two at most: "3", "1.5".</summary>
     public string Brief(Angle angle) => Brief(angle.Degrees);

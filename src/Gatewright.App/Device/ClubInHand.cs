@@ -62,6 +62,13 @@ public sealed class ClubInHand
         }
     }
 
+    /// <summary>Closes it and says so: no club is open then.</summary>
+    public void PutDown()
+    {
+        Close();
+        Changed?.Invoke();
+    }
+
     /// <summary>Records facts: they are on this device's disk when this returns, all of them or none.</summary>
     /// <exception cref="NotRecordedException">A fact says what cannot be.</exception>
     /// <exception cref="ShelfException">This device cannot keep them.</exception>

@@ -58,4 +58,25 @@ public sealed class ThisDevice(IndexedDbShelf shelf, ClubInHand inHand, TimeProv
         await OpenClubAsync(copy.Held.Club);
         await shelf.PersistAsync();
     }
+
+    /// <summary>Lets go of a club with all that is kept of it here, and opens another where there is one. What was not sent is lost: ask before.</summary>
+    /// <exception cref="ShelfException">It is still held.</exception>
+    public async Task LetGoAsync(string club)
+    {
+        await Device.LetGoAsync(club);
+        if (!inHand.IsOpen || inHand.Held.Club != club)
+        {
+            return;
+        }
+
+        await Device.SetAsync(LastClub, null);
+        if (Device.Clubs is [{ } other, ..])
+        {
+            await OpenClubAsync(other.Club);
+        }
+        else
+        {
+            inHand.PutDown();
+        }
+    }
 }

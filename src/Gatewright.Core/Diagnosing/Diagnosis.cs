@@ -55,6 +55,31 @@ public sealed class Diagnosis : IPitchForecast
 
     private double[] Marginals => field ??= _weights.Marginals();
 
+    /// <summary>
+    /// What a gate is believed to be over all stories: the figures of <see cref="Gates"/> with their covariances, so that
+    /// a pin's lean can be shown as a place and a pitch through the whole stroke.
+    /// </summary>
+    /// <exception cref="ArgumentException">Nothing was read of that gate.</exception>
+    public GateBelief Belief(GatePlace gate)
+    {
+        Expect(gate);
+        int first = Layout.Gate(gate);
+        (double Mean, double Variance)[] own = [.. Enumerable.Range(first, 3).Select(at => Averaged([at], [1]))];
+        double[] rows = new double[9];
+        for (int i = 0; i < 3; i++)
+        {
+            rows[4 * i] = own[i].Variance;
+            for (int j = 0; j < i; j++)
+            {
+                // Var(a + b) = Var a + Var b + 2 Cov(a, b), so that one way of averaging serves both.
+                double both = Averaged([first + i, first + j], [1, 1]).Variance;
+                rows[(3 * i) + j] = rows[(3 * j) + i] = (both - own[i].Variance - own[j].Variance) / 2;
+            }
+        }
+
+        return new(gate, GateState.FromDegrees(own[0].Mean, own[1].Mean, own[2].Mean), new(3, rows));
+    }
+
     /// <summary>Weighs every story of a boat's readings.</summary>
     /// <exception cref="ArgumentException">Nothing was read.</exception>
     public static Diagnosis Of(BoatReadings boat, BoatContext context, DiagnosingSettings settings)
@@ -83,11 +108,7 @@ public sealed class Diagnosis : IPitchForecast
     /// <exception cref="ArgumentException">Nothing was read of that gate.</exception>
     public GaussianMixture At(GatePlace gate, OarAngle at)
     {
-        if (!Layout.Gates.Contains(gate))
-        {
-            throw new ArgumentException($"Nothing was read at {gate}: there is nothing to expect of it.", nameof(gate));
-        }
-
+        Expect(gate);
         PitchSlopes slopes = PitchSlopes.At(at, gate.Side, Lie.Upright);
         int first = Layout.Gate(gate);
         var pitch = new StateSum(_weights.Kernel, [first, first + 1, first + 2], [1, slopes.Aft, slopes.Out]);
@@ -135,21 +156,35 @@ public sealed class Diagnosis : IPitchForecast
     private static int MoreProbable(CauseProbability one, CauseProbability other) =>
         (Math.Round(other.Probability, 12), one.Cause).CompareTo((Math.Round(one.Probability, 12), other.Cause));
 
-    /// <summary>An unknown averaged over all stories: what varies within them, and between them.</summary>
+    private void Expect(GatePlace gate)
+    {
+        if (!Layout.Gates.Contains(gate))
+        {
+            throw new ArgumentException($"Nothing was read at {gate}: there is nothing to expect of it.", nameof(gate));
+        }
+    }
+
     private Estimate Unknown(int at)
     {
-        var unknown = new StateSum(_weights.Kernel, [at], [1]);
+        (double mean, double variance) = Averaged([at], [1]);
+        return Estimate.FromDegrees(mean, Math.Sqrt(variance));
+    }
+
+    /// <summary>A sum of unknowns averaged over all stories: what varies within them, and between them.</summary>
+    private (double Mean, double Variance) Averaged(ReadOnlySpan<int> at, ReadOnlySpan<double> weights)
+    {
+        var sum = new StateSum(_weights.Kernel, at, weights);
         double off = 0;
         double squares = 0;
         for (int i = 0; i < _kept.Length; i++)
         {
-            (double mean, double variance) = _weights.Table.Moments(_kept[i], unknown);
-            double moved = mean - unknown.Mean;
+            (double mean, double variance) = _weights.Table.Moments(_kept[i], sum);
+            double moved = mean - sum.Mean;
             off += _shares[i] * moved;
             squares += _shares[i] * (variance + (moved * moved));
         }
 
-        return Estimate.FromDegrees(unknown.Mean + off, Math.Sqrt(Math.Max(0, squares - (off * off))));
+        return (sum.Mean + off, Math.Max(0, squares - (off * off)));
     }
 
     private List<Story> TellStories()

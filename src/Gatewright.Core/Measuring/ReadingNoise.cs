@@ -11,11 +11,18 @@ public static class ReadingNoise
     public static UncertaintyBudget Of(Reading reading, MeasuringSettings settings)
     {
         ArgumentNullException.ThrowIfNull(reading);
+        return Of(reading.Gauge, reading.Item, reading.At.Station, settings);
+    }
+
+    /// <summary>The noise of a gauge held against something at a station, or elsewhere in the stroke.</summary>
+    public static UncertaintyBudget Of(Gauge gauge, ReadItem item, Station? station, MeasuringSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(gauge);
         ArgumentNullException.ThrowIfNull(settings);
         return new(
-            Resolution: reading.Gauge.Resolution.Degrees / Math.Sqrt(12),
-            Repeatability: reading.Gauge.Repeatability.Degrees,
-            HeldAngle: HeldAngle(reading, settings),
+            Resolution: gauge.Resolution.Degrees / Math.Sqrt(12),
+            Repeatability: gauge.Repeatability.Degrees,
+            HeldAngle: HeldAngle(item, station, settings),
             Level: 0,
             GaugeZero: 0);
     }
@@ -23,14 +30,14 @@ public static class ReadingNoise
     /// <summary>The variance of a reading's noise, in square degrees.</summary>
     public static double VarianceOf(Reading reading, MeasuringSettings settings) => Of(reading, settings).Variance;
 
-    private static double HeldAngle(Reading reading, MeasuringSettings settings)
+    private static double HeldAngle(ReadItem item, Station? station, MeasuringSettings settings)
     {
-        if (reading.Item != ReadItem.Gate)
+        if (item != ReadItem.Gate)
         {
             return 0;
         }
 
-        double u = (reading.At.Station == Station.Abeam ? settings.HeldAbeamU : settings.HeldAngleU).Radians;
+        double u = (station == Station.Abeam ? settings.HeldAbeamU : settings.HeldAngleU).Radians;
         return settings.PitchDegreesPerRadianOfOar * u;
     }
 }

@@ -16,13 +16,13 @@ public sealed record GateSideGeometry(Side Side, double Exaggeration = 1)
     public const double Width = 300;
 
     /// <summary>How high the drawing is.</summary>
-    public const double Height = 296;
+    public const double Height = 340;
 
     /// <summary>From the shaft's middle to the scale of degrees.</summary>
-    public const double Radius = 136;
+    public const double Radius = 170;
 
     /// <summary>The middle of the shaft, about which all of it leans.</summary>
-    public static Spot Middle => new(Width / 2, 154);
+    public static Spot Middle => new(Width / 2, 196);
 
     /// <summary>+1 where the stern is on the right.</summary>
     public int Sternward => Side.Sign();
@@ -33,11 +33,12 @@ public sealed record GateSideGeometry(Side Side, double Exaggeration = 1)
     /// <summary>A place on the scale, so many units beyond it.</summary>
     public Spot OnScale(Angle lean, double beyond = 0) => Middle.Towards(Turn(lean), Radius + beyond);
 
-    /// <summary>What lies inside the limits, from the shaft's middle to the scale.</summary>
+    /// <summary>What lies inside the limits, from above the blade's tip to the scale.</summary>
     public string Wedge(StationLimits limits) => new Outline()
-        .Move(Middle)
+        .Move(OnScale(limits.Lowest.Angle, -64))
         .Line(OnScale(limits.Lowest.Angle))
         .Round(Radius, Sternward > 0, OnScale(limits.Highest.Angle))
+        .Line(OnScale(limits.Highest.Angle, -64))
         .Close()
         .ToString();
 

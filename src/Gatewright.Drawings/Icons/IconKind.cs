@@ -93,6 +93,12 @@ public enum IconKind
     /// <summary>History over the days.</summary>
     History,
 
+    /// <summary>A rack that boats lie on.</summary>
+    Rack,
+
+    /// <summary>The limits that boats are judged by.</summary>
+    Standard,
+
     /// <summary>More below.</summary>
     More,
 }

@@ -14,7 +14,7 @@ internal static class IconPaths
         // The coach's megaphone.
         IconKind.Report => "M2.5 9.8 17 5v14L2.5 14.2ZM6.5 15.6V20h4v-3M20 9.5v5",
         IconKind.Stores => "M3 3.5v17.5M21 3.5v17.5M3 11.5h18M3 19.5h18M6 11.5v-5h5v5M13.5 19.5v-4.5h4.5v4.5" + Ring(8.5, 16.4, 1.9) + Ring(16, 8.9, 1.4),
-        IconKind.Gauge => "M4 20.5h16M3.5 14a8.8 8.8 0 0 1 17 0M12 20.5l2.8-10M5.8 15.2l-2.3-1.2M18.2 15.2l2.3-1.2M12 7.6V10",
+        IconKind.Gauge => "M4 4h16v16H4ZM7.2 14a6 6 0 0 1 9.6 0M12 17l1.8-8.5M4 20v2M20 20v2",
         IconKind.Shed => "M2.5 11 12 4l9.5 7M5 9.4v11h14v-11M8.5 13h7M8.5 16.7h7",
         IconKind.Undo => "M8.5 4.5 4 9l4.5 4.5M4 9h10.2a5.4 5.4 0 0 1 0 10.8H9",
         // Over one gate to the next.
@@ -35,12 +35,17 @@ internal static class IconPaths
         IconKind.Settings => "M3.5 7h9.2M17.3 7h3.2M3.5 17h3.2M11.3 17h9.2" + Ring(15, 7, 2.3) + Ring(9, 17, 2.3),
         IconKind.Explain => "M9.2 9.4a2.9 2.9 0 1 1 4.3 2.5c-1 .6-1.5 1.1-1.5 2.1M12 17.2h.1" + Ring(12, 12, 9.2),
         IconKind.Level => "M2 8.5h20v7H2ZM8.2 8.5v7M15.8 8.5v7" + Ring(12.6, 12, 1.7),
-        IconKind.Oar => "M20.5 3.5 9.6 14.4M9.6 14.4c1 2.8-.6 5.4-6.1 6.1.7-5.5 3.3-7.1 6.1-6.1ZM15.4 6.4l2.2 2.2",
+        IconKind.Oar => "M2.5 21.5 13.4 10.6M13.4 10.6 14.4 6.8 18.4 2.8 21.2 5.6 17.2 9.6ZM7.4 13.8l2.8 2.8",
         // A tag on its cord.
         IconKind.Hold => "M12 6.5 17.5 10.5V21h-11V10.5ZM12 10V6.5C12 4 10 3.5 10 1.8M9.8 14.2h4.4M9.8 17.6h4.4",
         IconKind.Add => "M12 4.5v15M4.5 12h15",
         IconKind.Close => "M6 6l12 12M18 6 6 18",
         IconKind.Scan => "M3.5 8V3.5H8M16 3.5h4.5V8M20.5 16v4.5H16M8 20.5H3.5V16M8 8h3.2v3.2H8ZM13.5 13.5h.1M16 16h.1M8.5 15.5h2.5M15.5 8v3",
+        // An upright with its arms, their ends turned up.
+        IconKind.Rack => "M5.5 2.5v19M5.5 7.5h11.3q2.2 0 2.7-2.2M5.5 14h11.3q2.2 0 2.7-2.2M5.5 20.5h11.3q2.2 0 2.7-2.2",
+
+        // Between two limits, over a floor.
+        IconKind.Standard => "M3.5 5.5h17M3.5 14.5h17M3.5 20.5h2.6M8.7 20.5h2.6M13.9 20.5h2.6M19 20.5h1.5" + Ring(12, 10, 2),
         IconKind.History => "M3.5 3.5v17h17M6.5 15.5l4-4 3.5 2.5 5.5-7.5",
         _ => "M5.5 9l6.5 6.5L18.5 9",
     };

@@ -14,7 +14,7 @@ public sealed class LeanDiscGeometry
     public const double Size = 300;
 
     /// <summary>From the middle to the outermost ring.</summary>
-    public const double Radius = 112;
+    public const double Radius = 104;
 
     private readonly Side _side;
 

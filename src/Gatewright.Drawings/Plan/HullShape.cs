@@ -9,8 +9,10 @@ namespace Gatewright.Drawings.Plan;
 /// <param name="Beam">b, half the width amidships.</param>
 public sealed record HullShape(Spot Bow, double Length, double Beam)
 {
-    private const int Steps = 48;
     private const double Fullness = 4.5;
+
+    /// <summary>Places along the hull that its edge is drawn through, so that no corner is seen: a unit of a thumbnail is small.</summary>
+    private int Steps => Length < 100 ? 20 : 48;
 
     /// <summary>Half the hull's width at a place along it; 0 beyond its tips.</summary>
     public double HalfWidthAt(double y)

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Gatewright.Core;
 using Gatewright.Core.Geometry;
 
@@ -9,6 +10,9 @@ namespace Gatewright.Drawings.Plan;
 /// </summary>
 public sealed class PlanGeometry
 {
+    /// <summary>A list of boats draws the same few plans again and again; there are no more than three sizes of each class.</summary>
+    private static readonly ConcurrentDictionary<(BoatClass, PlanSize, CoxPlace), PlanGeometry> Drawn = new();
+
     private readonly PlanMeasures _measures;
     private readonly double _firstRow;
 
@@ -30,7 +34,13 @@ public sealed class PlanGeometry
         CoxMiddle = !boatClass.IsCoxed ? null
             : cox == CoxPlace.Stern ? new(Keel, _firstRow + (boatClass.Seats * _measures.Row) + (0.45 * coxed))
             : new(Keel, _firstRow - (0.5 * coxed));
+        Outline = Hull.Path;
+        Cockpit = size == PlanSize.Small ? "" : Hull.Cockpit(_firstRow, RowTop(boatClass.Seats + 1), 12);
     }
+
+    /// <summary>The plan of a class at a size; the same object whenever the same is asked for.</summary>
+    public static PlanGeometry Of(BoatClass boatClass, PlanSize size, CoxPlace cox = CoxPlace.Stern) =>
+        Drawn.GetOrAdd((boatClass, size, cox), static key => new(key.Item1, key.Item2, key.Item3));
 
     /// <summary>The class drawn.</summary>
     public BoatClass Class { get; }
@@ -46,6 +56,12 @@ public sealed class PlanGeometry
 
     /// <summary>The hull itself.</summary>
     public HullShape Hull { get; }
+
+    /// <summary>The hull's outline as a path.</summary>
+    public string Outline { get; }
+
+    /// <summary>The edge of what is open in it as a path; nothing in a thumbnail.</summary>
+    public string Cockpit { get; }
 
     /// <summary>Where the cox is; null in a coxless boat.</summary>
     public Spot? CoxMiddle { get; }

@@ -19,11 +19,13 @@ internal sealed class FactKind
 
     public Type Type { get; }
 
-    public static FactKind Of<T>(string name, JsonTypeInfo<T> json)
+    /// <param name="name">Its name in entries.</param>
+    /// <param name="json">How its body is written; asked for only once one is read or written, since making it takes time and memory.</param>
+    public static FactKind Of<T>(string name, Func<FactJson, JsonTypeInfo<T>> json)
         where T : Fact
     {
-        var kind = new FactKind(name, 1, typeof(T), fact => JsonSerializer.SerializeToUtf8Bytes((T)fact, json));
-        kind._readers[1] = body => JsonSerializer.Deserialize(body.Span, json) ?? throw new JsonException("null");
+        var kind = new FactKind(name, 1, typeof(T), fact => JsonSerializer.SerializeToUtf8Bytes((T)fact, json(FactJson.Default)));
+        kind._readers[1] = body => JsonSerializer.Deserialize(body.Span, json(FactJson.Default)) ?? throw new JsonException("null");
         return kind;
     }
 

@@ -8,27 +8,27 @@ public static class FactKinds
 {
     private static readonly FactKind[] All =
     [
-        FactKind.Of("set", FactJson.Default.ThingSet),
-        FactKind.Of("retract", FactJson.Default.Retracted),
-        FactKind.Of("round-started", FactJson.Default.RoundStarted),
-        FactKind.Of("round-ended", FactJson.Default.RoundEnded),
-        FactKind.Of("boat-laid", FactJson.Default.BoatLaid),
-        FactKind.Of("reading", FactJson.Default.ReadingTaken),
-        FactKind.Of("rack-level", FactJson.Default.RackLevelRead),
-        FactKind.Of("gauge-reversed", FactJson.Default.GaugeReversed),
-        FactKind.Of("report", FactJson.Default.Reported),
-        FactKind.Of("hold", FactJson.Default.Held),
-        FactKind.Of("release", FactJson.Default.Released),
-        FactKind.Of("job-planned", FactJson.Default.JobPlanned),
-        FactKind.Of("step-done", FactJson.Default.StepDone),
-        FactKind.Of("job-done", FactJson.Default.JobDone),
-        FactKind.Of("job-dropped", FactJson.Default.JobDropped),
-        FactKind.Of("mended", FactJson.Default.GateMended),
-        FactKind.Of("stock-changed", FactJson.Default.StockChanged),
-        FactKind.Of("stock-counted", FactJson.Default.StockCounted),
-        FactKind.Of("note", FactJson.Default.Noted),
-        FactKind.Of("photo", FactJson.Default.PhotoTaken),
-        FactKind.Of("measure", FactJson.Default.MeasureTaken),
+        FactKind.Of("set", json => json.ThingSet),
+        FactKind.Of("retract", json => json.Retracted),
+        FactKind.Of("round-started", json => json.RoundStarted),
+        FactKind.Of("round-ended", json => json.RoundEnded),
+        FactKind.Of("boat-laid", json => json.BoatLaid),
+        FactKind.Of("reading", json => json.ReadingTaken),
+        FactKind.Of("rack-level", json => json.RackLevelRead),
+        FactKind.Of("gauge-reversed", json => json.GaugeReversed),
+        FactKind.Of("report", json => json.Reported),
+        FactKind.Of("hold", json => json.Held),
+        FactKind.Of("release", json => json.Released),
+        FactKind.Of("job-planned", json => json.JobPlanned),
+        FactKind.Of("step-done", json => json.StepDone),
+        FactKind.Of("job-done", json => json.JobDone),
+        FactKind.Of("job-dropped", json => json.JobDropped),
+        FactKind.Of("mended", json => json.GateMended),
+        FactKind.Of("stock-changed", json => json.StockChanged),
+        FactKind.Of("stock-counted", json => json.StockCounted),
+        FactKind.Of("note", json => json.Noted),
+        FactKind.Of("photo", json => json.PhotoTaken),
+        FactKind.Of("measure", json => json.MeasureTaken),
     ];
 
     private static readonly Dictionary<string, FactKind> ByName = All.ToDictionary(k => k.Name);
@@ -36,6 +36,10 @@ public static class FactKinds
 
     /// <summary>The names of all kinds this program knows.</summary>
     public static IReadOnlyList<string> Names { get; } = [.. All.Select(k => k.Name)];
+
+    /// <summary>What entries of a fact are called: "job-planned".</summary>
+    public static string NameOf<T>()
+        where T : Fact => ByType[typeof(T)].Name;
 
     /// <summary>Each kind with the version written today: what tells one program's reading of a journal from another's.</summary>
     internal static IEnumerable<string> NamesAndVersions => All.Select(k => FormattableString.Invariant($"{k.Name}/{k.Version}"));

@@ -12,6 +12,7 @@ public sealed class BoatView
 {
     private readonly Club _club;
     private readonly List<Recorded> _records;
+    private readonly Recorded? _until;
 
     /// <summary>The boat of a key.</summary>
     public BoatView(Club club, string key)
@@ -20,6 +21,13 @@ public sealed class BoatView
         (_club, Key) = (club, key);
         _records = [.. club.About(Subject.Boat(key))];
         Properties = new(club, Things.Boat, key);
+    }
+
+    private BoatView(BoatView whole, Recorded until)
+    {
+        (_club, Key, Properties) = (whole._club, whole.Key, whole.Properties);
+        _records = [.. whole._records.Where(r => RecordedOrder.Instance.Compare(r, until) < 0)];
+        _until = until;
     }
 
     /// <summary>Its key.</summary>
@@ -48,7 +56,10 @@ public sealed class BoatView
     }
 
     /// <summary>Its jobs, oldest first.</summary>
-    public IReadOnlyList<JobView> Jobs => [.. _records.Where(r => r.Fact is JobPlanned).Select(r => new JobView(_club, r))];
+    public IReadOnlyList<JobView> Jobs => [.. _records.Where(r => r.Fact is JobPlanned).Select(r => new JobView(_club, r)).Where(WasThen)];
+
+    /// <summary>The boat by what had been recorded of it before an entry, under the name and class it has today.</summary>
+    internal BoatView Before(Recorded entry) => new(this, entry);
 
     /// <summary>What the core needs to check the boat; null until its class is known.</summary>
     public BoatRecord? Record(MeasuringSettings settings)
@@ -67,6 +78,15 @@ public sealed class BoatView
             view.Readings(readings[true]),
             [.. _records.Where(r => !changes.IsMended(r)).Select(Report).OfType<Report>()]);
     }
+
+    /// <summary>Of a boat as it was, a job that was finished later changed nothing yet.</summary>
+    private bool WasThen(JobView job) =>
+        _until is null || job.Done is not { } done || RecordedOrder.Instance.Compare(done, _until) < 0;
+
+    /// <summary>What was read to prove a job, as the core takes it; nothing while the boat's class is not known.</summary>
+    internal IReadOnlyList<Reading> ReadingsOf(string job, MeasuringSettings settings) => Class is { } boatClass
+        ? new ReadingsView(_club, _records, boatClass, settings).Readings(_records.Where(r => r.Fact is ReadingTaken taken && taken.Job == job))
+        : [];
 
     private static Report? Report(Recorded record) => record.Fact is Reported report
         ? new(

@@ -30,7 +30,18 @@ internal sealed class GateChanges
 
         foreach (JobView job in jobs)
         {
-            if (job.Done is { } done && job.Gate is { } gate)
+            if (job.Gate is not { } gate)
+            {
+                continue;
+            }
+
+            // The first reading of a re-check: whatever was read of the gate before it speaks of the gate before the work.
+            if (records.FirstOrDefault(r => Proves(r, job.Plan.Job, gate)) is { } proof)
+            {
+                Later(_changed, gate, proof);
+            }
+
+            if (job.Done is { } done)
             {
                 _anyMended = Mended(gate, done);
             }
@@ -55,6 +66,11 @@ internal sealed class GateChanges
         Reported => IsAfter(_anyMended, report),
         _ => false,
     };
+
+    private static bool Proves(Recorded record, string job, GatePlace gate) =>
+        record.Fact is ReadingTaken { Item: not Core.Measuring.ReadItem.Sleeve } taken
+        && taken.Job == job
+        && new GatePlace(taken.Seat, taken.Side) == gate;
 
     /// <returns>The latest mending of any gate.</returns>
     private Recorded? Mended(GatePlace gate, Recorded done)

@@ -36,7 +36,7 @@ public sealed class JobView
     public bool IsDone => Done is not null;
 
     /// <summary>Whether it was given up.</summary>
-    public bool IsDropped => !IsDone && _records.Exists(r => r.Fact is JobDropped);
+    public bool IsDropped => Dropped is not null;
 
     /// <summary>Whether there is still something to do.</summary>
     public bool IsOpen => !IsDone && !IsDropped;
@@ -47,5 +47,15 @@ public sealed class JobView
     /// <summary>The day it was finished.</summary>
     public DateOnly? DoneOn => Done is { } done ? Day.Of(done.Entry) : null;
 
-    internal Recorded? Done => _records.FindLast(r => r.Fact is JobDone);
+    /// <summary>The day it was finished or given up; null while it is open.</summary>
+    public DateOnly? ClosedOn => DoneOn ?? (Dropped is { } dropped ? Day.Of(dropped.Entry) : null);
+
+    /// <summary>The entries that said of a step that it is done.</summary>
+    public IEnumerable<Recorded> StepRecords(int step) => _records.Where(r => r.Fact is StepDone done && done.Step == step);
+
+    /// <summary>The entry that gave it up, unless it was finished all the same.</summary>
+    public Recorded? Dropped => IsDone ? null : _records.FindLast(r => r.Fact is JobDropped);
+
+    /// <summary>The entry that finished it.</summary>
+    public Recorded? Done => _records.FindLast(r => r.Fact is JobDone);
 }

@@ -14,12 +14,14 @@ internal sealed class ReadingsView
     private readonly StationAngles _angles;
     private readonly Dictionary<string, BoatLie> _lies = [];
     private readonly Dictionary<string, Gauge> _gauges = [];
-    private ThingTitles? _rackTitles;
-    private ThingTitles? _gaugeTitles;
+    private readonly Lazy<ThingTitles> _rackTitles;
+    private readonly Lazy<ThingTitles> _gaugeTitles;
 
     public ReadingsView(Club club, IReadOnlyList<Recorded> records, BoatClass boatClass, MeasuringSettings settings)
     {
         (_club, _settings, _angles) = (club, settings, settings.Angles(boatClass.Rowing));
+        _rackTitles = new(() => new(club, Things.Rack));
+        _gaugeTitles = new(() => new(club, Things.Gauge));
         foreach (Recorded record in records)
         {
             if (record.Fact is BoatLaid laid)
@@ -46,55 +48,21 @@ internal sealed class ReadingsView
     {
         LevelBasis.Read => new HullLevel.Read(Attitude(laid.BowHigh, laid.PortLow)),
         LevelBasis.BubbleCentred => new HullLevel.BubbleCentred(),
-        LevelBasis.Rack when laid.Rack is { } rack && RackOf(rack, day) is { } known => new HullLevel.OfRack(known),
+        LevelBasis.Rack when laid.Rack is { } rack && RackLevels.Of(_club, rack, day, _rackTitles) is { } known => new HullLevel.OfRack(known),
         _ => new HullLevel.ByEye(),
     };
-
-    /// <summary>A rack as it was last read by a day, or failing that, first read after it; null while nobody has read it.</summary>
-    private Rack? RackOf(string key, DateOnly day)
-    {
-        List<Recorded> levels = [.. _club.About(new(Things.Rack, key)).Where(r => r.Fact is RackLevelRead).OrderBy(Day.Of)];
-        if ((levels.FindLast(r => Day.Of(r) <= day) ?? levels.FirstOrDefault()) is not { Fact: RackLevelRead level } read)
-        {
-            return null;
-        }
-
-        var thing = new ThingView(_club, Things.Rack, key);
-        Bedding bed = thing["bed"] == "soft" ? Bedding.Soft : Bedding.Firm;
-        return new(Titles(ref _rackTitles, Things.Rack)[key], Attitude(level.BowHigh, level.PortLow), bed, Day.Of(read));
-    }
 
     private Gauge Gauge(string? key)
     {
         string name = key ?? "gauge";
         if (!_gauges.TryGetValue(name, out Gauge? gauge))
         {
-            _gauges.Add(name, gauge = GaugeOf(name));
+            _gauges.Add(name, gauge = GaugeView.Of(_club, name, _settings, _gaugeTitles.Value).Gauge);
         }
 
         return gauge;
     }
 
-    private Gauge GaugeOf(string key)
-    {
-        var thing = new ThingView(_club, Things.Gauge, key);
-        GaugeZero zero = _club.About(new(Things.Gauge, key)).Select(r => r.Fact).OfType<GaugeReversed>().LastOrDefault() is { } check
-            ? GaugeZero.FromReversal(Degrees(check.First), Degrees(check.Turned), _settings.CheckedGaugeZeroU)
-            : GaugeZero.Assumed(_settings.GaugeZeroU);
-        return new(
-            Titles(ref _gaugeTitles, Things.Gauge)[key],
-            Degrees(thing["resolution"]) ?? _settings.GaugeResolution,
-            Degrees(thing["repeatability"]) ?? _settings.GaugeRepeatability,
-            zero);
-    }
-
-    private ThingTitles Titles(ref ThingTitles? titles, string thing) => titles ??= new(_club, thing);
-
     private static HullAttitude Attitude(decimal? bowHigh, decimal? portLow) =>
         HullAttitude.FromDegrees((double)(bowHigh ?? 0), (double)(portLow ?? 0));
-
-    private static Angle Degrees(decimal value) => Angle.FromDegrees((double)value);
-
-    private static Angle? Degrees(string? value) =>
-        decimal.TryParse(value, System.Globalization.CultureInfo.InvariantCulture, out decimal degrees) ? Degrees(degrees) : null;
 }

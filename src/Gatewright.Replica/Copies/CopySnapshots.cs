@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Replay.Snapshots;
 using Gatewright.Replica.Shelves;
@@ -81,7 +82,10 @@ internal static class CopySnapshots
     {
         try
         {
-            using var bytes = new MemoryStream(snapshot.Bytes.ToArray(), writable: false);
+            // A long club's is not copied once more.
+            using MemoryStream bytes = MemoryMarshal.TryGetArray(snapshot.Bytes, out ArraySegment<byte> array)
+                ? new(array.Array!, array.Offset, array.Count, writable: false)
+                : new(snapshot.Bytes.ToArray(), writable: false);
             (Club club, long number) = ClubSnapshot.Read(bytes);
             bool isWhole = club.Name == held.Club && number == snapshot.Number && number <= held.Pulled
                 && (held.Home == ClubHome.Device || club.Count == number);

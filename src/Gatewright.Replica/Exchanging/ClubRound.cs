@@ -132,7 +132,7 @@ internal sealed class ClubRound(Server server, Device device, BatchSize size, bo
     /// <summary>Takes a page, and goes on until there are no more.</summary>
     private async Task TakeAsync(ClubCopy copy, PulledPage page, CancellationToken cancellation)
     {
-        if (page.Last < copy.Number)
+        if (page.Last < page.After)
         {
             await copy.Exchanged.StartOverAsync().ConfigureAwait(true);
             page = await PageAsync(copy, cancellation).ConfigureAwait(true);
@@ -140,14 +140,13 @@ internal sealed class ClubRound(Server server, Device device, BatchSize size, bo
 
         while (true)
         {
-            long before = copy.Number;
             await TakeAsync(copy, page).ConfigureAwait(true);
             if (copy.Number >= page.Last)
             {
                 return;
             }
 
-            if (copy.Number == before)
+            if (copy.Number <= page.After)
             {
                 throw new ServerException(ServerTrouble.Unreachable, "A page of the journal came empty.");
             }

@@ -34,7 +34,8 @@ public sealed class Exchange
         _server = new(http);
         _waits = new(chance);
         Status = new(ExchangePhase.Sending, LastInTouch: InTouch(device));
-        device.HasNews += _ => Say(Status.Phase is ExchangePhase.Shared or ExchangePhase.Refused ? ExchangePhase.Sending : Status.Phase);
+        device.HasNews += _ => Say(
+            Status.Phase is ExchangePhase.Shared or ExchangePhase.Refused ? ExchangePhase.Sending : Status.Phase, Status.NextTry, Status.Trouble);
     }
 
     /// <summary>How it stands.</summary>

@@ -48,7 +48,7 @@ internal sealed class Server(HttpClient http)
                 throw new ServerException(ServerTrouble.Unreachable, "What answers is not the server.");
             }
 
-            return new PulledPage(await response.Content.ReadAsByteArrayAsync(cancellation).ConfigureAwait(true), last, DateTimeOffset.FromUnixTimeMilliseconds(now));
+            return new PulledPage(after, await response.Content.ReadAsByteArrayAsync(cancellation).ConfigureAwait(true), last, DateTimeOffset.FromUnixTimeMilliseconds(now));
         },
         cancellation);
 
@@ -149,4 +149,8 @@ internal sealed class Server(HttpClient http)
 }
 
 /// <summary>A page of a journal as it came.</summary>
-internal sealed record PulledPage(ReadOnlyMemory<byte> Lines, long Last, DateTimeOffset Now);
+/// <param name="After">The number that it was to follow.</param>
+/// <param name="Lines">Its lines.</param>
+/// <param name="Last">The number that the journal has come to.</param>
+/// <param name="Now">The server's clock.</param>
+internal sealed record PulledPage(long After, ReadOnlyMemory<byte> Lines, long Last, DateTimeOffset Now);

@@ -6,7 +6,7 @@ namespace Gatewright.Replica.Shelves;
 /// <param name="Member">The member who records in it on this device.</param>
 /// <param name="Role">Their role, as a word.</param>
 /// <param name="Home">Where its journal is kept.</param>
-/// <param name="Pulled">The number of the last entry that was pulled; 0 before the first.</param>
+/// <param name="Pulled">The number of the last entry that was pulled, when this was read; 0 before the first.</param>
 public sealed record HeldClub(string Club, string Name, string Member, string Role, ClubHome Home, long Pulled = 0);
 
 /// <summary>Where a club's journal is kept, beside this device.</summary>

@@ -43,7 +43,7 @@ public sealed class LevelWords
 
     private string Lying(IGrouping<BoatLie, Reading> lying)
     {
-        string read = _say.Counted("Read", lying.Count(), _say.Names.Lie(lying.Key.Lie), Of(lying.Key.Level));
+        string read = _say.Counted("Read.Lying", lying.Count(), _say.Names.Lie(lying.Key.Lie), Of(lying.Key.Level));
         return lying.Key.Date is { } day ? _say.Text("Read.On", read, _say.Language.Day(day)) : read;
     }
 

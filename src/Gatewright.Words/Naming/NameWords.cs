@@ -80,6 +80,9 @@ public sealed class NameWords
     /// <summary>What people tell of a boat: "a knock", "a crab at the finish".</summary>
     public string Report(ReportKind kind) => _say.Text($"Report.{kind}");
 
+    /// <summary>"damage": what is told of a boat and says nothing of how its gates stand.</summary>
+    public string Damage => _say.Text("Report.Damage");
+
     /// <summary>A report with its place: "a knock at seat 3 port", "the boat down to port".</summary>
     public string Report(Report report)
     {

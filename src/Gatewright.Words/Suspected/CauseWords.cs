@@ -49,6 +49,14 @@ public sealed class CauseWords
         return story.IsNone ? _say.Text("Story.None") : And(story.Parts.Select(Part));
     }
 
+    /// <summary>One thing that is wrong, with its place: "rigger knocked or mounted wrong at seat 3 port".</summary>
+    public string Part(CausePart part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        string cause = _say.Names.Cause(part.Cause);
+        return part.Gate is { } gate ? _say.Text("Story.Part", cause, _say.Names.Gate(gate)) : cause;
+    }
+
     /// <summary>"These readings cannot tell a wrong insert at seat 1 port from a pin leaning fore or aft at seat 1 port."</summary>
     public IEnumerable<string> Twins(BoatCheck check)
     {
@@ -64,10 +72,6 @@ public sealed class CauseWords
 
     /// <summary>"one", "one and another", "one and another and a third".</summary>
     internal string And(IEnumerable<string> parts) => parts.Aggregate((one, other) => _say.Text("List.And", one, other));
-
-    private string Part(CausePart part) => part.Gate is { } gate
-        ? _say.Text("Story.Part", _say.Names.Cause(part.Cause), _say.Names.Gate(gate))
-        : _say.Names.Cause(part.Cause);
 
     private string Of(Cause? cause, GateDiagnosis gate) => cause switch
     {

@@ -41,8 +41,8 @@ public sealed class TaleWords
         string name = _say.Text("Shed.Boat", boat.Boat, boat.Class.Name);
         int wrong = boat.Gates.Count(gate => gate.Verdict != Verdict.Good);
         return boat.Gates.Count == 0 ? _say.Text("Tale.NoGate", name)
-            : wrong == 0 ? _say.Text(Plural("Tale.Good", boat.Gates.Count), name, boat.Gates.Count)
-            : _say.Text(Plural("Tale.NotGood", wrong), name, _say.Names.Verdict(boat.Verdict), wrong);
+            : wrong == 0 ? _say.Counted("Tale.Good", boat.Gates.Count, name)
+            : _say.Counted("Tale.NotGood", wrong, name, _say.Names.Verdict(boat.Verdict));
     }
 
     private string Cause(BoatCheck check, GateVerdict gate)
@@ -51,6 +51,4 @@ public sealed class TaleWords
         Likely likeliest = _say.Causes.Of(diagnosis).First();
         return _say.Text("Tale.Cause", _say.Names.Gate(gate.Gate), likeliest.Words, _say.Figures.Percent(likeliest.Probability));
     }
-
-    private static string Plural(string key, int count) => count == 1 ? $"{key}.One" : $"{key}.Many";
 }

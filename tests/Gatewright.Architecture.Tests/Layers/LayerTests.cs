@@ -17,7 +17,7 @@ public class LayerTests
         ["Gatewright.Store.Sqlite"] = ["Gatewright.Store"],
         ["Gatewright.Store.Postgres"] = ["Gatewright.Store"],
         ["Gatewright.App"] = ["Gatewright.Core", "Gatewright.Journal", "Gatewright.Replica", "Gatewright.Words", "Gatewright.Drawings"],
-        ["Gatewright.Server"] = ["Gatewright.App", "Gatewright.Journal", "Gatewright.Store", "Gatewright.Store.Sqlite", "Gatewright.Store.Postgres"],
+        ["Gatewright.Server"] = ["Gatewright.App", "Gatewright.Words", "Gatewright.Journal", "Gatewright.Planning", "Gatewright.Store", "Gatewright.Store.Sqlite", "Gatewright.Store.Postgres"],
         ["Gatewright.Cli"] = ["Gatewright.Words", "Gatewright.Journal", "Gatewright.Planning", "Gatewright.Store", "Gatewright.Store.Sqlite", "Gatewright.Store.Postgres"],
     };
 

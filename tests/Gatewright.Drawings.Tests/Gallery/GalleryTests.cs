@@ -8,14 +8,18 @@ namespace Gatewright.Drawings.Tests.Gallery;
 [Trait(Runs.Name, Runs.Once)]
 public sealed class GalleryTests(Chromium chromium)
 {
-    public static TheoryData<string, int, ColorScheme> Pages { get; } =
-        [.. from name in All.Keys from width in (int[])[360, 1280] from scheme in (ColorScheme[])[ColorScheme.Light, ColorScheme.Dark] select (name, width, scheme)];
+    private const int Phone = 360;
+    private const int Desk = 1280;
 
-    private static Dictionary<string, Func<Task<string>>> All => new()
+    public static TheoryData<string, int, ColorScheme> Pages { get; } =
+        [.. from name in All.Keys from width in (int[])[Phone, Desk] from scheme in (ColorScheme[])[ColorScheme.Light, ColorScheme.Dark] select (name, width, scheme)];
+
+    internal static Dictionary<string, Func<Task<string>>> All => new()
     {
         ["plans"] = GalleryPage.OfAsync<MarksAndPlans>,
         ["gates"] = GalleryPage.OfAsync<GatesAndLeans>,
         ["curves"] = GalleryPage.OfAsync<Curves>,
+        ["scenes"] = GalleryPage.OfAsync<Scenes>,
         ["remedies"] = GalleryPage.OfAsync<RemediesAndIcons>,
     };
 
@@ -25,11 +29,11 @@ public sealed class GalleryTests(Chromium chromium)
     {
         IPage page = await chromium.PageAsync(await All[name](), new()
         {
-            ViewportSize = new() { Width = width, Height = 740 }, ColorScheme = scheme, DeviceScaleFactor = 2,
+            ViewportSize = new() { Width = width, Height = 740 }, ColorScheme = scheme, DeviceScaleFactor = width == Phone ? 2 : 1,
         });
         string end = $"{width}-{(scheme == ColorScheme.Dark ? "dark" : "light")}.png";
         await page.ScreenshotAsync(new() { Path = Picture($"{name}-{end}"), FullPage = true, Animations = ScreenshotAnimations.Disabled });
-        foreach (ILocator part in await page.Locator("[data-picture]").AllAsync())
+        foreach (ILocator part in width == Phone ? await page.Locator("[data-picture]").AllAsync() : [])
         {
             string? partName = await part.GetAttributeAsync("data-picture");
             await part.ScreenshotAsync(new() { Path = Picture($"{name}-{partName}-{end}"), Animations = ScreenshotAnimations.Disabled });

@@ -7,6 +7,7 @@ using Gatewright.Core.Numerics;
 using Gatewright.Drawings.History;
 using Gatewright.Drawings.Plan;
 using Gatewright.Drawings.Stroke;
+using Gatewright.Drawings.Teaching;
 
 namespace Gatewright.Drawings.Tests.Gallery;
 
@@ -62,9 +63,12 @@ internal static class Samples
     public static IReadOnlyList<HistoryReading> History(int count, int days) =>
         [.. Enumerable.Range(0, count).Select(i =>
         {
-            double value = 4.2 - (0.35 * (i % 4)) - (i * 0.9 / count) + (i > count / 2 ? 0.8 : 0);
+            double value = 4.3 + (0.3 * Math.Sin(i * 1.7)) - (i % ((count + 1) / 2) * 2.4 / count);
             return new HistoryReading(new DateOnly(2026, 3, 1).AddDays(i * days), Estimate.FromDegrees(value, 0.3), value < 3 ? Verdict.Unsure : Verdict.Good);
         })];
+
+    public static SceneText Scene { get; } = new(
+        "The oar from above", "The gate, along the shaft", "The blade in the water", "From astern", "The gauge, boat upright", "The gauge, boat upside down");
 
     public static CovarianceMatrix Covariance(double first, double second, double correlation) =>
         new(2, [first * first, correlation * first * second, correlation * first * second, second * second]);

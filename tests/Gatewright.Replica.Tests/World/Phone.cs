@@ -11,6 +11,7 @@ namespace Gatewright.Replica.Tests.World;
 internal sealed class Phone
 {
     private readonly HttpClient _http;
+    private (Device Device, Exchange Exchange)? _second;
 
     private Phone(Network network, BreakableShelf shelf, SetClock clock) =>
         (Network, Shelf, Clock, _http) = (network, shelf, clock, new(network) { BaseAddress = network.Address });
@@ -38,6 +39,7 @@ internal sealed class Phone
     public async Task OpenAsync()
     {
         Shelf = new(Shelf.Kept);
+        _second = null;
         Device = await Device.OpenAsync(Shelf, Clock);
         Exchange = NewExchange(Device);
     }
@@ -49,11 +51,17 @@ internal sealed class Phone
         return (device, NewExchange(device));
     }
 
+    /// <summary>A second page that stays open as long as the first.</summary>
+    public async Task<(Device Device, Exchange Exchange)> SecondPageAsync() => _second ??= await PageAsync();
+
     public Task<ClubCopy> ClubAsync(string club) => Device.ClubAsync(club);
 
     public async Task<Club> RecordAsync(string club, params Fact[] facts) => await (await ClubAsync(club)).RecordAsync(facts);
 
     public Task<ExchangeStatus> ExchangeAsync() => Exchange.RunAsync(TestContext.Current.CancellationToken);
+
+    public Task<KeptPhoto?> PhotoAsync(string club, string sha256) =>
+        Exchange.PhotoAsync(club, sha256, TestContext.Current.CancellationToken);
 
     /// <summary>Exchanges until all is shared, or for as long as any waits would be worth it.</summary>
     public async Task<ExchangeStatus> ShareAsync(int tries = 30)

@@ -1,6 +1,6 @@
+using Gatewright.Journal.Members;
 using Gatewright.Replica.Tests.World;
 using Gatewright.Server.Boats;
-using Gatewright.Server.Members;
 using Gatewright.Server.Tests.Hosting;
 using Gatewright.Store;
 using Gatewright.Store.Opening;

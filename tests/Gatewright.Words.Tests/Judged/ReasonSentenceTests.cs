@@ -69,9 +69,57 @@ public class ReasonSentenceTests
     public void Each_reason_has_its_sentence(ReasonKind kind, Verdict verdict, bool read, string sentence) =>
         Assert.Equal(sentence, Sentence(kind, verdict, read));
 
+    public static TheoryData<ReasonKind, Verdict, bool, string> EveryInGerman => new()
+    {
+        {
+            ReasonKind.BelowLimit, Verdict.Adjust, true,
+            "Platz 3 Backbord zeigt in der Auslage 2,4° ± 0,3, weniger als die 3°, die „club“ zulässt (Wahrscheinlichkeit, außerhalb zu liegen: 96 %)."
+        },
+        {
+            ReasonKind.AboveLimit, Verdict.Unsure, true,
+            "Platz 3 Backbord zeigt in der Auslage 2,4° ± 0,3, mehr als die 3°, die „club“ zulässt (Wahrscheinlichkeit, außerhalb zu liegen: 96 %). Zu knapp für ein Urteil: noch einmal messen, oder genauer."
+        },
+        {
+            ReasonKind.Floor, Verdict.Stop, true,
+            "Platz 3 Backbord zeigt in der Auslage 2,4° ± 0,3, unter der Gefahrengrenze von 3° (Wahrscheinlichkeit, darunter zu liegen: 96 %): Das Blatt kann unterschneiden. Nicht aufs Wasser, bis es gerichtet und neu gemessen ist."
+        },
+        {
+            ReasonKind.Floor, Verdict.Unsure, true,
+            "Platz 3 Backbord zeigt in der Auslage 2,4° ± 0,3; das weist nicht nach, dass es über der Gefahrengrenze von 3° liegt (Wahrscheinlichkeit, darunter zu liegen: 96 %). Wie gesperrt behandeln, bis es neu gemessen ist."
+        },
+        {
+            ReasonKind.Floor, Verdict.Stop, false,
+            "Platz 3 Backbord ist in der Auslage nicht gemessen; zu erwarten sind dort 2,4° ± 0,3, unter der Gefahrengrenze von 3° (Wahrscheinlichkeit, darunter zu liegen: 96 %): Das Blatt kann unterschneiden. Nicht aufs Wasser, bis es gerichtet und neu gemessen ist."
+        },
+        {
+            ReasonKind.Floor, Verdict.Unsure, false,
+            "Platz 3 Backbord ist in der Auslage nicht gemessen; zu erwarten sind dort 2,4° ± 0,3, und das weist nicht nach, dass es über der Gefahrengrenze von 3° liegt (Wahrscheinlichkeit, darunter zu liegen: 96 %). Wie gesperrt behandeln, bis es dort gemessen ist."
+        },
+        {
+            ReasonKind.Drop, Verdict.Adjust, true,
+            "Platz 3 Backbord verliert von der Auslage zum Endzug 2,4° ± 0,3; „club“ erlaubt 3° (Wahrscheinlichkeit, mehr zu verlieren: 96 %)."
+        },
+        {
+            ReasonKind.Repeats, Verdict.Unsure, true,
+            "Platz 3 Backbord ist in der Auslage mehrmals gemessen, und zwei der Messungen liegen 2,4° ± 0,3 auseinander: mehr als die 3,0°, um die sich Messungen einer Dolle unterscheiden dürfen. Noch einmal messen."
+        },
+        {
+            ReasonKind.Range, Verdict.Adjust, true,
+            "Platz 3 Backbord und Platz 6 Steuerbord liegen in der Auslage 2,4° ± 0,3 auseinander; „club“ erlaubt im ganzen Boot 3° (Wahrscheinlichkeit, weiter auseinander zu liegen: 96 %)."
+        },
+    };
+
+    [Theory]
+    [MemberData(nameof(EveryInGerman))]
+    public void Each_has_one_in_German(ReasonKind kind, Verdict verdict, bool read, string sentence) =>
+        Assert.Equal(sentence, Wording.German.Reasons.Of(new GatePlace(3, Side.Port), Reason(kind, verdict, read), Standard.Club));
+
     [Fact]
-    public void Every_kind_of_reason_stands_above() =>
+    public void Every_kind_of_reason_stands_above()
+    {
         Assert.Equal(Enum.GetValues<ReasonKind>(), Every.Select(row => row.Data.Item1).Distinct());
+        Assert.Equal(Enum.GetValues<ReasonKind>(), EveryInGerman.Select(row => row.Data.Item1).Distinct());
+    }
 
     [Fact]
     public void No_sentence_says_that_anything_is_safe() =>

@@ -112,6 +112,19 @@ public sealed class CheckMappingTests
     }
 
     [Fact]
+    public void An_account_reads_back_as_it_was()
+    {
+        BoatCheck check = Boats.Check("1x", Boats.Single(6, 2, Boats.Lying()));
+        IReadOnlyList<CheckedStory> accounts = CheckMapping.Boat(check).Causes;
+        Assert.Equal(
+            check.Diagnosis.Stories.Take(accounts.Count).Select(story => story.ToString()),
+            accounts.Select(account => account.ToStory().ToString()));
+        Assert.Equal(
+            new CausePart(Cause.WrongSeat, new GatePlace(3, Side.Port), new GatePlace(4, Side.Starboard)),
+            new CheckedPart("wrong-seat", 3, "port", new(4, "starboard"), null).ToPart());
+    }
+
+    [Fact]
     public void An_account_is_named_after_its_parts()
     {
         BoatCheck check = Boats.Check("1x", Boats.Single(6, 2, Boats.Lying()));

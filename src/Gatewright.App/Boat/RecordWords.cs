@@ -1,0 +1,77 @@
+using Gatewright.App.Device;
+using Gatewright.App.Frame;
+using Gatewright.Core;
+using Gatewright.Core.Diagnosing;
+using Gatewright.Journal.Entries;
+using Gatewright.Journal.Facts;
+using Gatewright.Journal.Replay;
+using Gatewright.Journal.Views;
+using Gatewright.Words;
+
+namespace Gatewright.App.Boat;
+
+/// <summary>What stands in the journal of a boat, in a line; and who said so.</summary>
+public sealed class RecordWords(Texts<BoatTexts> texts, ClubInHand inHand)
+{
+    private static readonly HashSet<string> Named =
+        ["name", "class", "rack", "lie", "standard", "out-of-use", "code", "side", "insert", "target-aft", "target-out", "rigger", "bed", "order"];
+
+    /// <summary>Whoever recorded an entry, as far as this device knows: names live in accounts.</summary>
+    public string Who(Entry entry)
+    {
+        ArgumentNullException.ThrowIfNull(entry);
+        return entry.Member == inHand.Held.Member ? texts["You"] : texts["Member"];
+    }
+
+    /// <summary>What an entry says.</summary>
+    public string What(Recorded record)
+    {
+        ArgumentNullException.ThrowIfNull(record);
+        return record.Fact switch
+        {
+            Reported told => Told(told),
+            Held held => texts["DidHold", held.Reason],
+            Released released => texts["DidRelease", released.Reason],
+            JobPlanned job => texts["DidPlan", Said.Words.Causes.Some(Part(job))],
+            JobDone { Found: { } found } => texts["DidMend", Said.Words.Names.Cause(found)],
+            JobDone => texts["DidEnd"],
+            JobDropped dropped => dropped.Reason is { } why ? texts["DidDropWhy", why] : texts["DidDrop"],
+            GateMended mended => texts["DidMendGate", Said.Words.Names.Gate(new GatePlace(mended.Seat, mended.Side))],
+            Noted note => texts["DidNote", note.Text],
+            PhotoTaken => texts["DidPhoto"],
+            RackLevelRead level => texts["DidLevel", level.Rack, Said.Entered(level.BowHigh), Said.Entered(level.PortLow)],
+            GaugeReversed reversed => texts["DidReverse", reversed.Gauge],
+            StepDone step => texts["DidStep", step.Step + 1],
+            MeasureTaken measure => texts["DidMeasure", measure.Measure, measure.Seat, measure.Value, measure.Unit],
+            _ => record.Entry.Kind,
+        };
+    }
+
+    /// <summary>A field that has another value than before.</summary>
+    public string What(FieldChange change)
+    {
+        ArgumentNullException.ThrowIfNull(change);
+        string field = Named.Contains(change.Field) ? texts[$"Field.{change.Field}"] : change.Field;
+        string place = change.Thing is Things.Seat or Things.Gate ? $"{change.Key[(change.Key.IndexOf('/', StringComparison.Ordinal) + 1)..]}: {field}" : field;
+        return (change.From, change.To?.Value) switch
+        {
+            (null, { } to) => texts["FieldSet", place, to],
+            ({ } from, null) => texts["FieldGone", place, from],
+            ({ } from, { } to) => texts["FieldChange", place, from, to],
+            _ => place,
+        };
+    }
+
+    private static CausePart Part(JobPlanned job) =>
+        new(job.Cause, job is { Seat: { } seat, Side: { } side } ? new GatePlace(seat, side) : null);
+
+    private string Told(Reported told)
+    {
+        string what = Sentence.Capital(Said.Words.Names.Report(new Report(
+            told.Kind,
+            told is { Seat: { } seat, Side: { } side } ? new GatePlace(seat, side) : null,
+            told.Kind == ReportKind.DownToOneSide ? told.Side : null,
+            told.Date)));
+        return told.Text is { Length: > 0 } words ? texts["DidTell", what, words] : what;
+    }
+}

@@ -1,0 +1,142 @@
+using Gatewright.App.Keeping.Forms;
+using Gatewright.Core;
+using Gatewright.Drawings.Plan;
+using Gatewright.Journal.Facts;
+using Gatewright.Journal.Replay;
+using Gatewright.Journal.Views;
+
+namespace Gatewright.App.Keeping.Boats;
+
+/// <summary>A boat as somebody is typing it.</summary>
+public sealed class BoatForm
+{
+    private readonly Dictionary<int, Side> _sides = [];
+
+    /// <summary>What it is called.</summary>
+    public string? Name { get; set; }
+
+    /// <summary>Its class's name; null or empty until one is chosen.</summary>
+    public string? Class { get; set; }
+
+    /// <summary>Its rack's key; empty for none.</summary>
+    public string? Rack { get; set; }
+
+    /// <summary>How it lies: upright, inverted, or empty for as usual.</summary>
+    public string? Lie { get; set; }
+
+    /// <summary>Its standard's key; empty for the club's.</summary>
+    public string? Standard { get; set; }
+
+    /// <summary>What its label says.</summary>
+    public string? Code { get; set; }
+
+    /// <summary>Whether it is no longer used.</summary>
+    public bool IsOutOfUse { get; set; }
+
+    /// <summary>The class chosen.</summary>
+    public BoatClass? BoatClass => BoatClass.TryParse(Class);
+
+    /// <summary>Whether each seat has one side, which only the rigging tells.</summary>
+    public bool HasSides => BoatClass?.Rowing == Rowing.Sweep;
+
+    /// <summary>The gates as the form has them.</summary>
+    public IReadOnlyList<GatePlace> Gates => BoatClass is not { } chosen ? []
+        : HasSides ? [.. UsualSides.Of(chosen).Select(g => new GatePlace(g.Seat, SideOf(g)))]
+        : UsualSides.Of(chosen);
+
+    /// <summary>A boat as it is on record; an empty form for one that is not.</summary>
+    public static BoatForm Of(Club club, string key)
+    {
+        var view = new BoatView(club, key);
+        var form = new BoatForm
+        {
+            Name = view.Properties["name"],
+            Class = view.Class?.Name,
+            Rack = view.Properties["rack"],
+            Lie = view.Properties["lie"],
+            Standard = view.Properties["standard"],
+            Code = view.Properties["code"],
+            IsOutOfUse = view.Properties["out-of-use"] == "yes",
+        };
+        if (form.HasSides)
+        {
+            foreach (GatePlace gate in BoatGates.Of(club, view))
+            {
+                form._sides[gate.Seat] = gate.Side;
+            }
+        }
+
+        return form;
+    }
+
+    /// <summary>Puts a seat on the other side.</summary>
+    public void Turn(GatePlace gate) => _sides[gate.Seat] = gate.Side == Side.Port ? Side.Starboard : Side.Port;
+
+    /// <summary>What is wrong, by field, each as the name of its text.</summary>
+    /// <param name="club">The club.</param>
+    /// <param name="key">The boat's key; null for one that is new.</param>
+    public IReadOnlyDictionary<string, string> Problems(Club club, string? key)
+    {
+        ArgumentNullException.ThrowIfNull(club);
+        var problems = new Dictionary<string, string>();
+        if (string.IsNullOrWhiteSpace(Name))
+        {
+            problems[nameof(Name)] = "NeedsName";
+        }
+        else if (!IsOutOfUse && Others(club, key).Any(b => b["out-of-use"] != "yes" && Same(b["name"], Name)))
+        {
+            problems[nameof(Name)] = "NameTaken";
+        }
+
+        if (BoatClass is null)
+        {
+            problems[nameof(Class)] = "NeedsClass";
+        }
+
+        if (WithCode(club, key) is not null)
+        {
+            problems[nameof(Code)] = "CodeTaken";
+        }
+
+        return problems;
+    }
+
+    /// <summary>Another boat whose label says the same; null where none does.</summary>
+    public string? WithCode(Club club, string? key)
+    {
+        ArgumentNullException.ThrowIfNull(club);
+        return string.IsNullOrWhiteSpace(Code) ? null
+            : Others(club, key).FirstOrDefault(b => Same(b["code"], Code)) is { } other ? other["name"] ?? other.Key : null;
+    }
+
+    /// <summary>What is to be recorded: the boat's fields and its seats' sides, where they are otherwise than they were. Only without problems.</summary>
+    public IReadOnlyList<Fact> Facts(Club club, string key)
+    {
+        ArgumentNullException.ThrowIfNull(club);
+        string? before = new ThingView(club, Things.Boat, key)["out-of-use"];
+        IEnumerable<Fact> boat = ChangedFields.Of(club, Things.Boat, key, new()
+        {
+            ["name"] = Name?.Trim(),
+            ["class"] = BoatClass?.Name,
+            ["rack"] = Filled(Rack),
+            ["lie"] = Filled(Lie),
+            ["standard"] = Filled(Standard),
+            ["code"] = Filled(Code),
+            ["out-of-use"] = IsOutOfUse ? "yes" : before is null ? null : "no",
+        });
+        return [.. boat, .. HasSides ? Gates.SelectMany(g => SideFact(club, key, g)) : []];
+    }
+
+    private static IEnumerable<Fact> SideFact(Club club, string key, GatePlace gate) => ChangedFields.Of(
+        club, Things.Seat, FormattableString.Invariant($"{key}/{gate.Seat}"), new() { ["side"] = gate.Side.Word() });
+
+    private static string? Filled(string? text) => string.IsNullOrWhiteSpace(text) ? null : text.Trim();
+
+    private static bool Same(string? one, string? other) => string.Equals(one?.Trim(), other?.Trim(), StringComparison.OrdinalIgnoreCase);
+
+    private static IEnumerable<ThingView> Others(Club club, string? key) => club.Subjects
+        .Where(s => s.Thing == Things.Boat && s.Key.Length > 0 && s.Key != key)
+        .Select(s => new ThingView(club, Things.Boat, s.Key));
+
+    private Side SideOf(GatePlace usual) => _sides.TryGetValue(usual.Seat, out Side side) ? side : usual.Side;
+}

@@ -1,0 +1,49 @@
+using Gatewright.App.Frame;
+using Gatewright.Replica.Copies;
+using Gatewright.Replica.Shelves;
+using Microsoft.AspNetCore.Components;
+
+namespace Gatewright.App.Keeping;
+
+/// <summary>A page on which something of the club is kept: it records, says that it has, and when it could not, leaves all that was typed as it is.</summary>
+public abstract class KeepingPage : ClubPage
+{
+    /// <summary>Words that these pages have in common.</summary>
+    [Inject]
+    public required Texts<KeepingTexts> K { get; set; }
+
+    /// <summary>Why something was not recorded; null where nothing is in the way.</summary>
+    protected string? Fault { get; private set; }
+
+    /// <summary>What was just done; null before.</summary>
+    protected string? Done { get; private set; }
+
+    /// <summary>Does something that ends on this device's disk.</summary>
+    /// <param name="act">What.</param>
+    /// <param name="done">What is said of it then; by itself that it is kept.</param>
+    /// <returns>Whether it was done.</returns>
+    protected async Task<bool> TryAsync(Func<Task> act, string? done = null)
+    {
+        ArgumentNullException.ThrowIfNull(act);
+        (Fault, Done) = (null, null);
+        try
+        {
+            await act();
+            Done = done ?? K["Kept"];
+            return true;
+        }
+        catch (NotRecordedException wrong)
+        {
+            Fault = wrong.Message;
+        }
+        catch (ShelfException broken)
+        {
+            Fault = broken.Message;
+        }
+
+        return false;
+    }
+
+    /// <summary>What was said before no longer matters.</summary>
+    protected void Forget() => (Fault, Done) = (null, null);
+}

@@ -1,0 +1,4 @@
+namespace Gatewright.App.Reporting;
+
+/// <summary>Names the texts of reports.</summary>
+public sealed class ReportTexts;

@@ -1,0 +1,348 @@
+using System.Globalization;
+using Gatewright.Core;
+using Gatewright.Core.Geometry;
+using Gatewright.Core.Judging;
+using Gatewright.Core.Measuring;
+using Gatewright.Drawings;
+using Gatewright.Drawings.Plan;
+using Gatewright.Journal.Facts;
+using Gatewright.Journal.Rounds;
+using Gatewright.Journal.Standing;
+using Gatewright.Journal.Views;
+using Gatewright.Replica.Copies;
+using Gatewright.Replica.Shelves;
+using Gatewright.Words;
+using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
+
+namespace Gatewright.App.Round;
+
+/// <summary>A boat read gate by gate.</summary>
+public sealed partial class ReadPage
+{
+    /// <summary>So long nobody has tapped when the whole check begins: in the browser it holds up what is tapped meanwhile.</summary>
+    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(700);
+    private static readonly TimeSpan Painted = TimeSpan.FromMilliseconds(30);
+    private const int LargestSide = 1600;
+
+    private readonly Wording _say = Wording.In(Language.Of(CultureInfo.CurrentUICulture.Name));
+    private DrawingLabels _labels = DrawingLabels.None;
+    private DotNetObjectReference<ReadPage>? _here;
+    private IJSObjectReference? _module;
+    private ReadingDesk? _desk;
+    private BoatStanding? _standing;
+    private IReadOnlyList<LevelWay> _ways = [];
+    private string? _rack;
+    private string? _next;
+    private string? _opened;
+    private string? _error;
+    private string _said = string.Empty;
+    private string _typed = string.Empty;
+    private Panel _panel;
+    private bool _toReadLevel;
+    private bool _isStory;
+    private bool _isBusy;
+    private int _asked;
+
+    private enum Panel
+    {
+        None,
+        More,
+        Lie,
+    }
+
+    /// <summary>The round's key.</summary>
+    [Parameter]
+    public required string Round { get; set; }
+
+    /// <summary>The boat's key.</summary>
+    [Parameter]
+    public required string Boat { get; set; }
+
+    /// <summary>What is to be read first, by its code: "gate", "pin-aft".</summary>
+    [SupplyParameterFromQuery]
+    public string? Item { get; set; }
+
+    /// <summary>The seat of what is to be read first.</summary>
+    [SupplyParameterFromQuery]
+    public int? Seat { get; set; }
+
+    /// <summary>Its side: "port" or "starboard".</summary>
+    [SupplyParameterFromQuery]
+    public string? Side { get; set; }
+
+    /// <summary>Its station, for a gate's face.</summary>
+    [SupplyParameterFromQuery]
+    public string? At { get; set; }
+
+    private bool IsStory => _isStory || _desk is { Walk.IsOver: true };
+
+    private decimal? Value => TypedDegrees.Parse(_typed) is { } value && _desk?.Walk.Now is { } step && Math.Abs(value) <= TypedDegrees.Most(step.Item)
+        ? value
+        : null;
+
+    private string Progress => _desk!.Walk.Order is { Count: > 0 } order
+        ? T["Progress", order.Count - _desk.Walk.Left.Count, order.Count]
+        : string.Empty;
+
+    private string? NextName => _next is null ? null : new BoatView(InHand.Club, _next).Name;
+
+    private RoundsHere Rounds => new(Device, InHand, Clock);
+
+    /// <inheritdoc/>
+    protected override void OnInitialized()
+    {
+        base.OnInitialized();
+        _labels = new() { Port = T["Port"], Starboard = T["Starboard"], Culture = CultureInfo.CurrentCulture };
+    }
+
+    /// <inheritdoc/>
+    protected override Task ReadAsync()
+    {
+        string opened = $"{Round}/{Boat}?{Item}/{Seat}/{Side}/{At}";
+        if (opened != _opened || _desk is null)
+        {
+            RoundPlan plan = Rounds.Plan;
+            _desk = new(InHand, plan, Round, Boat, AskedStep.Of(Item, Seat, Side, At));
+            (_opened, _standing, _isStory, _panel, _typed, _error, _said) = (opened, null, false, Panel.None, string.Empty, null, string.Empty);
+            _rack = BoatBerth.Of(_desk.View).Rack;
+            _ways = LevelWays.Of(InHand.Club, _rack, Rounds.Today, MeasuringSettings.Default);
+            _next = plan.Round == Round ? plan.After(Boat, IsRead) : null;
+            JudgeLater(Pause);
+        }
+        else if (!_isBusy && _desk.Look())
+        {
+            JudgeLater(Pause);
+        }
+
+        return Task.CompletedTask;
+    }
+
+    /// <inheritdoc/>
+    protected override bool ShouldRender() => !_isBusy;
+
+    /// <inheritdoc/>
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (firstRender)
+        {
+            _here = DotNetObjectReference.Create(this);
+            _module = await Script.InvokeAsync<IJSObjectReference>("import", "./round.js");
+            await _module.InvokeVoidAsync("listen", _here);
+        }
+    }
+
+    /// <summary>Lets go of the keyboard.</summary>
+    public async ValueTask DisposeAsync()
+    {
+        Dispose();
+        _asked++;
+        if (_module is not null)
+        {
+            await _module.InvokeVoidAsync("stop");
+            await _module.DisposeAsync();
+        }
+
+        _here?.Dispose();
+    }
+
+    /// <summary>The keys that go on or back were pressed.</summary>
+    [JSInvokable]
+    public void Moved(int steps)
+    {
+        Go(d => d.Move(steps));
+        _said = _desk?.Walk.Now is { } step ? Spoken(step) : string.Empty;
+        StateHasChanged();
+    }
+
+    /// <summary>The keys that take back were pressed.</summary>
+    [JSInvokable]
+    public async Task Undone()
+    {
+        await UndoAsync();
+        StateHasChanged();
+    }
+
+    /// <summary>The key that closes was pressed.</summary>
+    [JSInvokable]
+    public void Escaped()
+    {
+        Close();
+        StateHasChanged();
+    }
+
+    private bool IsRead(string boat) => new BoatInRound(new(InHand.Club, boat), Round).Readings.Count > 0;
+
+    private Task RecordAsync(decimal value) => DoAsync(async desk =>
+    {
+        await desk.RecordAsync(value);
+        _typed = string.Empty;
+        _isStory = false;
+        _said = Said(desk);
+    });
+
+    private Task TypedAsync() => Value is { } value ? RecordAsync(value) : Task.CompletedTask;
+
+    private Task UndoAsync() => DoAsync(async desk =>
+    {
+        await desk.UndoAsync();
+        _isStory = false;
+        _said = desk.TakenBack is { } back ? T["TakenBack", Where(back.Step), ShownDegrees.Of(back.Value)] : T["Undo"];
+    });
+
+    private Task LaidAsync((Laying Laying, bool IsMoved) laid) => DoAsync(async desk =>
+    {
+        await desk.LayAsync(laid.Laying, laid.IsMoved);
+        Close();
+    });
+
+    private Task NoteAsync(string text) => DoAsync(async desk =>
+    {
+        await desk.NoteAsync(text);
+        Close();
+        _said = T["NoteKept"];
+    });
+
+    private Task PhotoAsync(ElementReference input) => DoAsync(async desk =>
+    {
+        if (_module is not null && await _module.InvokeAsync<byte[]?>("picture", input, LargestSide) is { Length: > 0 } bytes)
+        {
+            string sha256 = await Device.Device.AddPhotoAsync(InHand.Held.Club, bytes, "image/jpeg");
+            await desk.PhotoAsync(sha256, bytes.Length);
+            Close();
+            _said = T["PhotoKept"];
+        }
+    });
+
+    private Task HoldAsync(string reason) => DoAsync(desk => desk.HoldAsync(reason));
+
+    private Task EndAsync() => DoAsync(async _ =>
+    {
+        await Rounds.EndAsync(Round);
+        Navigation.NavigateTo($"round/{Round}");
+    });
+
+    /// <summary>Does what writes; what cannot be written is told, and what was typed stays.</summary>
+    private async Task DoAsync(Func<ReadingDesk, Task> what)
+    {
+        if (_isBusy || _desk is not { } desk)
+        {
+            return;
+        }
+
+        _isBusy = true;
+        try
+        {
+            await what(desk);
+            _error = null;
+            JudgeLater(desk.Walk.IsOver ? Painted : Pause);
+        }
+        catch (Exception wrong) when (wrong is NotRecordedException or ShelfException or JSException)
+        {
+            _error = wrong.Message;
+        }
+        finally
+        {
+            _isBusy = false;
+        }
+    }
+
+    private void Go(Action<ReadingDesk> where)
+    {
+        if (_desk is { } desk)
+        {
+            where(desk);
+            _isStory = false;
+            Close();
+        }
+    }
+
+    private void Close() => (_panel, _toReadLevel) = (Panel.None, false);
+
+    private void ShowStory()
+    {
+        _isStory = true;
+        Close();
+        JudgeLater(Painted);
+    }
+
+    private void ReadLevel() => (_panel, _toReadLevel) = (Panel.Lie, true);
+
+    private void TurnSign() => _typed = _typed.StartsWith('\u2212') || _typed.StartsWith('-') ? _typed[1..] : "\u2212" + _typed;
+
+    /// <summary>The whole check, with what is expected where nobody read, once there is a moment's rest.</summary>
+    private void JudgeLater(TimeSpan wait) => _ = JudgeAsync(++_asked, wait);
+
+    private async Task JudgeAsync(int mine, TimeSpan wait)
+    {
+        _standing = null;
+        await Task.Delay(wait);
+        if (mine != _asked || !InHand.IsOpen)
+        {
+            return;
+        }
+
+        BoatStanding? standing = await InHand.BoatAsync(Boat);
+        if (mine == _asked)
+        {
+            _standing = standing;
+            StateHasChanged();
+        }
+    }
+
+    private GateVerdict? Judged(GatePlace gate) => (_standing?.Check?.Verdict ?? _desk?.Verdict)?.Gates.FirstOrDefault(g => g.Gate == gate);
+
+    private List<PlanGate> PlanGates(ReadingDesk desk) => [.. desk.Gates.Select(gate => PlanOf(desk, gate))];
+
+    private PlanGate PlanOf(ReadingDesk desk, GatePlace gate)
+    {
+        string name = T["GateShort", gate.Seat, _say.Names.Side(gate.Side)];
+        ReadingTaken? taken = desk.Walk.Boat.Readings.Select(r => (ReadingTaken)r.Fact)
+            .LastOrDefault(t => t.Seat == gate.Seat && t.Side == gate.Side && Shows(t));
+        if (taken is null)
+        {
+            return new(gate, $"{name}: {T["NotRead"]}");
+        }
+
+        GateVerdict? judged = Judged(gate);
+        string value = ShownDegrees.Of(taken.Value) + "°";
+        string? sure = taken.Station is { } station && judged?.At(station) is { Read: true } pitch
+            ? "± " + _say.Figures.Degrees(pitch.Pitch.U.Degrees)
+            : null;
+        string verdict = judged is null ? string.Empty : ", " + _say.Names.Verdict(judged.Verdict);
+        return new(gate, $"{name}: {value}{verdict}", judged?.Verdict, value, sure, IsRead: true);
+    }
+
+    /// <summary>Whether a reading is of what is read now, so that its number belongs on the plan.</summary>
+    private bool Shows(ReadingTaken taken) => _desk?.Walk.Now is not { } now
+        ? taken.Item == ReadItem.Gate
+        : taken.Item == now.Item && (taken.Station ?? Station.Abeam) == (now.Station ?? Station.Abeam);
+
+    private OarAngle? OarAt(BoatClass boatClass) => _desk?.Walk.Now is { Station: { } station }
+        ? MeasuringSettings.Default.Angles(boatClass.Rowing).At(station)
+        : null;
+
+    private string Where(ReadingStep step) => T[
+        "Where",
+        T["GateShort", step.Gate.Seat, _say.Names.Side(step.Gate.Side)],
+        step.Station is { } station ? _say.Names.AtStation(station) : _say.Names.Item(step.Item)];
+
+    private string Spoken(ReadingStep step) => $"{T["GateShort", step.Gate.Seat, _say.Names.Side(step.Gate.Side)]}, "
+        + (step.Station is { } station ? _say.Names.Station(station) : _say.Names.Item(step.Item));
+
+    private string Said(ReadingDesk desk)
+    {
+        string taken = desk.Told is { } told
+            ? T["Recorded", Spoken(told.Step), ShownDegrees.Of(told.Value), Judged(told.Step.Gate) is { } gate ? _say.Names.Verdict(gate.Verdict) : string.Empty]
+            : string.Empty;
+        return taken + " " + (desk.Walk.Now is { } next ? T["NextIs", Spoken(next)] : T["AllRead"]);
+    }
+
+    private string Lies(ReadingDesk desk)
+    {
+        LevelWay? way = _ways.FirstOrDefault(w => w.Basis == desk.Laying.Level);
+        return way is null
+            ? T[$"Lie{desk.Laying.Lie}"]
+            : T["LiesSo", T[$"Lie{desk.Laying.Lie}"], _say.Levels.Name(way.Level), _say.Figures.Brief(Math.Round(way.U.Degrees, 2))];
+    }
+}

@@ -1,0 +1,185 @@
+using Gatewright.App.Device;
+using Gatewright.Core;
+using Gatewright.Core.Judging;
+using Gatewright.Journal.Facts;
+using Gatewright.Journal.Replay;
+using Gatewright.Journal.Rounds;
+using Gatewright.Journal.Views;
+
+namespace Gatewright.App.Round;
+
+/// <summary>One boat being read: what the page shows, and what a touch of it does.</summary>
+public sealed class ReadingDesk
+{
+    private readonly ClubInHand _inHand;
+    private readonly RoundPlan _plan;
+    private readonly Stack<Guid> _beside = [];
+    private IReadOnlyCollection<Recorded>? _shelf;
+
+    /// <summary>The desk for a boat on a round.</summary>
+    /// <param name="inHand">The club.</param>
+    /// <param name="plan">How this device reads.</param>
+    /// <param name="round">The round's key.</param>
+    /// <param name="boat">The boat's key.</param>
+    /// <param name="asked">What is to be read first; null for what comes next.</param>
+    public ReadingDesk(ClubInHand inHand, RoundPlan plan, string round, string boat, ReadingStep? asked)
+    {
+        (_inHand, _plan, Round) = (inHand, plan, round);
+        View = new(inHand.Club, boat);
+        Gates = BoatGates.Of(inHand.Club, View);
+        var here = new BoatInRound(View, round);
+        Walk = BoatWalk.Open(RoundOrder.Of(Gates, plan.Stations), here, asked);
+        Laying = Laying.Usual(inHand.Club, here);
+        Look();
+    }
+
+    /// <summary>The round's key.</summary>
+    public string Round { get; }
+
+    /// <summary>The boat.</summary>
+    public BoatView View { get; private set; }
+
+    /// <summary>Its gates, from the bow.</summary>
+    public IReadOnlyList<GatePlace> Gates { get; }
+
+    /// <summary>Where the walk round it stands.</summary>
+    public BoatWalk Walk { get; private set; }
+
+    /// <summary>How it lies.</summary>
+    public Laying Laying { get; private set; }
+
+    /// <summary>How it is judged where it was read.</summary>
+    public BoatVerdict? Verdict { get; private set; }
+
+    /// <summary>The reading that is told of under the plan; null for none.</summary>
+    public TakenReading? Told { get; private set; }
+
+    /// <summary>What was taken back last; null for nothing.</summary>
+    public TakenReading? TakenBack { get; private set; }
+
+    /// <summary>Whether there is something to take back.</summary>
+    public bool CanUndo => _beside.Count > 0 || Walk.Undoing is not null;
+
+    /// <summary>Looks at the club again.</summary>
+    /// <returns>Whether anything about the boat is new.</returns>
+    public bool Look()
+    {
+        Club club = _inHand.Club;
+        IReadOnlyCollection<Recorded> shelf = club.Everything(Subject.Boat(View.Key));
+        if (ReferenceEquals(shelf, _shelf))
+        {
+            return false;
+        }
+
+        _shelf = shelf;
+        View = new(club, View.Key);
+        Walk = Walk.With(new(View, Round));
+        Verdict = JudgedAsRead.Of(club, View);
+        return true;
+    }
+
+    /// <summary>Records what the gauge shows, and moves on.</summary>
+    public async Task RecordAsync(decimal value)
+    {
+        ReadingStep step = Walk.Now!;
+        var told = new TakenReading(step, value, Walk.Boat.LastValue(step));
+        await _inHand.RecordAsync([.. Walk.Reading(value, Laying, NewKey(), _plan.Gauge)]);
+        _beside.Clear();
+        Look();
+        Walk = Walk.Recorded(Walk.Boat);
+        (Told, TakenBack) = (told, null);
+    }
+
+    /// <summary>Takes back what was recorded last, and goes back there.</summary>
+    public async Task UndoAsync()
+    {
+        if (_beside.TryPeek(out Guid beside))
+        {
+            await _inHand.RecordAsync(new Retracted(beside));
+            _beside.Pop();
+        }
+        else if (Walk is { Undoing: { } undoing, Boat.Last.Fact: ReadingTaken taken })
+        {
+            BoatWalk before = Walk;
+            await _inHand.RecordAsync(undoing);
+            Look();
+            Walk = before.Undone(Walk.Boat);
+            (Told, TakenBack) = (null, ReadingStep.Of(taken) is { } step ? new(step, taken.Value, null) : null);
+        }
+    }
+
+    /// <summary>Passes over what is read now.</summary>
+    public void Skip() => To(Walk.Skip());
+
+    /// <summary>Goes to a step.</summary>
+    public void GoTo(ReadingStep step) => To(Walk.GoTo(step));
+
+    /// <summary>Goes to a gate: to what is read now, there.</summary>
+    public void GoTo(GatePlace gate) => GoTo(Walk.Now is { } now ? now with { Gate = gate } : ReadingStep.Face(gate, _plan.Stations[0]));
+
+    /// <summary>Goes so many steps along the walk.</summary>
+    public void Move(int steps) => To(Walk.Move(steps));
+
+    /// <summary>Goes to the reading that is told of, to take it once more.</summary>
+    public void Repeat()
+    {
+        if (Walk.Boat.Last?.Fact is ReadingTaken taken && ReadingStep.Of(taken) is { } step)
+        {
+            GoTo(step);
+        }
+    }
+
+    /// <summary>Leaves the reading that is told of as it is.</summary>
+    public void Keep() => Told = Told is null ? null : Told with { IsKept = true };
+
+    /// <summary>Says how the boat lies.</summary>
+    /// <param name="laying">How.</param>
+    /// <param name="isMoved">Whether it was moved since it was last read: what was read before is not touched then.</param>
+    public async Task LayAsync(Laying laying, bool isMoved)
+    {
+        if (!isMoved && Walk.Boat is { Laid: { } laid, Readings.Count: > 0 } && laid.Lie == laying.Lie && !laying.Is(laid))
+        {
+            await _inHand.RecordAsync(laying.Fact(laid.Lying, View.Key, Round));
+            Look();
+        }
+
+        Laying = laying;
+    }
+
+    /// <summary>Records a note on the gate that is read now, or on the boat.</summary>
+    public Task NoteAsync(string text)
+    {
+        (string thing, string key) = Here;
+        return BesideAsync(new Noted(thing, key, text), new(thing, key));
+    }
+
+    /// <summary>Records a photo, already kept, of the gate that is read now, or of the boat.</summary>
+    public Task PhotoAsync(string sha256, long bytes)
+    {
+        (string thing, string key) = Here;
+        return BesideAsync(new PhotoTaken(thing, key, sha256, bytes, "image/jpeg"), new(thing, key));
+    }
+
+    /// <summary>Holds the boat ashore.</summary>
+    public async Task HoldAsync(string reason)
+    {
+        await _inHand.RecordAsync(new Held(View.Key, reason));
+        Look();
+    }
+
+    /// <summary>A key for a thing that is new.</summary>
+    private static string NewKey() => Guid.CreateVersion7().ToString("N");
+
+    private (string Thing, string Key) Here => Walk.Now is { Gate: var gate }
+        ? (Things.Gate, FormattableString.Invariant($"{View.Key}/{gate.Seat}/{gate.Side.Word()}"))
+        : (Things.Boat, View.Key);
+
+    private async Task BesideAsync(Fact fact, Subject about)
+    {
+        await _inHand.RecordAsync(fact);
+        _beside.Push(_inHand.Club.About(about).Last(r => r.Fact.GetType() == fact.GetType()).Entry.Id);
+        Look();
+    }
+
+    private void To(BoatWalk walk) => (Walk, TakenBack) = (walk, null);
+}

@@ -1,0 +1,30 @@
+using Gatewright.Core.Judging;
+using Gatewright.Journal.Facts;
+using Gatewright.Journal.Replay;
+using Gatewright.Journal.Rounds;
+using Gatewright.Journal.Views;
+
+namespace Gatewright.App.Round;
+
+/// <summary>A boat on a round, as the round's summary shows it.</summary>
+/// <param name="View">The boat.</param>
+/// <param name="Readings">How many readings the round has of it.</param>
+/// <param name="Verdict">Its verdict; null until it is judged, or nothing was read.</param>
+public sealed record RoundRow(BoatView View, int Readings, BoatVerdict? Verdict)
+{
+    /// <summary>Whether it is to stay ashore.</summary>
+    public bool StaysAshore => View.Holds.Count > 0 || Verdict?.StaysAshore == true;
+
+    /// <summary>The boats of a round: those planned, in their order, then those read beside; judged as far as they were read.</summary>
+    public static IReadOnlyList<RoundRow> Of(Club club, string round, IReadOnlyList<string> planned)
+    {
+        ArgumentNullException.ThrowIfNull(club);
+        IEnumerable<string> read = club.Subjects
+            .Where(s => s.Thing == Things.Boat && s.Key.Length > 0 && !planned.Contains(s.Key))
+            .Where(s => club.About(s).Any(r => r.Fact is BoatLaid laid && laid.Round == round))
+            .Select(s => s.Key);
+        return [.. planned.Concat(read).Select(key => new BoatInRound(new(club, key), round))
+            .Where(b => b.Boat.Records.Count > 0)
+            .Select(b => new RoundRow(b.Boat, b.Readings.Count, null))];
+    }
+}

@@ -1,0 +1,4 @@
+namespace Gatewright.App.Round;
+
+/// <summary>Names the texts of the round.</summary>
+public sealed class RoundTexts;

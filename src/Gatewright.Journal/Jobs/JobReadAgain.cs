@@ -1,0 +1,27 @@
+using Gatewright.Core;
+using Gatewright.Core.Diagnosing;
+using Gatewright.Journal.Standing;
+using Gatewright.Journal.Views;
+
+namespace Gatewright.Journal.Jobs;
+
+/// <summary>What has to be read again once a job is finished, since nothing that is known of it still holds.</summary>
+/// <param name="IsWholeBoat">Whether every gate has to be: level or gauge was wrong when they were read.</param>
+/// <param name="Gates">The gates that have to be.</param>
+public sealed record JobReadAgain(bool IsWholeBoat, IReadOnlyList<GatePlace> Gates)
+{
+    /// <summary>What a finished job leaves to be read.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="boat">How its boat stands now; null where nothing is on record.</param>
+    public static JobReadAgain Of(JobView job, BoatStanding? boat)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        if (job.Gate is not { } gate)
+        {
+            return new(job.Found is { } found && found.IsBoatWide(), []);
+        }
+
+        bool isRead = boat?.Check?.Verdict.Gates.Any(g => g.Gate == gate) == true;
+        return new(false, isRead ? [] : [gate]);
+    }
+}

@@ -1,0 +1,33 @@
+using Gatewright.Journal.Views;
+
+namespace Gatewright.Journal.Rounds;
+
+/// <summary>Finds a boat by what somebody types of it, or what a camera reads off its label.</summary>
+public static class BoatSearch
+{
+    /// <summary>Whether a boat is meant: part of its name, its class, or the code on its label.</summary>
+    public static bool IsMeant(BoatView boat, string sought)
+    {
+        ArgumentNullException.ThrowIfNull(boat);
+        ArgumentNullException.ThrowIfNull(sought);
+        string text = sought.Trim();
+        return text.Length == 0
+            || boat.Name.Contains(text, StringComparison.OrdinalIgnoreCase)
+            || text.Equals(boat.Class?.Name, StringComparison.OrdinalIgnoreCase)
+            || HasCode(boat, text);
+    }
+
+    /// <summary>The boat whose label carries a code: the code that was set for it, or its key; null for none.</summary>
+    public static BoatView? ByCode(IEnumerable<BoatView> boats, string code)
+    {
+        ArgumentNullException.ThrowIfNull(boats);
+        ArgumentNullException.ThrowIfNull(code);
+        return boats.FirstOrDefault(b => HasCode(b, code.Trim()));
+    }
+
+    // A label may carry an address that ends in the boat's key, so that any phone's camera leads to the boat.
+    private static bool HasCode(BoatView boat, string code) =>
+        code.Equals(boat.Properties["code"], StringComparison.OrdinalIgnoreCase)
+        || code == boat.Key
+        || code.EndsWith("/boat/" + Uri.EscapeDataString(boat.Key), StringComparison.Ordinal);
+}

@@ -1,0 +1,37 @@
+using Gatewright.Core.Checking;
+using Gatewright.Core.Judging;
+using Gatewright.Journal.Facts;
+using Gatewright.Journal.Standing;
+
+namespace Gatewright.Journal.Rounds;
+
+/// <summary>The rule by which a boat is due: its worst reason, or none.</summary>
+public static class DueBoats
+{
+    /// <summary>After so many days a boat is read again though nothing speaks against it: 60 (this project's judgement).</summary>
+    public const int LongestDays = 60;
+
+    /// <summary>Why a boat is due on a day; null when it is not, is out of use, or its class is not known.</summary>
+    public static DueReason? Reason(BoatStanding boat, DateOnly today)
+    {
+        ArgumentNullException.ThrowIfNull(boat);
+        if (boat.IsOutOfUse || boat.View.Class is null)
+        {
+            return null;
+        }
+
+        if (boat.Check is not { } check)
+        {
+            return boat.View.Records.Any(r => r.Fact is ReadingTaken) ? DueReason.Changed : DueReason.Never;
+        }
+
+        return check.Verdict.StaysAshore ? DueReason.Ashore
+            : check.Verdict.Verdict == Verdict.Adjust ? DueReason.Adjust
+            : IsToldSince(check, boat.LastRead) ? DueReason.Told
+            : check.Verdict.Verdict == Verdict.Unsure ? DueReason.Doubt
+            : boat.LastRead is { } day && today.DayNumber - day.DayNumber > LongestDays ? DueReason.LongAgo
+            : null;
+    }
+
+    private static bool IsToldSince(BoatCheck check, DateOnly? read) => check.Context.Reports.Any(r => r.Date is null || r.Date >= read);
+}

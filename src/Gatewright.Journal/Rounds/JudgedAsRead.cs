@@ -1,0 +1,46 @@
+using Gatewright.Core;
+using Gatewright.Core.Checking;
+using Gatewright.Core.Geometry;
+using Gatewright.Core.Judging;
+using Gatewright.Core.Measuring;
+using Gatewright.Core.Numerics;
+using Gatewright.Journal.Replay;
+using Gatewright.Journal.Views;
+
+namespace Gatewright.Journal.Rounds;
+
+/// <summary>
+/// A boat judged where it was read and nowhere else, for the moment after a tap: what the rest of the stroke is expected to
+/// be takes a diagnosis, which takes longer than a person with a cold thumb waits.
+/// </summary>
+/// <remarks>
+/// It never says more than the whole check: every reason it gives stands there too. It may say less, where a floor at a
+/// station that was not read is in doubt.
+/// </remarks>
+public static class JudgedAsRead
+{
+    /// <summary>The verdict; null while nothing was read, or the class is not known.</summary>
+    public static BoatVerdict? Of(Club club, BoatView boat)
+    {
+        ArgumentNullException.ThrowIfNull(boat);
+        CheckSettings settings = CheckSettings.Default;
+        MeasuringSettings measuring = settings.Diagnosing.Measuring;
+        if (boat.Record(measuring) is not { Current: { Readings.Count: > 0 } current })
+        {
+            return null;
+        }
+
+        BoatReadings latest = current.Latest(settings.DaysCombined);
+        return new Judge(ClubSettings.Of(club, boat), settings.Rule, measuring)
+            .Boat(latest, CorrectedReadings.Of(latest.Readings, measuring), new NothingFeared());
+    }
+
+    /// <summary>Far above any floor, so that no reason comes of where nobody read.</summary>
+    private sealed class NothingFeared : IPitchForecast
+    {
+        private const double AboveEveryFloor = 90;
+        private static readonly GaussianMixture Above = new([1], [AboveEveryFloor], [0]);
+
+        public GaussianMixture At(GatePlace gate, OarAngle at) => Above;
+    }
+}

@@ -1,0 +1,17 @@
+namespace Gatewright.Journal.Rounds;
+
+/// <summary>Whether a value looks like a slip of the gauge or the finger. It is recorded all the same, and asked about.</summary>
+public static class Slip
+{
+    /// <summary>More than this many degrees either way no gate in use reads: 15 (this project's judgement).</summary>
+    public const decimal Most = 15;
+
+    /// <summary>Further than this many degrees from the last reading of the same thing: 4 (this project's judgement).</summary>
+    public const decimal MostFromLast = 4;
+
+    /// <summary>Whether it may be one.</summary>
+    /// <param name="value">What the gauge showed, degrees.</param>
+    /// <param name="last">What it showed there last, degrees; null for never.</param>
+    public static bool May(decimal value, decimal? last) =>
+        Math.Abs(value) > Most || (last is { } before && Math.Abs(value - before) > MostFromLast);
+}
