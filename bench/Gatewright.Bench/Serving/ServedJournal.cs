@@ -17,7 +17,9 @@ internal sealed record ServedJournal(StoreLocation Location, string Club, string
     private const int Since = 3;
 
     /// <summary>Has a keeper join through a server, and fills the club's journal beside it.</summary>
-    public static async Task<ServedJournal> MakeAsync(StoreLocation location)
+    /// <param name="location">The store, which is made here.</param>
+    /// <param name="entries">How long the journal is to be.</param>
+    public static async Task<ServedJournal> MakeAsync(StoreLocation location, int entries = Entries)
     {
         await StoreOpening.OpenAsync(location);
         ServedJournal made;
@@ -28,8 +30,8 @@ internal sealed record ServedJournal(StoreLocation Location, string Club, string
             made = new(location, club, member, caller.Cookies);
         }
 
-        await made.AppendAsync([.. made.Beside()]);
-        await made.AppendAsync(0, Entries);
+        await made.AppendAsync([.. made.Beside(entries)]);
+        await made.AppendAsync(0, entries);
         return made;
     }
 
@@ -54,14 +56,14 @@ internal sealed record ServedJournal(StoreLocation Location, string Club, string
     /// What the long journal lacks of boats that are judged: their classes, and that each gate was mended some rounds
     /// before the end, so that a boat is judged by what was read since and not by its whole age.
     /// </summary>
-    private IEnumerable<Entry> Beside()
+    private IEnumerable<Entry> Beside(int entries)
     {
         foreach (string boat in LongJournal.Boats)
         {
             yield return Entry(0, new ThingSet(Things.Boat, boat, new Dictionary<string, string?> { ["name"] = boat, ["class"] = "8+" }));
             for (int seat = 1; seat <= 8; seat++)
             {
-                yield return Entry(Entries - (Since * LongJournal.Round), new GateMended(boat, seat, seat % 2 == 0 ? Side.Port : Side.Starboard));
+                yield return Entry(entries - (Since * LongJournal.Round), new GateMended(boat, seat, seat % 2 == 0 ? Side.Port : Side.Starboard));
             }
         }
     }

@@ -29,8 +29,12 @@ internal static class Saying
         Culture = CultureInfo.CurrentCulture,
     };
 
-    /// <summary>A day: "14/03/2026", "14.03.2026".</summary>
-    public static string Day(DateOnly day) => day.ToString("d", CultureInfo.CurrentCulture);
+    /// <summary>A day: "2026-03-14", "14.03.2026".</summary>
+    public static string Day(DateOnly day) => Words.Language.Day(day);
+
+    /// <summary>A moment by this device's clock: "2026-03-14 17:05".</summary>
+    public static string Moment(DateTimeOffset at) =>
+        $"{Day(DateOnly.FromDateTime(at.LocalDateTime))} {at.LocalDateTime.ToString("HH:mm", CultureInfo.InvariantCulture)}";
 
     /// <summary>Degrees with a true minus: "−0.5°".</summary>
     public static string Degrees(decimal degrees) =>

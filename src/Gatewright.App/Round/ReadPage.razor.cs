@@ -176,6 +176,7 @@ public sealed partial class ReadPage
     private Task RecordAsync(decimal value) => DoAsync(async desk =>
     {
         await desk.RecordAsync(value);
+        _standing = null;
         _typed = string.Empty;
         _isStory = false;
         _said = Said(desk);
@@ -186,6 +187,7 @@ public sealed partial class ReadPage
     private Task UndoAsync() => DoAsync(async desk =>
     {
         await desk.UndoAsync();
+        _standing = null;
         _isStory = false;
         _said = desk.TakenBack is { } back ? T["TakenBack", Where(back.Step), ShownDegrees.Of(back.Value)] : T["Undo"];
     });
@@ -275,7 +277,6 @@ public sealed partial class ReadPage
 
     private async Task JudgeAsync(int mine, TimeSpan wait)
     {
-        _standing = null;
         await Task.Delay(wait);
         if (mine != _asked || !InHand.IsOpen)
         {
@@ -289,6 +290,9 @@ public sealed partial class ReadPage
             StateHasChanged();
         }
     }
+
+    /// <summary>Whether the boat's story waits for the whole check; until then what was just read is told.</summary>
+    private bool IsJudging => _standing is null && _desk is { Told: not null, View.Records.Count: > 0 };
 
     private GateVerdict? Judged(GatePlace gate) => (_standing?.Check?.Verdict ?? _desk?.Verdict)?.Gates.FirstOrDefault(g => g.Gate == gate);
 

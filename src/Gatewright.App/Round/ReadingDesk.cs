@@ -15,6 +15,7 @@ public sealed class ReadingDesk
     private readonly RoundPlan _plan;
     private readonly Stack<Guid> _beside = [];
     private IReadOnlyCollection<Recorded>? _shelf;
+    private Station _station;
 
     /// <summary>The desk for a boat on a round.</summary>
     /// <param name="inHand">The club.</param>
@@ -30,6 +31,7 @@ public sealed class ReadingDesk
         var here = new BoatInRound(View, round);
         Walk = BoatWalk.Open(RoundOrder.Of(Gates, plan.Stations), here, asked);
         Laying = Laying.Usual(inHand.Club, here);
+        _station = Walk.Now?.Station ?? plan.Stations[0];
         Look();
     }
 
@@ -48,7 +50,7 @@ public sealed class ReadingDesk
     /// <summary>How it lies.</summary>
     public Laying Laying { get; private set; }
 
-    /// <summary>How it is judged where it was read.</summary>
+    /// <summary>How it is judged at the station that was read last.</summary>
     public BoatVerdict? Verdict { get; private set; }
 
     /// <summary>The reading that is told of under the plan; null for none.</summary>
@@ -74,7 +76,7 @@ public sealed class ReadingDesk
         _shelf = shelf;
         View = new(club, View.Key);
         Walk = Walk.With(new(View, Round));
-        Verdict = JudgedAsRead.Of(club, View);
+        Verdict = JudgedAsRead.Of(club, View, _station);
         return true;
     }
 
@@ -83,6 +85,7 @@ public sealed class ReadingDesk
     {
         ReadingStep step = Walk.Now!;
         var told = new TakenReading(step, value, Walk.Boat.LastValue(step));
+        _station = step.Station ?? _station;
         await _inHand.RecordAsync([.. Walk.Reading(value, Laying, NewKey(), _plan.Gauge)]);
         _beside.Clear();
         Look();

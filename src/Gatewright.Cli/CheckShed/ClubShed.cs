@@ -40,7 +40,7 @@ internal static class ClubShed
         }
 
         ClubBoats boats = ClubBoats.Of(club, asked.Boats, settings.Diagnosing.Measuring);
-        return new(settings, errors.Count == 0 ? boats.Chosen(errors) : [], errors, 0, [.. odd, .. boats.Warnings, .. ClubShelf.Odd(club)])
+        return new(settings, errors.Count == 0 ? boats.Chosen(errors) : [], errors, 0, [.. odd, .. boats.Warnings, .. OddShelf.Of(club)])
         {
             OwnStandards = asked.Standard is null ? boats.OwnStandards : new Dictionary<string, Standard>(),
             Shelf = ClubShelf.Of(club),

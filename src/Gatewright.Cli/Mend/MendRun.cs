@@ -2,9 +2,12 @@ using Gatewright.Cli.Clubs.Telling;
 using Gatewright.Cli.Drawing;
 using Gatewright.Cli.Inputs;
 using Gatewright.Cli.Mend.ForPeople;
-using Gatewright.Cli.Mend.ForPrograms;
 using Gatewright.Cli.Mend.InWords;
 using Gatewright.Cli.Terminals;
+using Gatewright.Journal.Exchange.Check;
+using Gatewright.Journal.Exchange.Mend;
+using Gatewright.Planning.Told;
+using static Gatewright.Words.Wording;
 
 namespace Gatewright.Cli.Mend;
 
@@ -33,7 +36,7 @@ internal sealed class MendRun(Terminal terminal)
         switch (request.Form)
         {
             case Form.Json:
-                terminal.Output.Write(MendJson.Of(shed));
+                terminal.Output.Write(MendJson.Text(PlanDocument.Of(shed.Plan, shed.Check.Standard, shed.Stores, shed.Check.Warnings.Select(CheckedProblem.Of), English)));
                 terminal.Output.Write('\n');
                 break;
             case Form.Drawn when width >= MendPage.LeastWidth:

@@ -25,7 +25,7 @@ internal sealed record PlanMeasures(
     public static PlanMeasures Of(BoatClass boatClass, PlanSize size) => size switch
     {
         PlanSize.Small => Small(boatClass),
-        PlanSize.Compact => Touchable(boatClass, LeastRow, 24 + (24.0 / boatClass.Seats)),
+        PlanSize.Compact => Touchable(boatClass, LeastRow, 12 + (24.0 / boatClass.Seats)),
         _ => Touchable(boatClass, LeastRow + Spare(boatClass.Seats), 30 + (1.5 * Spare(boatClass.Seats))),
     };
 

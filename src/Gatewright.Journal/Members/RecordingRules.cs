@@ -7,13 +7,15 @@ public static class RecordingRules
 {
     /// <summary>Whether a role may record a fact.</summary>
     /// <remarks>
-    /// Anybody who records may hold a boat ashore; lifting a hold takes a keeper or a coach. A kind that this program does
+    /// Crew tell of what happened to a boat, or what is broken on it: only of those their link names, which is for whoever
+    /// asks this to see to. Anybody else who records may hold a boat ashore; lifting a hold takes a keeper or a coach. A kind that this program does
     /// not know comes from a newer one and is kept and passed on for those who record all kinds.
     /// </remarks>
     public static bool May(Role role, Fact fact) => role switch
     {
         Role.Keeper => true,
         Role.Helper => fact is not (Released or ThingSet { Thing: Things.Standard or Things.Settings or Things.Target }),
+        Role.Crew => fact is Reported or Noted { Thing: Things.Boat },
         Role.Coach => fact is Reported or Held or Released or Noted or PhotoTaken or Retracted,
         _ => false,
     };

@@ -10,27 +10,27 @@ using Gatewright.Journal.Views;
 namespace Gatewright.Journal.Rounds;
 
 /// <summary>
-/// A boat judged where it was read and nowhere else, for the moment after a tap: what the rest of the stroke is expected to
-/// be takes a diagnosis, which takes longer than a person with a cold thumb waits.
+/// A boat judged at the station that is read, and nowhere else, for the moment after a tap: what the rest of the stroke is
+/// expected to be takes a diagnosis, which takes longer than a person with a cold thumb waits.
 /// </summary>
 /// <remarks>
-/// It never says more than the whole check: every reason it gives stands there too. It may say less, where a floor at a
-/// station that was not read is in doubt.
+/// It never says more than the whole check: every reason it gives stands there too. It may say less: of other stations, and
+/// of a floor in doubt where nobody read, it knows nothing.
 /// </remarks>
 public static class JudgedAsRead
 {
-    /// <summary>The verdict; null while nothing was read, or the class is not known.</summary>
-    public static BoatVerdict? Of(Club club, BoatView boat)
+    /// <summary>The verdict; null while nothing was read there, or the class is not known.</summary>
+    public static BoatVerdict? Of(Club club, BoatView boat, Station station)
     {
         ArgumentNullException.ThrowIfNull(boat);
         CheckSettings settings = CheckSettings.Default;
         MeasuringSettings measuring = settings.Diagnosing.Measuring;
-        if (boat.Record(measuring) is not { Current: { Readings.Count: > 0 } current })
+        if (boat.Faces(station, measuring) is not { Readings.Count: > 0 } faces)
         {
             return null;
         }
 
-        BoatReadings latest = current.Latest(settings.DaysCombined);
+        BoatReadings latest = faces.Latest(settings.DaysCombined);
         return new Judge(ClubSettings.Of(club, boat), settings.Rule, measuring)
             .Boat(latest, CorrectedReadings.Of(latest.Readings, measuring), new NothingFeared());
     }

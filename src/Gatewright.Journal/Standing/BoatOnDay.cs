@@ -1,4 +1,5 @@
 using Gatewright.Core.Checking;
+using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
 
@@ -20,9 +21,16 @@ public sealed record BoatOnDay(Club Club, BoatStanding? Standing, IReadOnlyList<
     {
         Club boats = BoatJournal.Of(club, key);
         Club then = ClubOnDay.Of(boats, day);
-        return new(
-            then,
-            JudgedBoat.Of(then, key, settings, Shelves.OfAll(then))?.Standing,
-            until > day ? Changes.Between(boats, day, until) : []);
+        IReadOnlyList<ThingChange> since = until > day ? Changes.Between(boats, day, until) : [];
+        return then.About(Subject.Boat(key)).Any()
+            ? new(then = WithClass(then, boats, key), JudgedBoat.Of(then, key, settings, Shelves.OfAll(then))?.Standing, since)
+            : new(then, null, since);
     }
+
+    /// <summary>A boat was of its class before anybody told so: readings of a day are often recorded first.</summary>
+    private static Club WithClass(Club then, Club boats, string key) =>
+        boats.About(Subject.Boat(key)).FirstOrDefault(r =>
+            r.Fact is ThingSet { Thing: Things.Boat } set && set.Fields.GetValueOrDefault("class") is not null) is { } told
+            ? then.With(told)
+            : then;
 }

@@ -88,6 +88,23 @@ public sealed class BoatView
         ? new ReadingsView(_club, _records, boatClass, settings).Readings(_records.Where(r => r.Fact is ReadingTaken taken && taken.Job == job))
         : [];
 
+    /// <summary>The readings of gates' faces at one station that speak of them as they are; null until the class is known.</summary>
+    /// <remarks>What a tap waits for: nothing else of the record is turned into readings.</remarks>
+    internal BoatReadings? Faces(Station station, MeasuringSettings settings)
+    {
+        if (Class is not { } boatClass)
+        {
+            return null;
+        }
+
+        var changes = new GateChanges(_records, Jobs);
+        IEnumerable<Recorded> faces = _records.Where(r =>
+            r.Fact is ReadingTaken { Item: ReadItem.Gate, Angle: null } taken
+            && (taken.Station ?? Station.Abeam) == station
+            && !changes.AreAfter(r));
+        return new(Name, boatClass, new ReadingsView(_club, _records, boatClass, settings).Readings(faces));
+    }
+
     private static Report? Report(Recorded record) => record.Fact is Reported report
         ? new(
             report.Kind,

@@ -12,6 +12,7 @@ internal sealed class ReadingsView
     private readonly Club _club;
     private readonly MeasuringSettings _settings;
     private readonly StationAngles _angles;
+    private readonly Dictionary<string, Recorded> _laid = [];
     private readonly Dictionary<string, BoatLie> _lies = [];
     private readonly Dictionary<string, Gauge> _gauges = [];
     private readonly Lazy<ThingTitles> _rackTitles;
@@ -26,14 +27,14 @@ internal sealed class ReadingsView
         {
             if (record.Fact is BoatLaid laid)
             {
-                _lies[laid.Lying] = new(laid.Lie, Level(laid, Day.Of(record)), Day.Of(record));
+                _laid[laid.Lying] = record;
             }
         }
     }
 
     /// <summary>Readings whose lying is known; one that came before its lying waits for it.</summary>
     public IReadOnlyList<Reading> Readings(IEnumerable<Recorded> records) =>
-        [.. records.Select(r => r.Fact).OfType<ReadingTaken>().Where(r => _lies.ContainsKey(r.Lying)).Select(Reading)];
+        [.. records.Select(r => r.Fact).OfType<ReadingTaken>().Where(r => _laid.ContainsKey(r.Lying)).Select(Reading)];
 
     private Reading Reading(ReadingTaken taken)
     {
@@ -41,7 +42,20 @@ internal sealed class ReadingsView
             : taken.Angle is { } angle ? _angles.Point(OarAngle.FromDegrees((double)angle))
             : _angles.Point(Station.Abeam);
         return new(
-            taken.Item, new(taken.Seat, taken.Side), at, Angle.FromDegrees((double)taken.Value), _lies[taken.Lying], Gauge(taken.Gauge));
+            taken.Item, new(taken.Seat, taken.Side), at, Angle.FromDegrees((double)taken.Value), Lie(taken.Lying), Gauge(taken.Gauge));
+    }
+
+    /// <summary>A lying, worked out when a reading of it is first asked for: of a long record most are never asked.</summary>
+    private BoatLie Lie(string lying)
+    {
+        if (!_lies.TryGetValue(lying, out BoatLie? lie))
+        {
+            Recorded record = _laid[lying];
+            var laid = (BoatLaid)record.Fact;
+            _lies.Add(lying, lie = new(laid.Lie, Level(laid, Day.Of(record)), Day.Of(record)));
+        }
+
+        return lie;
     }
 
     private HullLevel Level(BoatLaid laid, DateOnly day) => laid.Level switch

@@ -3,6 +3,7 @@ using Gatewright.Server.Boats;
 using Gatewright.Server.Members;
 using Gatewright.Server.Pages;
 using Gatewright.Server.Photos;
+using Gatewright.Server.Planning;
 using Gatewright.Server.Problems;
 using Gatewright.Server.Starting;
 using Gatewright.Server.Syncing;
@@ -116,6 +117,7 @@ internal static class GatewrightServer
         club.MapSync();
         club.MapPhotos();
         club.MapBoats();
+        club.MapPlan();
         club.MapMembers();
         app.MapRazorComponents<Frame>().WithStaticAssets(Files);
         if (options.Demo)

@@ -12,6 +12,11 @@ internal static class RateLimits
     /// <summary>The policy for whatever takes a password or a secret.</summary>
     public const string SignIn = "sign-in";
 
+    /// <summary>The policy for what a crew tells: many share one link, and it is handed round.</summary>
+    public const string Report = "report";
+
+    private const int ReportsAMinute = 30;
+
     // A phone that comes back after a week in the shed sends and fetches in long pages; a page of the site asks for a
     // handful of files.
     private const int Burst = 600;
@@ -31,6 +36,9 @@ internal static class RateLimits
         options.AddPolicy(SignIn, context => RateLimitPartition.GetFixedWindowLimiter(
             Address(context),
             _ => new() { PermitLimit = signInsAMinute, Window = TimeSpan.FromMinutes(1) }));
+        options.AddPolicy(Report, context => RateLimitPartition.GetFixedWindowLimiter(
+            Who(context),
+            _ => new() { PermitLimit = ReportsAMinute, Window = TimeSpan.FromMinutes(1) }));
         options.GlobalLimiter = PartitionedRateLimiter.Create<HttpContext, string>(context => RateLimitPartition.GetTokenBucketLimiter(
             Who(context),
             _ => new() { TokenLimit = Burst, TokensPerPeriod = ASecond, ReplenishmentPeriod = TimeSpan.FromSeconds(1), QueueLimit = 0 }));

@@ -2,6 +2,7 @@ using System.IO.Compression;
 using Gatewright.Server.Accounts;
 using Gatewright.Server.Boats;
 using Gatewright.Server.Members;
+using Gatewright.Server.Planning;
 using Gatewright.Server.Problems;
 using Gatewright.Server.Syncing;
 using Gatewright.Store;
@@ -37,6 +38,7 @@ internal static class Services
         services.AddSingleton<SnapshotWriter>();
         services.AddHostedService(made => made.GetRequiredService<SnapshotWriter>());
         services.AddSingleton<OpenClubs>();
+        services.AddSingleton<ClubPlans>();
         services.AddSingleton<ClubNews>();
         services.AddSingleton<Push>();
         services.AddSingleton<ServerEntries>();

@@ -8,6 +8,9 @@ public enum ClubRight
     /// <summary>See boats and their verdicts; crew only theirs.</summary>
     SeeBoats,
 
+    /// <summary>Tell of what happened to a boat that may be seen.</summary>
+    Report,
+
     /// <summary>Read the club's journal and its photos.</summary>
     ReadJournal,
 
@@ -27,7 +30,7 @@ public static class ClubRights
     /// <summary>Whether a role may.</summary>
     public static bool May(this Role role, ClubRight right) => right switch
     {
-        ClubRight.SeeBoats => true,
+        ClubRight.SeeBoats or ClubRight.Report => true,
         ClubRight.ReadJournal or ClubRight.Record => role != Role.Crew,
         _ => role == Role.Keeper,
     };

@@ -11,7 +11,7 @@ public class LayerTests
         ["Gatewright.Words"] = ["Gatewright.Core"],
         ["Gatewright.Journal"] = ["Gatewright.Core", "Gatewright.Words"],
         ["Gatewright.Replica"] = ["Gatewright.Journal"],
-        ["Gatewright.Planning"] = ["Gatewright.Core"],
+        ["Gatewright.Planning"] = ["Gatewright.Core", "Gatewright.Words", "Gatewright.Journal"],
         ["Gatewright.Drawings"] = ["Gatewright.Core"],
         ["Gatewright.Store"] = ["Gatewright.Journal"],
         ["Gatewright.Store.Sqlite"] = ["Gatewright.Store"],

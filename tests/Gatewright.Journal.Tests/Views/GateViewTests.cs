@@ -155,6 +155,18 @@ public sealed class GateViewTests
         Assert.Empty(BoatOnDay.Of(club, "teal", May4, May4, CheckSettings.Default).Since);
     }
 
+    [Fact]
+    public void A_boat_was_of_its_class_before_anybody_told_so()
+    {
+        Club club = Of([
+            On(May4.AddDays(9), 1, Journals.Set("teal", "class", "2-")),
+            On(May4.AddDays(9), 2, new BoatLaid("a", "teal", Lie.Upright, LevelBasis.Read, 0, 0, Date: May4)),
+            On(May4.AddDays(9), 3, new ReadingTaken("a", "teal", ReadItem.Gate, 1, Side.Starboard, 4, Station.Abeam))]);
+
+        Assert.Equal("good", BoatOnDay.Of(club, "teal", May4, May4.AddDays(9), CheckSettings.Default).Standing!.Word);
+        Assert.Null(BoatOnDay.Of(club, "teal", May4.AddDays(-1), May4.AddDays(9), CheckSettings.Default).Standing);
+    }
+
     /// <summary>A level boat, and bow's gate read abeam: entries with two numbers from one on.</summary>
     private static Recorded[] Read(DateOnly day, int number, string lying, decimal value) =>
     [

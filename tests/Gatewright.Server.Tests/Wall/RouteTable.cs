@@ -43,6 +43,7 @@ internal static class RouteTable
         Club("GET /photos/{sha256}", Members) with { Path = $"/photos/{Picture.Sha256}" },
         Club("GET /boats", "401 404 2xx 2xx 2xx 2xx"),
         Club("GET /check", "401 404 2xx 2xx 2xx 2xx"),
+        Club("GET /plan", Members),
         Club("GET /members", Members),
         Club("PUT /members/{member}/role", Keepers) with { Path = "/members/m-spare/role", Body = _ => JsonContent.Create(new RoleRequest("coach")) },
         Club("DELETE /members/{member}", Keepers) with { Path = "/members/m-leaving" },
@@ -58,6 +59,7 @@ internal static class RouteTable
         Page("/account", "302 2xx 403 2xx 2xx 2xx"),
         Page("/club/{Club}", "302 404 2xx 2xx 2xx 2xx") with { Path = $"/club/{WallTests.Club}" },
         Page("/club/{Club}/boat", "302 404 2xx 2xx 2xx 2xx") with { Path = $"/club/{WallTests.Club}/boat?key=boat-1" },
+        Page("/club/{Club}/report", "302 404 2xx 2xx 2xx 2xx") with { Path = $"/club/{WallTests.Club}/report?key=boat-1" },
         Page("/club/{Club}/people", "302 404 403 403 403 2xx") with { Path = $"/club/{WallTests.Club}/people" },
     ];
 

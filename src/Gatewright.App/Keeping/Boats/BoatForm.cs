@@ -11,6 +11,9 @@ namespace Gatewright.App.Keeping.Boats;
 public sealed class BoatForm
 {
     private readonly Dictionary<int, Side> _sides = [];
+    private FieldsBefore _before = FieldsBefore.None;
+    private IReadOnlyList<GatePlace> _gatesBefore = [];
+    private bool _wasSaid;
 
     /// <summary>What it is called.</summary>
     public string? Name { get; set; }
@@ -57,10 +60,17 @@ public sealed class BoatForm
             Standard = view.Properties["standard"],
             Code = view.Properties["code"],
             IsOutOfUse = view.Properties["out-of-use"] == "yes",
+            _wasSaid = view.Properties["out-of-use"] is not null,
         };
+        if (view.Properties.Fields.Count > 0)
+        {
+            form._before = FieldsBefore.Of(form.Fields);
+        }
+
         if (form.HasSides)
         {
-            foreach (GatePlace gate in BoatGates.Of(club, view))
+            form._gatesBefore = BoatGates.Of(club, view);
+            foreach (GatePlace gate in form._gatesBefore)
             {
                 form._sides[gate.Seat] = gate.Side;
             }
@@ -109,26 +119,25 @@ public sealed class BoatForm
             : Others(club, key).FirstOrDefault(b => Same(b["code"], Code)) is { } other ? other["name"] ?? other.Key : null;
     }
 
-    /// <summary>What is to be recorded: the boat's fields and its seats' sides, where they are otherwise than they were. Only without problems.</summary>
-    public IReadOnlyList<Fact> Facts(Club club, string key)
+    /// <summary>What is to be recorded: the boat's fields and its seats' sides, where they are otherwise than the form began with. Only without problems.</summary>
+    public IReadOnlyList<Fact> Facts(string key)
     {
-        ArgumentNullException.ThrowIfNull(club);
-        string? before = new ThingView(club, Things.Boat, key)["out-of-use"];
-        IEnumerable<Fact> boat = ChangedFields.Of(club, Things.Boat, key, new()
-        {
-            ["name"] = Name?.Trim(),
-            ["class"] = BoatClass?.Name,
-            ["rack"] = Filled(Rack),
-            ["lie"] = Filled(Lie),
-            ["standard"] = Filled(Standard),
-            ["code"] = Filled(Code),
-            ["out-of-use"] = IsOutOfUse ? "yes" : before is null ? null : "no",
-        });
-        return [.. boat, .. HasSides ? Gates.SelectMany(g => SideFact(club, key, g)) : []];
+        IReadOnlyList<Fact> boat = _before.Changed(Things.Boat, key, Fields);
+        IEnumerable<Fact> sides = HasSides ? Gates.Except(_gatesBefore).Select(g => new ThingSet(
+            Things.Seat, FormattableString.Invariant($"{key}/{g.Seat}"), new Dictionary<string, string?> { ["side"] = g.Side.Word() })) : [];
+        return [.. boat, .. sides];
     }
 
-    private static IEnumerable<Fact> SideFact(Club club, string key, GatePlace gate) => ChangedFields.Of(
-        club, Things.Seat, FormattableString.Invariant($"{key}/{gate.Seat}"), new() { ["side"] = gate.Side.Word() });
+    private Dictionary<string, string?> Fields => new()
+    {
+        ["name"] = Name?.Trim(),
+        ["class"] = BoatClass?.Name,
+        ["rack"] = Filled(Rack),
+        ["lie"] = Filled(Lie),
+        ["standard"] = Filled(Standard),
+        ["code"] = Filled(Code),
+        ["out-of-use"] = IsOutOfUse ? "yes" : _wasSaid ? "no" : null,
+    };
 
     private static string? Filled(string? text) => string.IsNullOrWhiteSpace(text) ? null : text.Trim();
 

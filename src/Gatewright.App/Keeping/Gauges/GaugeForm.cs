@@ -10,6 +10,7 @@ namespace Gatewright.App.Keeping.Gauges;
 public sealed class GaugeForm
 {
     private const decimal Most = 5;
+    private FieldsBefore _before = FieldsBefore.None;
 
     /// <summary>What it is called.</summary>
     public string? Name { get; set; }
@@ -24,12 +25,14 @@ public sealed class GaugeForm
     public static GaugeForm Of(Club club, string key)
     {
         var thing = new ThingView(club, Things.Gauge, key);
-        return new()
+        var form = new GaugeForm
         {
             Name = thing["name"],
             Resolution = Figures.Read(thing["resolution"]) is { } step ? Figures.Text(step) : null,
             Repeatability = Figures.Read(thing["repeatability"]) is { } spread ? Figures.Text(spread) : null,
         };
+        form._before = thing.Fields.Count > 0 ? FieldsBefore.Of(form.Fields) : FieldsBefore.None;
+        return form;
     }
 
     /// <summary>What is wrong, by field, each as the name of its text.</summary>
@@ -60,11 +63,13 @@ public sealed class GaugeForm
         return problems;
     }
 
-    /// <summary>What is to be recorded: the fields that are otherwise than they were. Only without problems.</summary>
-    public IReadOnlyList<Fact> Facts(Club club, string key) => ChangedFields.Of(club, Things.Gauge, key, new()
+    /// <summary>What is to be recorded: the fields that are otherwise than the form began with. Only without problems.</summary>
+    public IReadOnlyList<Fact> Facts(string key) => _before.Changed(Things.Gauge, key, Fields);
+
+    private Dictionary<string, string?> Fields => new()
     {
         ["name"] = Name?.Trim(),
         ["resolution"] = Figures.Read(Resolution) is { } step ? Figures.Recorded(step) : null,
         ["repeatability"] = Figures.Read(Repeatability) is { } spread ? Figures.Recorded(spread) : null,
-    });
+    };
 }

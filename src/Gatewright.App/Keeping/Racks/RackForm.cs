@@ -8,6 +8,8 @@ namespace Gatewright.App.Keeping.Racks;
 /// <summary>A rack as somebody is typing it.</summary>
 public sealed class RackForm
 {
+    private FieldsBefore _before = FieldsBefore.None;
+
     /// <summary>What it is called.</summary>
     public string? Name { get; set; }
 
@@ -32,13 +34,15 @@ public sealed class RackForm
         }
 
         var thing = new ThingView(club, Things.Rack, key);
-        return new()
+        var form = new RackForm
         {
             Name = thing["name"],
             Order = Figures.Read(thing["order"]) is { } order ? Figures.Text(order) : null,
             Bed = thing["bed"] ?? "firm",
             Code = thing["code"],
         };
+        form._before = FieldsBefore.Of(form.Fields);
+        return form;
     }
 
     /// <summary>What is wrong, by field, each as the name of its text.</summary>
@@ -64,12 +68,14 @@ public sealed class RackForm
         return problems;
     }
 
-    /// <summary>What is to be recorded: the fields that are otherwise than they were. Only without problems.</summary>
-    public IReadOnlyList<Fact> Facts(Club club, string key) => ChangedFields.Of(club, Things.Rack, key, new()
+    /// <summary>What is to be recorded: the fields that are otherwise than the form began with. Only without problems.</summary>
+    public IReadOnlyList<Fact> Facts(string key) => _before.Changed(Things.Rack, key, Fields);
+
+    private Dictionary<string, string?> Fields => new()
     {
         ["name"] = Name?.Trim(),
         ["order"] = Figures.Read(Order) is { } order ? Figures.Recorded(order) : null,
         ["bed"] = Bed,
         ["code"] = string.IsNullOrWhiteSpace(Code) ? null : Code.Trim(),
-    });
+    };
 }

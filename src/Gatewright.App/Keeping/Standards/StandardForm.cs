@@ -11,6 +11,7 @@ namespace Gatewright.App.Keeping.Standards;
 public sealed class StandardForm
 {
     private readonly Dictionary<string, string?> _typed = [];
+    private FieldsBefore _before = FieldsBefore.None;
 
     private StandardForm(string? name, Standard from)
     {
@@ -34,8 +35,17 @@ public sealed class StandardForm
     /// <summary>The numbers, null for what is none.</summary>
     public IReadOnlyDictionary<string, decimal?> Values => _typed.ToDictionary(t => t.Key, t => Figures.Read(t.Value));
 
-    /// <summary>A form that begins with a standard's numbers.</summary>
-    public static StandardForm Of(string? name, Standard from) => new(name, from);
+    /// <summary>A form for a new standard that begins with another's numbers.</summary>
+    public static StandardForm New(string? name, Standard from) => new(name, from);
+
+    /// <summary>A form for a standard of the club's own.</summary>
+    public static StandardForm Of(Standard own)
+    {
+        ArgumentNullException.ThrowIfNull(own);
+        var form = new StandardForm(own.Name, own);
+        form._before = FieldsBefore.Of(form.Fields);
+        return form;
+    }
 
     /// <summary>Everything that is wrong, by field.</summary>
     public IReadOnlyDictionary<string, StandardFault> Faults()
@@ -57,11 +67,16 @@ public sealed class StandardForm
         : StandardsView.Of(club).Any(s => s.Key != key && s.Value.Name.Equals(Name.Trim(), StringComparison.OrdinalIgnoreCase)) ? "NameTaken"
         : null;
 
-    /// <summary>What is to be recorded: fields that are otherwise than they were. Only without faults.</summary>
-    public IReadOnlyList<Fact> Facts(Club club, string key)
+    /// <summary>What is to be recorded: the fields that are otherwise than the form began with. Only without faults.</summary>
+    public IReadOnlyList<Fact> Facts(string key) => _before.Changed(Things.Standard, key, Fields);
+
+    private Dictionary<string, string?> Fields
     {
-        Dictionary<string, string?> fields = Values.ToDictionary(v => v.Key, v => (string?)Figures.Recorded(v.Value!.Value));
-        fields["name"] = Name?.Trim();
-        return ChangedFields.Of(club, Things.Standard, key, fields);
+        get
+        {
+            Dictionary<string, string?> fields = Values.ToDictionary(v => v.Key, v => v.Value is { } value ? Figures.Recorded(value) : null);
+            fields["name"] = Name?.Trim();
+            return fields;
+        }
     }
 }

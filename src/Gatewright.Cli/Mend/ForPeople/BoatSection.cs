@@ -3,6 +3,7 @@ using Gatewright.Cli.Drawing;
 using Gatewright.Cli.Mend.Words;
 using Gatewright.Core.Judging;
 using Gatewright.Planning;
+using Gatewright.Planning.Told;
 using static Gatewright.Words.Wording;
 
 namespace Gatewright.Cli.Mend.ForPeople;
@@ -19,7 +20,7 @@ internal static class BoatSection
         Write(page, boat, "today", boat.Jobs);
         Write(page, boat, "once the parts are there", boat.AfterBuying);
         Lead(page, "again", OutcomeWords.GatesToReadAgain(boat));
-        Lead(page, "next", OutcomeWords.Next(boat));
+        Lead(page, "next", PlanDocument.Next(boat, English));
         Lead(page, "mind", JobWords.Mind(boat.Jobs.Concat(boat.AfterBuying)));
         if (English.Cautions.For(boat.Check.Verdict) is { } caution)
         {

@@ -4,6 +4,7 @@ using Gatewright.Cli.Mend.Words;
 using Gatewright.Cli.Speaking;
 using Gatewright.Core.Mending;
 using Gatewright.Planning;
+using Gatewright.Planning.Told;
 using Gatewright.Words;
 using static Gatewright.Words.Wording;
 
@@ -40,7 +41,7 @@ internal static class MendStatements
         Jobs(statements, boat, "today", boat.Jobs);
         Jobs(statements, boat, "once the parts are there", boat.AfterBuying);
         Add(statements, "Again", OutcomeWords.GatesToReadAgain(boat));
-        Add(statements, "Next", OutcomeWords.Next(boat));
+        Add(statements, "Next", PlanDocument.Next(boat, English));
         Add(statements, "Mind", JobWords.Mind(boat.Jobs.Concat(boat.AfterBuying)));
         Add(statements, "Caution", English.Cautions.For(boat.Check.Verdict));
     }

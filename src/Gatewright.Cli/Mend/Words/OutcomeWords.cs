@@ -1,6 +1,5 @@
 using Gatewright.Cli.Drawing;
 using Gatewright.Planning;
-using Gatewright.Words.ToRead;
 using static Gatewright.Words.Wording;
 
 namespace Gatewright.Cli.Mend.Words;
@@ -30,17 +29,6 @@ internal static class OutcomeWords
             "Riggers probably stand on each other's places: put each back on its own and read the boat again before anything is mended.",
         _ => "One cannot tell whether it is good, and probably nothing is wrong with it: read it again, or better, before anything is mended.",
     };
-
-    /// <summary>
-    /// The reading that would tell most, where no part is known to help; null for any other boat, and where no single
-    /// reading would tell much.
-    /// </summary>
-    public static string? Next(PlannedBoat boat)
-    {
-        bool isStuck = boat.Outcome == BoatOutcome.ReadAgain
-            || (boat.Outcome != BoatOutcome.Good && boat.OutcomeAfterBuying != BoatOutcome.Mended);
-        return isStuck && NextWords.For(boat.Check).Next is { } next ? English.Next.What(next) : null;
-    }
 
     /// <summary>Gates of a boat that is mended which are to be read again; null when there are none.</summary>
     public static string? GatesToReadAgain(PlannedBoat boat) => boat.GatesToReadAgain.Count == 0

@@ -1,7 +1,7 @@
 using System.Text.Json.Serialization;
 using Gatewright.Journal.Exchange.Check;
 
-namespace Gatewright.Cli.Mend.ForPrograms;
+namespace Gatewright.Journal.Exchange.Mend;
 
 /// <summary>A plan for programs; docs/mend-format.md describes it.</summary>
 /// <remarks>The records of this file are the format: a property here is a key there, and a key is never left out.</remarks>
@@ -15,7 +15,7 @@ namespace Gatewright.Cli.Mend.ForPrograms;
 /// <param name="Aims">How well each aim of today's plan was met.</param>
 /// <param name="ShoppingAims">The same of the plan after buying.</param>
 /// <param name="Warnings">What was odd about the input.</param>
-internal sealed record MendDocument(
+public sealed record MendDocument(
     string Format,
     CheckedStandard Standard,
     IReadOnlyList<PlannedSupply>? Stores,
@@ -35,7 +35,7 @@ internal sealed record MendDocument(
 /// <param name="Part"><c>insert</c>, <c>shim</c>, <c>washer</c> or <c>pin</c>.</param>
 /// <param name="Size">Degrees for an insert, millimetres for a shim or washer, 0 for a pin.</param>
 /// <param name="Count">How many.</param>
-internal sealed record PlannedSupply(string Part, double Size, int Count);
+public sealed record PlannedSupply(string Part, double Size, int Count);
 
 /// <summary>One boat.</summary>
 /// <param name="Boat">Its name.</param>
@@ -50,7 +50,7 @@ internal sealed record PlannedSupply(string Part, double Size, int Count);
 /// <param name="AfterBuying">The jobs left for when the parts are there.</param>
 /// <param name="OutcomeAfterBuying">What it is then.</param>
 /// <param name="Next">What to read next, in words, where parts are not known to help; null for any other boat.</param>
-internal sealed record PlannedBoatDocument(
+public sealed record PlannedBoatDocument(
     string Boat,
     [property: JsonPropertyName("class")] string BoatClass,
     string Verdict,
@@ -77,7 +77,7 @@ internal sealed record PlannedBoatDocument(
 /// <param name="ForRange">Whether the gate is good by itself and moved for the boat's range.</param>
 /// <param name="ProbablySound">Whether probably nothing is wrong with the gate.</param>
 /// <param name="Expected">What the gauge should show afterwards.</param>
-internal sealed record PlannedJob(
+public sealed record PlannedJob(
     int Seat,
     string Side,
     string Verdict,
@@ -102,11 +102,11 @@ internal sealed record PlannedJob(
 /// <param name="Parts">Parts taken from the shelf today.</param>
 /// <param name="Minutes">Minutes of work today.</param>
 /// <param name="Proven">Whether it is proven that no plan is better.</param>
-internal sealed record PlannedTotals(
+public sealed record PlannedTotals(
     int Boats, int Good, int Mended, int AboveFloors, int Left, int ReadAgain, int MendedAfterBuying, int Parts, int Minutes, bool Proven);
 
 /// <summary>How well an aim was met.</summary>
 /// <param name="Aim">Its code.</param>
 /// <param name="Value">What was reached.</param>
 /// <param name="Bound">What is proven that no plan can better, the aims before it being met as they are.</param>
-internal sealed record PlannedAim(string Aim, long Value, long Bound);
+public sealed record PlannedAim(string Aim, long Value, long Bound);

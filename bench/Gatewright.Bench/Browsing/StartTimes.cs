@@ -1,0 +1,20 @@
+using System.Text.Json;
+
+namespace Gatewright.Bench.Browsing;
+
+/// <summary>How a program started in a browser, in seconds from when its address was called.</summary>
+/// <param name="Seen">When the screen as it was last seen was painted; null where there was none.</param>
+/// <param name="Drawn">When the program's own heading was painted.</param>
+/// <param name="Usable">When the answer to a first touch was painted, which came as soon as the heading stood there.</param>
+internal sealed record StartTimes(double? Seen, double Drawn, double Usable)
+{
+    /// <summary>Calls an address and waits until a touch was answered.</summary>
+    public static async Task<StartTimes> OfAsync(Phone phone, Uri address)
+    {
+        await phone.Page.GotoAsync(address.ToString());
+        await phone.Page.WaitForFunctionAsync("() => measured.answered !== null");
+        JsonElement marks = JsonElement.Parse(await phone.Page.EvaluateAsync<string>("() => JSON.stringify(measured)"));
+        double? Seconds(string name) => marks.GetProperty(name) is { ValueKind: JsonValueKind.Number } ms ? ms.GetDouble() / 1000 : null;
+        return new(Seconds("seen"), Seconds("drawn")!.Value, Seconds("answered")!.Value);
+    }
+}

@@ -1,0 +1,45 @@
+using System.Text.Json;
+using Microsoft.Playwright;
+
+namespace Gatewright.Bench.Browsing;
+
+/// <summary>Readings tapped in as on a round, one boat after the other.</summary>
+internal static class Taps
+{
+    // A person looks at the gauge between two taps, sometimes longer than the program waits before it works out the rest.
+    private const int ShortestPause = 300;
+    private const int LongestPause = 2500;
+
+    /// <summary>Begins a round and taps.</summary>
+    /// <returns>Milliseconds from the finger's event to the painted verdict, of each tap, in order of size.</returns>
+    public static async Task<IReadOnlyList<double>> OfAsync(Phone phone, int atLeast)
+    {
+        var chance = new Random(5);
+        IPage page = phone.Page;
+        await page.EvaluateAsync("() => { measured.taps = []; }");
+        for (int boat = 7, taps = 0; taps < atLeast; boat++)
+        {
+            await page.EvaluateAsync($"() => Blazor.navigateTo('round?boat=boat-{boat}')");
+            await page.WaitForURLAsync($"**/round/*/boat-{boat}");
+            ILocator value = page.Locator("#pad .value");
+            await value.First.WaitForAsync();
+            while (await value.CountAsync() > 0)
+            {
+                await page.WaitForTimeoutAsync(chance.Next(ShortestPause, LongestPause));
+                string degrees = chance.Next(7, 10) is var halves && halves % 2 == 0 ? $"{halves / 2}.0" : $"{halves / 2}.5";
+                LocatorBoundingBoxResult box = (await page.Locator($"#pad .value[data-value='{degrees}']").BoundingBoxAsync())!;
+                await page.Touchscreen.TapAsync(box.X + (box.Width / 2), box.Y + (box.Height / 2));
+                taps++;
+                await page.WaitForFunctionAsync("n => measured.taps.length >= n", taps);
+            }
+        }
+
+        JsonElement all = JsonElement.Parse(await page.EvaluateAsync<string>("() => JSON.stringify(measured.taps)"));
+        if (all.EnumerateArray().FirstOrDefault(t => !t.GetProperty("isTold").GetBoolean()) is { ValueKind: not JsonValueKind.Undefined })
+        {
+            throw new InvalidOperationException("A tap was answered without a verdict.");
+        }
+
+        return [.. all.EnumerateArray().Select(t => t.GetProperty("ms").GetDouble()).Order()];
+    }
+}

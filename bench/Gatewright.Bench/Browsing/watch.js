@@ -1,0 +1,61 @@
+// Runs in a page before anything of its own does, and notes when what was there to be seen, in milliseconds from the start of
+// the navigation; each is the second frame after the change, when the first has been painted.
+(() => {
+  'use strict';
+  if (globalThis !== globalThis.top) {
+    return;
+  }
+
+  const marks = globalThis.measured = { seen: null, drawn: null, answered: null, taps: [] };
+  const painted = then => requestAnimationFrame(() => requestAnimationFrame(() => then(performance.now())));
+  let remembered = null;
+  let isDrawn = false;
+
+  // The first heading while the program still starts is the screen as it was last seen; any other is the program's own.
+  new MutationObserver((_, observer) => {
+    const app = document.getElementById('app');
+    const heading = app?.querySelector('h1');
+    if (heading && app.dataset.last === 'seen' && !remembered) {
+      remembered = heading;
+      painted(at => marks.seen = at);
+    }
+
+    if (heading && heading !== remembered && !app.inert && !isDrawn) {
+      isDrawn = true;
+      observer.disconnect();
+      painted(at => {
+        marks.drawn = at;
+        answer(app);
+      });
+    }
+  }).observe(document, { childList: true, subtree: true, attributes: true });
+
+  // The first touch: answered when anything of the page has changed by it.
+  function answer(app) {
+    const first = app.querySelector('button.chip') ?? app.querySelector('a[href="more"]') ?? app.querySelector('button');
+    new MutationObserver((_, observer) => {
+      observer.disconnect();
+      painted(at => marks.answered = at);
+    }).observe(app, { childList: true, subtree: true, attributes: true, characterData: true });
+    first.click();
+  }
+
+  // Readings tapped in: from the finger's event to the frame after the verdict stands there.
+  let began = null;
+  let said = null;
+  const spoken = () => document.querySelector('.desk [role=status].hidden-words')?.textContent ?? '';
+  addEventListener('pointerdown', event => {
+    if (event.target.closest?.('#pad .value')) {
+      [began, said] = [event.timeStamp, spoken()];
+    }
+  }, { capture: true });
+  new MutationObserver(() => {
+    const now = began !== null ? spoken() : '';
+    if (began !== null && now !== '' && now !== said) {
+      const from = began;
+      began = null;
+      const isTold = !!document.querySelector('.tell .line, .story .verdict');
+      painted(at => marks.taps.push({ ms: at - from, isTold }));
+    }
+  }).observe(document, { childList: true, subtree: true, characterData: true });
+})();

@@ -1,0 +1,124 @@
+using AngleSharp.Dom;
+using Bunit;
+using Gatewright.App.Boat;
+using Gatewright.Journal.Facts;
+
+namespace Gatewright.App.Tests.Boat;
+
+public sealed class BoatPageTests
+{
+    private static DateOnly Today => DateOnly.FromDateTime(DateTime.Now);
+
+    [Fact]
+    public async Task A_held_boat_says_so_in_words_before_its_verdict_with_why_and_who()
+    {
+        await using BoatInHand boat = await BoatInHand.StartAsync();
+        await boat.ReadAsync(Today, 4);
+        await boat.RecordAsync(new Held(BoatInHand.Key, "Crack at seat 2's shoulder"));
+
+        IRenderedComponent<BoatPage> page = boat.Page();
+
+        IElement held = page.Find("section.held");
+        Assert.Equal("Held ashore: not out on the water", page.Find($"#{held.GetAttribute("aria-labelledby")}").TextContent.Trim());
+        Assert.Contains("Crack at seat 2's shoulder", held.TextContent, StringComparison.Ordinal);
+        Assert.Contains("you", held.TextContent, StringComparison.Ordinal);
+        Assert.Equal(["held", "verdict"], page.FindAll(".held, .verdict").Select(e => e.ClassName));
+        Assert.Equal("good", page.Find(".verdict .word").TextContent);
+    }
+
+    [Fact]
+    public async Task A_boat_under_a_floor_says_that_it_stays_ashore_and_names_no_safety()
+    {
+        await using BoatInHand boat = await BoatInHand.StartAsync();
+        await boat.ReadAsync(Today, 0);
+
+        IRenderedComponent<BoatPage> page = boat.Page();
+
+        Assert.Equal("Stays ashore", page.Find("#stays-ashore").TextContent);
+        Assert.Equal("stop", page.Find(".verdict .word").TextContent);
+        Assert.DoesNotContain("safe ", page.Markup, StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
+    public async Task Holding_needs_a_reason_and_is_there_at_once()
+    {
+        await using BoatInHand boat = await BoatInHand.StartAsync();
+        await boat.ReadAsync(Today, 4);
+        IRenderedComponent<BoatPage> page = boat.Page();
+
+        page.Find("#hold-reason").Change(" ");
+        await page.Find("form:has(#hold-reason)").SubmitAsync();
+        Assert.NotEqual(string.Empty, page.Find("#hold-wrong").TextContent);
+        Assert.Empty(page.FindAll("#held-ashore"));
+
+        page.Find("#hold-reason").Change("Loose stay");
+        await page.Find("form:has(#hold-reason)").SubmitAsync();
+        page.WaitForElement("#held-ashore");
+        Assert.Contains("Loose stay", page.Find("section.held").TextContent, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("keeper", true)]
+    [InlineData("coach", true)]
+    [InlineData("helper", false)]
+    public async Task Releasing_is_offered_to_those_alone_who_may(string role, bool isOffered)
+    {
+        await using BoatInHand boat = await BoatInHand.StartAsync(role);
+        await boat.RecordAsync(new Held(BoatInHand.Key, "Crab"));
+
+        IRenderedComponent<BoatPage> page = boat.Page();
+
+        Assert.NotEmpty(page.FindAll("#hold-reason"));
+        Assert.Equal(isOffered, page.FindAll("#release-reason").Count == 1);
+    }
+
+    [Fact]
+    public async Task The_past_reads_as_such_and_offers_no_recording()
+    {
+        await using BoatInHand boat = await BoatInHand.StartAsync();
+        await boat.ReadAsync(Today.AddDays(-9), 4);
+        await boat.ReadAsync(Today, 0);
+        await boat.RecordAsync(new Held(BoatInHand.Key, "Dives"));
+
+        IRenderedComponent<BoatPage> page = boat.Page(Today.AddDays(-5));
+
+        page.WaitForElement(".past-note");
+        Assert.Equal("good", page.Find(".verdict .word").TextContent);
+        Assert.Empty(page.FindAll("section.held"));
+        Assert.Contains("1 reading taken", page.Find("section[aria-labelledby=since-then]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Dives", page.Find("section[aria-labelledby=since-then]").TextContent, StringComparison.Ordinal);
+
+        // The day is all that can be asked for.
+        Assert.Equal(["day"], page.FindAll("form input, form select, form textarea").Select(i => i.Id));
+        Assert.Empty(page.FindAll("a[href^=round], a[href^=job], a[href^=report], a[href^='boats/']"));
+    }
+
+    [Fact]
+    public async Task A_boat_without_a_class_says_what_to_do()
+    {
+        await using BoatInHand boat = await BoatInHand.StartAsync();
+        await boat.RecordAsync(new ThingSet(Things.Boat, BoatInHand.Key, new Dictionary<string, string?> { ["name"] = "Teal" }));
+
+        IRenderedComponent<BoatPage> page = boat.Page();
+
+        Assert.Equal("boats/teal", page.Find("section[aria-labelledby=nothing-read] a.main").GetAttribute("href"));
+        Assert.Contains("not read", page.Find(".verdict").TextContent, StringComparison.Ordinal);
+        Assert.Empty(page.FindAll(".thumb"));
+    }
+
+    [Fact]
+    public async Task What_is_probable_comes_after_what_was_read()
+    {
+        await using BoatInHand boat = await BoatInHand.StartAsync();
+        await boat.ReadAsync(Today, 1);
+
+        IRenderedComponent<BoatPage> page = boat.Page();
+
+        page.WaitForElement(".causes");
+        IElement asRead = page.Find("section[aria-labelledby=as-read]");
+        Assert.Contains("Seat 1 starboard reads 1.0°", asRead.TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("probably", asRead.TextContent.ToLowerInvariant(), StringComparison.Ordinal);
+        page.WaitForAssertion(() => Assert.StartsWith(
+            "round?boat=teal", page.Find("section[aria-labelledby=read-next] a.button").GetAttribute("href"), StringComparison.Ordinal));
+    }
+}

@@ -1,0 +1,124 @@
+using Bunit;
+using Gatewright.App.Keeping.Boats;
+using Gatewright.App.Keeping.Gauges;
+using Gatewright.App.Keeping.Racks;
+using Gatewright.App.Keeping.Standards;
+using Gatewright.App.Keeping.Stores;
+using Gatewright.App.Tests.World;
+using Gatewright.Journal.Facts;
+using Gatewright.Journal.Views;
+
+namespace Gatewright.App.Tests.Keeping;
+
+public class KeepingPagesTests
+{
+    [Fact]
+    public async Task A_boat_that_is_not_right_yet_says_all_of_it_and_loses_nothing()
+    {
+        await using ClubOnDevice club = await ClubOnDevice.StartAsync();
+        IRenderedComponent<BoatFormPage> page = club.Page.Render<BoatFormPage>(p => p.Add(b => b.Key, "new"));
+        page.Find("#code").Input("B-7");
+        await page.Find("form").SubmitAsync();
+
+        Assert.Equal(["name", "class"], Invalid(page));
+        Assert.Equal("B-7", page.Find("#code").GetAttribute("value"));
+        Assert.NotNull(page.Find("[role=alert]"));
+        Assert.DoesNotContain(club.Recorded<ThingSet>(), s => s.Thing == Things.Boat);
+    }
+
+    [Fact]
+    public async Task From_an_empty_shed_a_rack_and_a_boat_on_it_come_to_be()
+    {
+        await using ClubOnDevice club = await ClubOnDevice.StartAsync();
+        IRenderedComponent<RackPage> rack = club.Page.Render<RackPage>(p => p.Add(r => r.Key, "new"));
+        rack.Find("#name").Input("Left, low");
+        await rack.Find("form").SubmitAsync();
+        RackView made = Assert.Single(RackView.All(club.InHand.Club));
+        Assert.StartsWith("left-low-", made.Key, StringComparison.Ordinal);
+
+        IRenderedComponent<BoatFormPage> boat = club.Page.Render<BoatFormPage>(p => p.Add(b => b.Key, "new"));
+        boat.Find("#name").Input("Grebe");
+        boat.Find("#class").Change("4+");
+        boat.Find("#rack").Change(made.Key);
+        await boat.Find("form").SubmitAsync();
+        string key = Assert.Single(club.InHand.Shed.Keys);
+        Assert.Equal(made.Key, BoatBerth.Of(new(club.InHand.Club, key)).Rack);
+        Assert.Equal(4, club.Recorded<ThingSet>().Count(s => s.Thing == Things.Seat));
+    }
+
+    [Fact]
+    public async Task What_the_disk_does_not_take_is_said_and_stays_typed()
+    {
+        await using ClubOnDevice club = await ClubOnDevice.StartAsync();
+        IRenderedComponent<GaugePage> page = club.Page.Render<GaugePage>(p => p.Add(g => g.Key, "new"));
+        page.Find("#name").Input("Dial");
+        club.Shelf.IsFull = true;
+        await page.Find("form").SubmitAsync();
+
+        Assert.Contains("No more room.", page.Find("[role=alert]").TextContent, StringComparison.Ordinal);
+        Assert.Equal("Dial", page.Find("#name").GetAttribute("value"));
+    }
+
+    [Fact]
+    public async Task What_another_changes_meanwhile_does_not_undo_what_is_being_typed()
+    {
+        await using ClubOnDevice club = await ClubOnDevice.StartAsync();
+        await club.InHand.RecordAsync(new ThingSet(Things.Rack, "a", new Dictionary<string, string?> { ["name"] = "A" }));
+        IRenderedComponent<RackPage> page = club.Page.Render<RackPage>(p => p.Add(r => r.Key, "a"));
+        page.Find("#name").Input("A, left");
+        await club.InHand.RecordAsync(new ThingSet(Things.Rack, "a", new Dictionary<string, string?> { ["bed"] = "soft" }));
+
+        Assert.Equal("A, left", page.Find("#name").GetAttribute("value"));
+        await page.Find("form").SubmitAsync();
+        Assert.Equal(("A, left", "soft"), (new ThingView(club.InHand.Club, Things.Rack, "a")["name"], new ThingView(club.InHand.Club, Things.Rack, "a")["bed"]));
+    }
+
+    [Fact]
+    public async Task Two_readings_of_a_gauge_show_its_zero_before_they_are_kept()
+    {
+        await using ClubOnDevice club = await ClubOnDevice.StartAsync();
+        await club.InHand.RecordAsync(new ThingSet(Things.Gauge, "dial", new Dictionary<string, string?> { ["name"] = "Dial" }));
+        IRenderedComponent<GaugePage> page = club.Page.Render<GaugePage>(p => p.Add(g => g.Key, "dial"));
+        page.Find("#first").Input("2.3");
+        page.Find("#turned").Input("1.9");
+        page.FindAll("input[name=turned-way]")[1].Change("on");
+
+        // Half of 2.3 and −1.9: the same example as where the zero is worked out.
+        Assert.Contains("+0.2", page.Find(".big").TextContent.Replace(',', '.'), StringComparison.Ordinal);
+        Assert.Empty(club.Recorded<GaugeReversed>());
+        await page.FindAll("form")[1].SubmitAsync();
+        Assert.Equal(new GaugeReversed("dial", 2.3m, -1.9m), Assert.Single(club.Recorded<GaugeReversed>()));
+    }
+
+    [Fact]
+    public async Task A_standard_out_of_order_is_not_kept_and_says_where()
+    {
+        await using ClubOnDevice club = await ClubOnDevice.StartAsync();
+        IRenderedComponent<StandardPage> page = club.Page.Render<StandardPage>(p => p.Add(s => s.Key, "new"));
+        page.Find("#name").Input(string.Empty);
+        page.Find("#catch-floor").Input("4");
+        page.Find("#abeam-lowest").Input("9");
+        await page.Find("form").SubmitAsync();
+
+        Assert.Equal(["name", "catch-floor", "abeam-lowest"], Invalid(page).OrderBy(i => i == "name" ? 0 : i == "catch-floor" ? 1 : 2));
+        Assert.DoesNotContain(club.Recorded<ThingSet>(), s => s.Thing == Things.Standard);
+    }
+
+    [Fact]
+    public async Task Parts_are_counted_and_changed_where_they_stand()
+    {
+        await using ClubOnDevice club = await ClubOnDevice.StartAsync();
+        IRenderedComponent<StoresPage> page = club.Page.Render<StoresPage>();
+        page.Find("#size").Input("4");
+        page.Find("#count").Input("3");
+        await page.Find("#add-part form").SubmitAsync();
+        await page.FindAll(".steps button")[0].ClickAsync(new());
+
+        Assert.Equal(2, StoresView.Of(club.InHand.Club)[("insert", 4)]);
+        Assert.Equal("2", page.Find(".count").TextContent);
+    }
+
+    private static IEnumerable<string> Invalid<T>(IRenderedComponent<T> page)
+        where T : Microsoft.AspNetCore.Components.IComponent =>
+        page.FindAll("[aria-invalid=true]").Select(e => e.Id!);
+}
