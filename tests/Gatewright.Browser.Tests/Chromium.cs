@@ -26,12 +26,14 @@ public sealed class Chromium : IAsyncLifetime
             throw new InvalidOperationException("Chromium is not installed: ./test installs it where it may, or use apt-get install chromium.");
         }
 
+        // A loaded machine is no fault of a page: what comes is waited for, and what comes late is a matter of the benches.
+        Assertions.SetDefaultExpectTimeout(30_000);
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = Program, Args = Quietly });
     }
 
     /// <summary>A browser of its own over a disk that outlives it.</summary>
-    public Task<IBrowserContext> PersistentAsync(string disk, Uri address, DeviceShape shape) =>
+    internal Task<IBrowserContext> PersistentAsync(string disk, Uri address, DeviceShape shape) =>
         _playwright!.Chromium.LaunchPersistentContextAsync(disk, new()
         {
             ExecutablePath = Program,

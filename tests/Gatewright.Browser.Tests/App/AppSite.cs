@@ -72,7 +72,8 @@ internal sealed class AppSite : IAsyncDisposable
         Directory.Delete(_folder, recursive: true);
     }
 
-    private static string Root()
+    /// <summary>Where the project lies.</summary>
+    internal static string Root()
     {
         string folder = AppContext.BaseDirectory;
         while (!File.Exists(Path.Combine(folder, "Gatewright.slnx")))

@@ -10,7 +10,7 @@ public sealed class InstalledTests(Chromium chromium)
     public async Task What_a_browser_asks_of_an_installable_app_is_there()
     {
         await using AppSite site = await AppSite.StartAsync();
-        await using Device phone = await Device.StartAsync(site, chromium);
+        await using Device phone = await Device.StartAsync(site.Address, chromium);
         await phone.WalkInAsync();
 
         string text = await phone.Page.EvaluateAsync<string>("fetch('manifest.webmanifest').then(r => r.text())");
@@ -37,7 +37,7 @@ public sealed class InstalledTests(Chromium chromium)
     public async Task The_first_start_after_it_was_kept_needs_neither_network_nor_server()
     {
         await using AppSite site = await AppSite.StartAsync();
-        await using Device phone = await Device.StartAsync(site, chromium);
+        await using Device phone = await Device.StartAsync(site.Address, chromium);
         await phone.WalkInAsync();
         await Assertions.Expect(phone.Page.Locator(".boat")).ToHaveCountAsync(26);
         await phone.OfflineAsync(true);
@@ -55,15 +55,14 @@ public sealed class InstalledTests(Chromium chromium)
     public async Task The_shed_as_last_seen_stands_there_before_the_program_does()
     {
         await using AppSite site = await AppSite.StartAsync();
-        await using Device phone = await Device.StartAsync(site, chromium);
+        await using Device phone = await Device.StartAsync(site.Address, chromium);
         await phone.WalkInAsync();
-        await phone.Page.WaitForFunctionAsync("localStorage.getItem('gatewright.last-shed')?.includes('Nuthatch')", null, new() { Timeout = 60_000 });
+        await phone.Page.UntilAsync("localStorage.getItem('gatewright.last-shed')?.includes('Nuthatch') === true");
 
         // The runtime never comes: what is on the screen then is what was kept.
         await phone.NewPageAsync();
-        await phone.Page.RouteAsync("**/blazor.webassembly.js", route => route.AbortAsync());
-        await phone.Page.AddInitScriptAsync("Object.defineProperty(navigator, 'serviceWorker', { value: undefined })");
-        await phone.Page.GotoAsync("/app/", new() { WaitUntil = WaitUntilState.DOMContentLoaded });
+        await phone.Page.AddInitScriptAsync("for (const n of ['compile', 'compileStreaming', 'instantiate', 'instantiateStreaming']) { WebAssembly[n] = () => new Promise(() => { }); }");
+        await phone.Page.GotoAsync("/app/");
 
         await Assertions.Expect(phone.Page.GetByText("Nuthatch")).ToBeVisibleAsync();
         Assert.True(await phone.Page.EvaluateAsync<bool>("document.getElementById('app').inert"));
