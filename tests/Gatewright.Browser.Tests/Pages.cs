@@ -19,6 +19,7 @@ internal static class Pages
         await page.AxeAsync(name, new() { Type = "tag", Values = [.. Asked] });
         Assert.Equal($"{name}: ", $"{name}: {await page.OverhangingAsync()}");
         Assert.Equal($"{name}: ", $"{name}: {await page.SmallAsync()}");
+        Assert.Equal($"{name}: ", $"{name}: {await page.CoveredAsync()}");
     }
 
     /// <summary>The same by day and at dusk: what does not depend on colours is asked once.</summary>
@@ -58,9 +59,38 @@ internal static class Pages
     private static async Task AxeAsync(this IPage page, string name, RunOnlyOptions asked)
     {
         AxeResult result = await page.RunAxe(new AxeRunOptions { RunOnly = asked });
-        Assert.True(result.Violations.Length == 0, string.Join('\n', result.Violations.Select(v =>
-            $"{name}: {v.Id}: {v.Help}: {string.Join(" | ", v.Nodes.Select(n => $"{n.Html} ({n.Any.FirstOrDefault()?.Message})"))}")));
+        string found = string.Join('\n', result.Violations.SelectMany(v => v.Nodes.Where(n => !IsUnderTheFoot(v, n)).Select(n =>
+            $"{name}: {v.Id}: {v.Help}: {n.Html} ({n.Any.FirstOrDefault()?.Message})")));
+        Assert.True(found.Length == 0, found);
     }
+
+    /// <summary>
+    /// What is fixed to the foot of the screen covers at each moment something that scrolls out from under it: that is no
+    /// small target. Where the focus goes it must not stay covered, which is asked of each stop.
+    /// </summary>
+    private static bool IsUnderTheFoot(AxeResultItem found, AxeResultNode node) =>
+        found.Id == "target-size" && node.Any.All(c => c.Message.Contains("obscured", StringComparison.Ordinal));
+
+    /// <summary>What is covered when the focus comes there (WCAG 2.2, 2.4.11); empty for nothing.</summary>
+    private static Task<string> CoveredAsync(this IPage page) => page.EvaluateAsync<string>(
+        """
+        (() => {
+          const before = document.activeElement, at = scrollY;
+          const covered = [...document.querySelectorAll('main a[href], main button:enabled, main input:enabled, main select, main textarea, main summary')]
+            .filter(e => e.offsetParent !== null && e.tabIndex >= 0 && !e.closest('.hidden-words') && !e.classList.contains('hidden-words'))
+            .filter(e => {
+              e.focus();
+              const r = e.getBoundingClientRect();
+              return ![[.5, .5], [.1, .2], [.9, .2], [.1, .8], [.9, .8]].some(([x, y]) => {
+                const top = document.elementFromPoint(r.left + x * r.width, r.top + y * r.height);
+                return top && (e.contains(top) || top.contains(e));
+              });
+            }).map(e => `covered when focused: ${e.outerHTML.slice(0, 120)}`).join('\n');
+          before?.focus?.({ preventScroll: true });
+          scrollTo(0, at);
+          return covered;
+        })()
+        """);
 
     /// <summary>What is lower or narrower than 48 px and can be touched; a box or a dot is touched by its label. Empty for nothing.</summary>
     private static Task<string> SmallAsync(this IPage page) => page.EvaluateAsync<string>(

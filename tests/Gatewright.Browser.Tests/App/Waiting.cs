@@ -26,9 +26,9 @@ internal static class Waiting
     public static Task SettledAsync(this IPage page) => page.UntilAsync(
         "!document.querySelector('main [aria-busy=\"true\"]') && !/…(\\s|$)/.test(document.querySelector('main')?.innerText ?? '…')");
 
-    /// <summary>Waits for the first heading.</summary>
+    /// <summary>Waits for the first heading, of the program itself: not of the shed as it was last seen, which stands there before.</summary>
     public static Task HeadedAsync(this IPage page, string text) =>
-        Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToContainTextAsync(text);
+        Assertions.Expect(page.Locator("#app:not([inert]) h1")).ToContainTextAsync(text, new() { Timeout = 60_000 });
 
     /// <summary>Goes to one of the places of the frame.</summary>
     public static async Task PlaceAsync(this IPage page, string name)
