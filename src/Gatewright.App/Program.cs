@@ -33,7 +33,15 @@ ThisDevice device = host.Services.GetRequiredService<ThisDevice>();
 await device.OpenAsync();
 if (device.IsOpen)
 {
-    _ = host.Services.GetRequiredService<Sharing>().BeginAsync();
+    _ = ShareAsync();
 }
 
 await host.RunAsync();
+
+async Task ShareAsync()
+{
+    // What others recorded can wait for the first screen.
+    await device.Opened;
+    await Task.Delay(TimeSpan.FromMilliseconds(500));
+    await host.Services.GetRequiredService<Sharing>().BeginAsync();
+}

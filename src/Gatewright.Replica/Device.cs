@@ -12,13 +12,14 @@ public sealed class Device
     private const string KeeperRole = "keeper";
 
     private readonly IDeviceShelf _shelf;
+    private readonly Func<ValueTask> _breathe;
     private readonly Dictionary<string, HeldClub> _held;
     private readonly Dictionary<string, string> _settings;
     private readonly Dictionary<string, Task<ClubCopy>> _copies = [];
 
-    private Device(IDeviceShelf shelf, TimeProvider clock, ShelfFront front)
+    private Device(IDeviceShelf shelf, TimeProvider clock, Func<ValueTask> breathe, ShelfFront front)
     {
-        _shelf = shelf;
+        (_shelf, _breathe) = (shelf, breathe);
         Clock = new(clock);
         Id = front.Device;
         _held = front.Clubs.ToDictionary(c => c.Club);
@@ -44,11 +45,14 @@ public sealed class Device
     public event Action<ClubCopy>? HasNews;
 
     /// <summary>Opens a device's shelf.</summary>
+    /// <param name="shelf">The shelf.</param>
+    /// <param name="clock">The device's clock.</param>
+    /// <param name="breathe">Called after each little of what takes long, and awaited; null where nobody need be heard meanwhile.</param>
     /// <exception cref="ShelfException">It cannot be read.</exception>
-    public static async Task<Device> OpenAsync(IDeviceShelf shelf, TimeProvider clock)
+    public static async Task<Device> OpenAsync(IDeviceShelf shelf, TimeProvider clock, Func<ValueTask>? breathe = null)
     {
         ArgumentNullException.ThrowIfNull(shelf);
-        return new(shelf, clock, await shelf.OpenAsync(NewId("d")).ConfigureAwait(true));
+        return new(shelf, clock, breathe ?? (() => ValueTask.CompletedTask), await shelf.OpenAsync(NewId("d")).ConfigureAwait(true));
     }
 
     /// <summary>Keeps a small setting; null keeps it no longer.</summary>
@@ -205,7 +209,7 @@ public sealed class Device
 
     private async Task<ClubCopy> OpenCopyAsync(string club)
     {
-        ClubCopy copy = await ClubCopy.OpenAsync(_shelf, Clock, Id, club).ConfigureAwait(true);
+        ClubCopy copy = await ClubCopy.OpenAsync(_shelf, Clock, Id, club, _breathe).ConfigureAwait(true);
         copy.HasNews += c => HasNews?.Invoke(c);
         return copy;
     }

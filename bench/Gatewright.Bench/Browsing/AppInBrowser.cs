@@ -58,7 +58,7 @@ internal sealed class AppInBrowser : IBench
         yield return new(Target.AtMost(3.2, "MB", "First load of the app over the wire"), middle.Wire, string.Create(
             CultureInfo.InvariantCulture,
             $"all that the server sent, page and worker; {middle.Page:G3} MB of it for the page, {middle.Wire - middle.Page:G3} MB for the worker's own look at the same files; the empty one {Middle(firstEmpty, l => l.Wire).Wire:G3} MB"));
-        yield return Ratio("Usable on the first load, to the empty one's", Usable(first, l => l.Times), Usable(firstEmpty, l => l.Times), load);
+        yield return Ratio("Usable on the first load, to the empty one's", [.. first.Select(l => l.Times)], [.. firstEmpty.Select(l => l.Times)], load);
 
         string phone = folders.New();
         await KeptClub.PullAsync(playwright, phone, app, journal.Cookies);
@@ -67,10 +67,10 @@ internal sealed class AppInBrowser : IBench
         for (int run = 0; run < Runs; run++)
         {
             laterEmpty.Add(await LaterAsync(playwright, emptyPhone, emptyRelay.Address));
-            later.Add(await LaterAsync(playwright, phone, app));
+            later.Add(await LaterAsync(playwright, phone, app, hasShed: true));
         }
 
-        yield return Ratio("Usable on later starts, to the empty one's", Usable(later, t => t), Usable(laterEmpty, t => t), load);
+        yield return Ratio("Usable on later starts, to the empty one's", later, laterEmpty, load);
         yield return new(Target.AtMost(1, "s", "Last known shed painted"), Middle(later, t => t.Seen ?? double.PositiveInfinity).Seen ?? double.PositiveInfinity, string.Create(
             CultureInfo.InvariantCulture, $"median of {Runs}; the program's own heading after {Middle(later, t => t.Drawn).Drawn:G3} s; {load}"));
         await foreach (Measured measured in RoundAsync(playwright, phone, app))
@@ -82,7 +82,7 @@ internal sealed class AppInBrowser : IBench
     private static async IAsyncEnumerable<Measured> RoundAsync(IPlaywright playwright, string folder, Uri app)
     {
         await using Phone phone = await Phone.OpenAsync(playwright, folder);
-        await StartTimes.OfAsync(phone, app);
+        await StartTimes.OfAsync(phone, app, hasShed: true);
         string load = Machine.Load();
         IReadOnlyList<double> taps = await Taps.OfAsync(phone, AtLeastTaps);
         yield return new(Target.AtMost(100, "ms", "95 of 100 taps to their verdict painted within"), taps[taps.Count * 95 / 100], string.Create(
@@ -93,17 +93,19 @@ internal sealed class AppInBrowser : IBench
             CultureInfo.InvariantCulture, $"proportional set size of the page's process; {heap / 1e6:0} MB of it may be the program's own memory"));
     }
 
-    private static async Task<StartTimes> LaterAsync(IPlaywright playwright, string folder, Uri address)
+    private static async Task<StartTimes> LaterAsync(IPlaywright playwright, string folder, Uri address, bool hasShed = false)
     {
         await using Phone phone = await Phone.OpenAsync(playwright, folder);
-        return await StartTimes.OfAsync(phone, address);
+        return await StartTimes.OfAsync(phone, address, hasShed);
     }
 
-    private static Measured Ratio(string what, double app, double empty, string load) => new(
-        Target.AtMost(1.25, "times", what), app / empty,
-        string.Create(CultureInfo.InvariantCulture, $"{app:G3} s to {empty:G3} s; medians of {Runs}; processor slowed {Phone.Slower} times; {load}"));
+    private static Measured Ratio(string what, List<StartTimes> app, List<StartTimes> empty, string load) => new(
+        Target.AtMost(1.25, "times", what), Middle(app, t => t.Usable).Usable / Middle(empty, t => t.Usable).Usable,
+        string.Create(CultureInfo.InvariantCulture, $"{Told(app)}, to {Told(empty)}; medians of {Runs}; processor slowed {Phone.Slower} times; {load}"));
 
-    private static double Usable<T>(List<T> runs, Func<T, StartTimes> times) => times(Middle(runs, r => times(r).Usable)).Usable;
+    private static string Told(List<StartTimes> runs) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{Middle(runs, t => t.Usable).Usable:G3} s, its heading after {Middle(runs, t => t.Drawn).Drawn:G3} s{(runs.Exists(t => t.Listed is null) ? string.Empty : string.Create(CultureInfo.InvariantCulture, $", its boats listed after {Middle(runs, t => t.Listed!.Value).Listed:G3} s"))}");
 
     private static T Middle<T>(List<T> runs, Func<T, double> figure) => runs.OrderBy(figure).ElementAt(runs.Count / 2);
 }

@@ -28,6 +28,7 @@ internal static class KeptClub
         await phone.SignInAsync(app, cookies);
         await phone.Page.GotoAsync(app.ToString());
         await phone.Page.EvaluateAsync("async () => { await navigator.serviceWorker.ready; }");
+        await phone.Page.Locator(".boat-link").First.WaitForAsync();
         while (!await phone.Page.EvaluateAsync<bool>(IsKept))
         {
             await Task.Delay(500);

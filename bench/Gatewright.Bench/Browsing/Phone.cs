@@ -68,7 +68,7 @@ internal sealed class Phone : IAsyncDisposable
     {
         Name = cookie[..cookie.IndexOf('=', StringComparison.Ordinal)],
         Value = cookie[(cookie.IndexOf('=', StringComparison.Ordinal) + 1)..],
-        Url = site.ToString(),
+        Url = new Uri(site, "/").ToString(),
     }));
 
     public ValueTask DisposeAsync() => _context.DisposeAsync();

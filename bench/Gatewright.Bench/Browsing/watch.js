@@ -6,7 +6,7 @@
     return;
   }
 
-  const marks = globalThis.measured = { seen: null, drawn: null, answered: null, taps: [] };
+  const marks = globalThis.measured = { seen: null, drawn: null, answered: null, listed: null, taps: [] };
   const painted = then => requestAnimationFrame(() => requestAnimationFrame(() => then(performance.now())));
   let remembered = null;
   let isDrawn = false;
@@ -32,12 +32,36 @@
 
   // The first touch: answered when anything of the page has changed by it.
   function answer(app) {
-    const first = app.querySelector('button.chip') ?? app.querySelector('a[href="more"]') ?? app.querySelector('button');
+    const buttons = [...app.querySelectorAll('main button')].filter(b => !b.closest('[inert]'));
+    const first = buttons.find(b => b.getAttribute('aria-pressed') === 'false') ?? buttons[0]
+      ?? app.querySelector('a[href="more"]') ?? app.querySelector('button');
+    const back = buttons.find(b => b.getAttribute('aria-pressed') === 'true') ?? app.querySelector('nav a[href="./"]:not(.mark)');
     new MutationObserver((_, observer) => {
       observer.disconnect();
-      painted(at => marks.answered = at);
+      painted(at => {
+        marks.answered = at;
+        back?.click();
+        list(app);
+      });
     }).observe(app, { childList: true, subtree: true, attributes: true, characterData: true });
     first.click();
+  }
+
+  // The shed as the journal tells it: its boats, not those that were seen last.
+  function list(app) {
+    const isListed = () => [...app.querySelectorAll('.boat-link')].some(b => !b.closest('[inert]'));
+    const told = () => painted(at => marks.listed = at);
+    if (isListed()) {
+      told();
+      return;
+    }
+
+    new MutationObserver((_, observer) => {
+      if (isListed()) {
+        observer.disconnect();
+        told();
+      }
+    }).observe(app, { childList: true, subtree: true, attributes: true });
   }
 
   // Readings tapped in: from the finger's event to the frame after the verdict stands there.

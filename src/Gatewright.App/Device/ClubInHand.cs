@@ -1,3 +1,4 @@
+using Gatewright.Core.Diagnosing;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Members;
 using Gatewright.Journal.Replay;
@@ -14,6 +15,7 @@ public sealed class ClubInHand
 {
     private static readonly TimeSpan Rest = TimeSpan.FromSeconds(2);
     private ClubCopy? _copy;
+    private LearntChances? _learnt;
     private ShedVerdicts? _shed;
 
     /// <summary>Said when anything in the club changed, here or elsewhere.</summary>
@@ -42,14 +44,28 @@ public sealed class ClubInHand
     public bool May(Fact fact) => Held.Home == ClubHome.Device || (Roles.Of(Held.Role) is { } role && RecordingRules.May(role, fact));
 
     /// <summary>Opens a club in place of the one before.</summary>
-    public void Open(ClubCopy copy)
+    /// <param name="copy">The club.</param>
+    /// <param name="device">The device it is on, which remembers what its jobs have taught.</param>
+    public void Open(ClubCopy copy, Replica.Device device)
     {
         ArgumentNullException.ThrowIfNull(copy);
+        if (_copy == copy)
+        {
+            return;
+        }
+
         Close();
         _copy = copy;
-        _shed = ShedVerdicts.Of(copy.Club);
+        LearntChances learnt = _learnt = new(device, copy.Held.Club);
+        FoundCauses? remembered = learnt.Remembered;
+        _shed = ShedVerdicts.Of(
+            copy.Club, () => remembered is null ? learnt.CountAsync(copy.Club) : Task.FromResult(ClubSettings.Chances(remembered)));
         copy.Changed += Follow;
         Changed?.Invoke();
+        if (remembered is not null)
+        {
+            _ = RecountAsync(copy);
+        }
     }
 
     /// <summary>Closes it.</summary>
@@ -58,7 +74,7 @@ public sealed class ClubInHand
         if (_copy is { } copy)
         {
             copy.Changed -= Follow;
-            (_copy, _shed) = (null, null);
+            (_copy, _shed, _learnt) = (null, null, null);
         }
     }
 
@@ -75,7 +91,11 @@ public sealed class ClubInHand
     public Task RecordAsync(params Fact[] facts) => Copy.RecordAsync(facts);
 
     /// <summary>A boat and how it stands; null for a key that no boat has.</summary>
-    public Task<BoatStanding?> BoatAsync(string key) => Shed.BoatAsync(key);
+    public async Task<BoatStanding?> BoatAsync(string key)
+    {
+        await RecordReading.ReadAsync(Club.Everything(Subject.Boat(key)), Breath.TakeAsync);
+        return await Shed.BoatAsync(key);
+    }
 
     private void Follow(ClubCopy copy)
     {
@@ -92,9 +112,16 @@ public sealed class ClubInHand
     {
         Club club = copy.Club;
         await Task.Delay(Rest);
-        if (_copy == copy && copy.Club == club)
+        if (_copy != copy || copy.Club != club || _learnt is not { } learnt)
         {
-            _shed = Shed.With(club, teaches: true);
+            return;
+        }
+
+        FoundCauses? before = learnt.Found;
+        PriorChances chances = await learnt.CountAsync(club);
+        if (_copy == copy && learnt.Found != before)
+        {
+            _shed = Shed.With(copy.Club, chances);
             Changed?.Invoke();
         }
     }

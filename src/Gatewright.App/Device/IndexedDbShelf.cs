@@ -29,7 +29,7 @@ public sealed class IndexedDbShelf(IJSRuntime script) : IDeviceShelf
     {
         var packed = Packed.Of(await CallAsync<byte[]>("read", club, from.Number, from.Place, from.WithSnapshot));
         PackedClub head = JsonSerializer.Deserialize(packed.Head.Span, ShelfJson.Default.PackedClub)!;
-        KeptSnapshot? snapshot = head.Snapshot is { } told ? new(told.Number, told.Place, packed.Next(told.Length)) : null;
+        KeptSnapshot? snapshot = head.Snapshot is { } told ? new(told.Number, told.Place, packed.Next(told.Length), told.Vouched) : null;
         return new(head.Held, snapshot, [.. head.Blocks.Select(packed.Next)], head.Own);
     }
 

@@ -16,7 +16,7 @@ internal sealed partial class ShelfJson : JsonSerializerContext;
 internal sealed record PackedClub(HeldClub? Held, PackedSnapshot? Snapshot, int[] Blocks, OwnRecord[] Own);
 
 /// <summary>A snapshot in it.</summary>
-internal sealed record PackedSnapshot(long Number, long Place, int Length);
+internal sealed record PackedSnapshot(long Number, long Place, int Length, bool Vouched);
 
 /// <summary>What a run of bytes that was read for a picture consists of.</summary>
 internal sealed record PackedPhoto(string MediaType, bool Unsent);

@@ -6,6 +6,9 @@ namespace Gatewright.App.Device;
 public sealed class ThisDevice(IndexedDbShelf shelf, ClubInHand inHand, TimeProvider clock)
 {
     private const string LastClub = "club";
+
+    // A small club is open sooner, and its first screen is the shed; of a large one something is to be seen meanwhile.
+    private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(150);
     private Replica.Device? _device;
 
     /// <summary>What was wrong when it was opened; null for nothing.</summary>
@@ -18,24 +21,48 @@ public sealed class ThisDevice(IndexedDbShelf shelf, ClubInHand inHand, TimeProv
     /// <summary>Whether it is open.</summary>
     public bool IsOpen => _device is not null;
 
-    /// <summary>Opens it, and the club that was last open. What fails is told by <see cref="Fault"/>.</summary>
+    /// <summary>The club that is being opened, where that takes a while; null for none.</summary>
+    public HeldClub? Opening { get; private set; }
+
+    /// <summary>Done when the club that was last open is open again.</summary>
+    public Task Opened { get; private set; } = Task.CompletedTask;
+
+    /// <summary>Opens it, and begins to open the club that was last open. What fails is told by <see cref="Fault"/>.</summary>
     public async Task OpenAsync()
     {
         try
         {
-            _device = await Replica.Device.OpenAsync(shelf, clock);
-            if (_device.Settings.GetValueOrDefault(LastClub) is { } last && _device.Clubs.Any(c => c.Club == last))
+            _device = await Replica.Device.OpenAsync(shelf, clock, Breath.TakeAsync);
+        }
+        catch (ShelfException broken)
+        {
+            Fault = broken;
+            return;
+        }
+
+        Opened = OpenLastAsync(_device);
+        await Task.WhenAny(Opened, Task.Delay(Patience));
+    }
+
+    private async Task OpenLastAsync(Replica.Device device)
+    {
+        string? last = device.Settings.GetValueOrDefault(LastClub);
+        Opening = device.Clubs.FirstOrDefault(c => c.Club == last) ?? (device.Clubs is [{ } first, ..] ? first : null);
+        try
+        {
+            if (Opening is { } club)
             {
-                await OpenClubAsync(last);
-            }
-            else if (_device.Clubs is [{ } only, ..])
-            {
-                await OpenClubAsync(only.Club);
+                await OpenClubAsync(club.Club);
             }
         }
         catch (ShelfException broken)
         {
             Fault = broken;
+            inHand.PutDown();
+        }
+        finally
+        {
+            Opening = null;
         }
     }
 
@@ -43,7 +70,7 @@ public sealed class ThisDevice(IndexedDbShelf shelf, ClubInHand inHand, TimeProv
     /// <exception cref="ShelfException">It cannot be read.</exception>
     public async Task OpenClubAsync(string club)
     {
-        inHand.Open(await Device.ClubAsync(club));
+        inHand.Open(await Device.ClubAsync(club), Device);
         if (Device.Settings.GetValueOrDefault(LastClub) != club)
         {
             await Device.SetAsync(LastClub, club);

@@ -40,6 +40,16 @@ internal static class Saying
     public static string Degrees(decimal degrees) =>
         (degrees < 0 ? "\u2212" : string.Empty) + Math.Abs(degrees).ToString("0.0", CultureInfo.CurrentCulture) + "°";
 
+    /// <summary>"3.0 – 5.0°".</summary>
+    public static string Band(ExpectedAt expected)
+    {
+        ArgumentNullException.ThrowIfNull(expected);
+        return Band(expected.From, expected.To);
+    }
+
+    /// <summary>"3.0 – 5.0°".</summary>
+    public static string Band(decimal from, decimal to) => Degrees(from).TrimEnd('°') + " – " + Degrees(to);
+
     /// <summary>"3 × insert 4°".</summary>
     public static string Part(PartUsed part) =>
         Words.Names.Part(new PartCount(Journal.Jobs.JobPart.PartOf(part), part.Count));

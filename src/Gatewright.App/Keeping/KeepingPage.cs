@@ -44,6 +44,9 @@ public abstract class KeepingPage : ClubPage
         return false;
     }
 
-    /// <summary>What was said before no longer matters.</summary>
-    protected void Forget() => (Fault, Done) = (null, null);
+    /// <summary>How often something was handed in: each time what became of it is brought into sight.</summary>
+    protected int Tries { get; private set; }
+
+    /// <summary>Something is handed in: what was said before no longer matters.</summary>
+    protected void HandIn() => (Fault, Done, Tries) = (null, null, Tries + 1);
 }

@@ -18,7 +18,8 @@ internal static class AskedStep
         var gate = new GatePlace(seat.Value, where);
         return item switch
         {
-            null or "gate" => ReadingStep.Face(gate, Stations.All.FirstOrDefault(s => s.Word() == at, Station.Abeam)),
+            null or "gate" when at is null => ReadingStep.Of(ReadItem.Gate, gate),
+            null or "gate" when Stations.All.Any(s => s.Word() == at) => ReadingStep.Face(gate, Stations.All.First(s => s.Word() == at)),
             "pin-aft" => ReadingStep.Of(ReadItem.PinAft, gate),
             "pin-out" => ReadingStep.Of(ReadItem.PinOut, gate),
             "gate-pitch" => ReadingStep.Of(ReadItem.GatePitch, gate),

@@ -21,7 +21,8 @@ namespace Gatewright.App.Round;
 public sealed partial class ReadPage
 {
     /// <summary>So long nobody has tapped when the whole check begins: in the browser it holds up what is tapped meanwhile.</summary>
-    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(700);
+    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(1200);
+    private static readonly TimeSpan Rehearsal = TimeSpan.FromMilliseconds(250);
     private static readonly TimeSpan Painted = TimeSpan.FromMilliseconds(30);
     private const int LargestSide = 1600;
 
@@ -108,7 +109,15 @@ public sealed partial class ReadPage
             _rack = BoatBerth.Of(_desk.View).Rack;
             _ways = LevelWays.Of(InHand.Club, _rack, Rounds.Today, MeasuringSettings.Default);
             _next = plan.Round == Round ? plan.After(Boat, IsRead) : null;
-            JudgeLater(Pause);
+            if (Item == "level")
+            {
+                ReadLevel();
+            }
+
+            if (_desk.Walk.IsOver)
+            {
+                JudgeLater(Painted);
+            }
         }
         else if (!_isBusy && _desk.Look())
         {
@@ -129,6 +138,11 @@ public sealed partial class ReadPage
             _here = DotNetObjectReference.Create(this);
             _module = await Script.InvokeAsync<IJSObjectReference>("import", "./round.js");
             await _module.InvokeVoidAsync("listen", _here);
+            await Task.Delay(Rehearsal);
+            if (!_isBusy)
+            {
+                _desk?.Rehearse();
+            }
         }
     }
 
@@ -200,7 +214,7 @@ public sealed partial class ReadPage
 
     private Task NoteAsync(string text) => DoAsync(async desk =>
     {
-        await desk.NoteAsync(text);
+        await desk.NoteAsync(desk.Walk.Now is { Gate: var gate } ? T["NoteAt", Short(gate), text] : text);
         Close();
         _said = T["NoteKept"];
     });
@@ -292,15 +306,18 @@ public sealed partial class ReadPage
     }
 
     /// <summary>Whether the boat's story waits for the whole check; until then what was just read is told.</summary>
-    private bool IsJudging => _standing is null && _desk is { Told: not null, View.Records.Count: > 0 };
+    private bool IsJudging => _standing is null && _desk is { Walk.Boat.Readings.Count: > 0 };
 
     private GateVerdict? Judged(GatePlace gate) => (_standing?.Check?.Verdict ?? _desk?.Verdict)?.Gates.FirstOrDefault(g => g.Gate == gate);
+
+    /// <summary>The verdict on a gate whose face was read: a pin or a sleeve is judged by nothing alone.</summary>
+    private GateVerdict? JudgedFace(TakenReading? taken) => taken is { Step: { Item: ReadItem.Gate, Gate: var gate } } ? Judged(gate) : null;
 
     private List<PlanGate> PlanGates(ReadingDesk desk) => [.. desk.Gates.Select(gate => PlanOf(desk, gate))];
 
     private PlanGate PlanOf(ReadingDesk desk, GatePlace gate)
     {
-        string name = T["GateShort", gate.Seat, _say.Names.Side(gate.Side)];
+        string name = Short(gate);
         ReadingTaken? taken = desk.Walk.Boat.Readings.Select(r => (ReadingTaken)r.Fact)
             .LastOrDefault(t => t.Seat == gate.Seat && t.Side == gate.Side && Shows(t));
         if (taken is null)
@@ -326,18 +343,22 @@ public sealed partial class ReadPage
         ? MeasuringSettings.Default.Angles(boatClass.Rowing).At(station)
         : null;
 
+    private string Short(GatePlace gate) => T["GateShort", gate.Seat, _say.Names.Side(gate.Side)];
+
     private string Where(ReadingStep step) => T[
         "Where",
-        T["GateShort", step.Gate.Seat, _say.Names.Side(step.Gate.Side)],
+        Short(step.Gate),
         step.Station is { } station ? _say.Names.AtStation(station) : _say.Names.Item(step.Item)];
 
-    private string Spoken(ReadingStep step) => $"{T["GateShort", step.Gate.Seat, _say.Names.Side(step.Gate.Side)]}, "
+    private string Spoken(ReadingStep step) => Short(step.Gate) + ", "
         + (step.Station is { } station ? _say.Names.Station(station) : _say.Names.Item(step.Item));
 
     private string Said(ReadingDesk desk)
     {
         string taken = desk.Told is { } told
-            ? T["Recorded", Spoken(told.Step), ShownDegrees.Of(told.Value), Judged(told.Step.Gate) is { } gate ? _say.Names.Verdict(gate.Verdict) : string.Empty]
+            ? JudgedFace(told) is { } gate
+                ? T["RecordedJudged", Spoken(told.Step), ShownDegrees.Of(told.Value), _say.Names.Verdict(gate.Verdict)]
+                : T["Recorded", Spoken(told.Step), ShownDegrees.Of(told.Value)]
             : string.Empty;
         return taken + " " + (desk.Walk.Now is { } next ? T["NextIs", Spoken(next)] : T["AllRead"]);
     }
@@ -346,7 +367,7 @@ public sealed partial class ReadPage
     {
         LevelWay? way = _ways.FirstOrDefault(w => w.Basis == desk.Laying.Level);
         return way is null
-            ? T[$"Lie{desk.Laying.Lie}"]
-            : T["LiesSo", T[$"Lie{desk.Laying.Lie}"], _say.Levels.Name(way.Level), _say.Figures.Brief(Math.Round(way.U.Degrees, 2))];
+            ? Sentence.Capital(_say.Names.Lie(desk.Laying.Lie))
+            : T["LiesSo", Sentence.Capital(_say.Names.Lie(desk.Laying.Lie)), _say.Levels.Name(way.Level), _say.Figures.Brief(Math.Round(way.U.Degrees, 2))];
     }
 }

@@ -93,6 +93,19 @@ public sealed class ReadingDesk
         (Told, TakenBack) = (told, null);
     }
 
+    /// <summary>
+    /// Goes through a reading that nobody takes, on a club that nobody keeps: what the browser needs for it is then loaded,
+    /// and the first tap does not wait for that.
+    /// </summary>
+    public void Rehearse()
+    {
+        if (Walk is { Now: { Station: { } station }, Boat.Readings.Count: 0 })
+        {
+            Club club = _inHand.Club.With(Walk.Reading(0, Laying, NewKey(), _plan.Gauge).Select(Unrecorded));
+            _ = JudgedAsRead.Of(club, new(club, View.Key), station);
+        }
+    }
+
     /// <summary>Takes back what was recorded last, and goes back there.</summary>
     public async Task UndoAsync()
     {
@@ -149,19 +162,11 @@ public sealed class ReadingDesk
         Laying = laying;
     }
 
-    /// <summary>Records a note on the gate that is read now, or on the boat.</summary>
-    public Task NoteAsync(string text)
-    {
-        (string thing, string key) = Here;
-        return BesideAsync(new Noted(thing, key, text), new(thing, key));
-    }
+    /// <summary>Records a note on the boat.</summary>
+    public Task NoteAsync(string text) => BesideAsync(new Noted(Things.Boat, View.Key, text));
 
-    /// <summary>Records a photo, already kept, of the gate that is read now, or of the boat.</summary>
-    public Task PhotoAsync(string sha256, long bytes)
-    {
-        (string thing, string key) = Here;
-        return BesideAsync(new PhotoTaken(thing, key, sha256, bytes, "image/jpeg"), new(thing, key));
-    }
+    /// <summary>Records a photo of the boat, already kept.</summary>
+    public Task PhotoAsync(string sha256, long bytes) => BesideAsync(new PhotoTaken(Things.Boat, View.Key, sha256, bytes, "image/jpeg"));
 
     /// <summary>Holds the boat ashore.</summary>
     public async Task HoldAsync(string reason)
@@ -173,16 +178,30 @@ public sealed class ReadingDesk
     /// <summary>A key for a thing that is new.</summary>
     private static string NewKey() => Guid.CreateVersion7().ToString("N");
 
-    private (string Thing, string Key) Here => Walk.Now is { Gate: var gate }
-        ? (Things.Gate, FormattableString.Invariant($"{View.Key}/{gate.Seat}/{gate.Side.Word()}"))
-        : (Things.Boat, View.Key);
-
-    private async Task BesideAsync(Fact fact, Subject about)
+    private Recorded Unrecorded(Fact fact)
     {
-        await _inHand.RecordAsync(fact);
-        _beside.Push(_inHand.Club.About(about).Last(r => r.Fact.GetType() == fact.GetType()).Entry.Id);
-        Look();
+        (string kind, int version, byte[] body) = FactKinds.Write(fact);
+        return new(
+            new()
+            {
+                Id = Guid.CreateVersion7(),
+                Club = _inHand.Club.Name,
+                Member = _inHand.Held.Member,
+                Device = string.Empty,
+                Time = _inHand.Club.Last,
+                Kind = kind,
+                Version = version,
+                Body = body,
+            },
+            fact);
     }
 
-    private void To(BoatWalk walk) => (Walk, TakenBack) = (walk, null);
+    private async Task BesideAsync(Fact fact)
+    {
+        await _inHand.RecordAsync(fact);
+        Look();
+        _beside.Push(View.Records.Last(r => r.Fact.GetType() == fact.GetType()).Entry.Id);
+    }
+
+    private void To(BoatWalk walk) => (Walk, Told, TakenBack) = (walk, null, null);
 }

@@ -6,7 +6,9 @@
     app.inert = false;
     delete app.dataset.last;
     if ('serviceWorker' in navigator) {
-      navigator.serviceWorker.register('service-worker.js', { updateViaCache: 'none' });
+      // Keeping the program takes the processor and the network: the first screen comes before it.
+      const keep = () => navigator.serviceWorker.register('service-worker.js', { updateViaCache: 'none' });
+      'requestIdleCallback' in globalThis ? requestIdleCallback(keep, { timeout: 5000 }) : setTimeout(keep, 2000);
     }
   });
 })();

@@ -10,6 +10,9 @@ const start = new URL('index.html', self.location).href;
 const site = new URL('../', self.location);
 const kept = [/\.html$/, /\.js$/, /\.css$/, /\.wasm$/, /\.dat$/, /\.svg$/, /\.png$/, /\.woff2$/, /\.json$/, /\.webmanifest$/];
 const left = [/service-worker/, /\.map$/, /icudt_(no_)?CJK/];
+
+// A file whose name tells its content never changes: where the page has just fetched it, nobody asks for it again.
+const lasting = /\.[a-z0-9]{10}\.(wasm|dat|js)$/;
 const files = self.assetsManifest.assets.filter(a => kept.some(k => k.test(a.url)) && !left.some(l => l.test(a.url)));
 const addresses = new Set(files.map(a => new URL(a.url, site).href));
 
@@ -38,7 +41,7 @@ self.addEventListener('message', event => {
 
 async function install() {
   const cache = await caches.open(cacheName);
-  await cache.addAll(files.map(a => new Request(new URL(a.url, site), { integrity: a.hash, cache: 'no-cache' })));
+  await cache.addAll(files.map(a => new Request(new URL(a.url, site), { integrity: a.hash, cache: lasting.test(a.url) ? 'default' : 'no-cache' })));
 }
 
 async function activate() {

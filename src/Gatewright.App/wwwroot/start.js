@@ -24,6 +24,17 @@
 
   globalThis.gatewright = {
     language,
+    // The same beneath the program's own heading, while a large club is still being opened.
+    showShed(place) {
+      const shed = location.pathname === base ? kept('last-shed') : null;
+      if (shed) {
+        const seen = document.createElement('template');
+        seen.innerHTML = shed;
+        seen.content.querySelector('#content h1')?.remove();
+        place.inert = true;
+        place.replaceChildren(...seen.content.querySelector('#content')?.childNodes ?? []);
+      }
+    },
     keepShed() {
       if (location.pathname === base) {
         try {

@@ -39,7 +39,7 @@ public static class FactKinds
 
     /// <summary>What entries of a fact are called: "job-planned".</summary>
     public static string NameOf<T>()
-        where T : Fact => ByType[typeof(T)].Name;
+        where T : Fact => Of<T>.Name;
 
     /// <summary>Each kind with the version written today: what tells one program's reading of a journal from another's.</summary>
     internal static IEnumerable<string> NamesAndVersions => All.Select(k => FormattableString.Invariant($"{k.Name}/{k.Version}"));
@@ -74,5 +74,12 @@ public static class FactKinds
         ArgumentNullException.ThrowIfNull(fact);
         FactKind kind = ByType[fact.GetType()];
         return (kind.Name, kind.Version, kind.Write(fact));
+    }
+
+    /// <summary>Asked for at every entry of a journal: looked up once.</summary>
+    private static class Of<T>
+        where T : Fact
+    {
+        public static readonly string Name = ByType[typeof(T)].Name;
     }
 }

@@ -12,7 +12,7 @@ public enum Role
     /// <summary>Reads, reports, holds boats ashore.</summary>
     Coach,
 
-    /// <summary>Sees the boats a link names, and nothing else.</summary>
+    /// <summary>Sees the boats a link names and tells of what happened to them, and nothing else.</summary>
     Crew,
 }
 

@@ -13,16 +13,16 @@ namespace Gatewright.Journal.Replay;
 /// </remarks>
 public sealed class Club
 {
-    private static readonly ImmutableSortedSet<Recorded> NoRecords = ImmutableSortedSet.Create<Recorded>(RecordedOrder.Instance);
+    private const int AtOnce = 16;
 
     private readonly RecordIndex _index;
-    private readonly ImmutableDictionary<Subject, ImmutableSortedSet<Recorded>> _shelves;
+    private readonly ImmutableDictionary<Subject, Shelf> _shelves;
     private readonly ImmutableDictionary<Guid, ImmutableSortedSet<Recorded>> _retractions;
 
     private Club(
         string name,
         RecordIndex index,
-        ImmutableDictionary<Subject, ImmutableSortedSet<Recorded>> shelves,
+        ImmutableDictionary<Subject, Shelf> shelves,
         ImmutableDictionary<Guid, ImmutableSortedSet<Recorded>> retractions,
         HybridTime last) =>
         (Name, _index, _shelves, _retractions, Last) = (name, index, shelves, retractions, last);
@@ -43,7 +43,7 @@ public sealed class Club
     public static Club Empty(string name) => new(
         name,
         RecordIndex.Empty,
-        ImmutableDictionary<Subject, ImmutableSortedSet<Recorded>>.Empty,
+        ImmutableDictionary<Subject, Shelf>.Empty,
         ImmutableDictionary<Guid, ImmutableSortedSet<Recorded>>.Empty,
         default);
 
@@ -62,9 +62,27 @@ public sealed class Club
             builder.Add(recorded);
         }
 
-        return builder.Changed
-            ? new(Name, builder.Index, builder.Shelves(_shelves), builder.Retractions(_retractions), builder.Last > Last ? builder.Last : Last)
-            : this;
+        return With(builder);
+    }
+
+    /// <summary>The same, a little at a time: where there is one thread, whoever taps meanwhile is heard.</summary>
+    /// <param name="records">The entries.</param>
+    /// <param name="breathe">Called after each few, and awaited.</param>
+    /// <exception cref="ArgumentException">An entry is another club's.</exception>
+    internal async Task<Club> WithAsync(IEnumerable<Recorded> records, Func<ValueTask> breathe)
+    {
+        var builder = new ClubBuilder(Name, _index);
+        int added = 0;
+        foreach (Recorded recorded in records)
+        {
+            builder.Add(recorded);
+            if (++added % AtOnce == 0)
+            {
+                await breathe().ConfigureAwait(true);
+            }
+        }
+
+        return With(builder);
     }
 
     /// <summary>An entry by its id, whether it holds or not; null when there is none.</summary>
@@ -74,13 +92,10 @@ public sealed class Club
     public IEnumerable<Recorded> About(Subject subject) => Everything(subject).Where(r => !IsRetracted(r));
 
     /// <summary>All that was ever said on a subject, retracted or not, oldest first.</summary>
-    public IReadOnlyCollection<Recorded> Everything(Subject subject) => _shelves.GetValueOrDefault(subject, NoRecords);
+    public IReadOnlyCollection<Recorded> Everything(Subject subject) => _shelves.GetValueOrDefault(subject, Shelf.Empty);
 
     /// <summary>Every entry, oldest first.</summary>
     public IEnumerable<Recorded> All() => _index.Records.Order(RecordedOrder.Instance);
-
-    /// <summary>Every entry in no order: for what is only counted, since a long journal takes a while to be sorted.</summary>
-    internal IEnumerable<Recorded> Unsorted => _index.Records;
 
     /// <summary>
     /// Whether an entry does not hold: some later retraction of it holds. Retractions of retractions are followed;
@@ -95,4 +110,8 @@ public sealed class Club
     /// <summary>The club as it was at a time: of all that is known today, what had been recorded by then.</summary>
     public Club AsOf(DateTimeOffset instant) =>
         Empty(Name).With(_index.Records.Where(r => r.Entry.Time.Instant <= instant));
+
+    private Club With(ClubBuilder builder) => builder.Changed
+        ? new(Name, builder.Index, builder.Shelves(_shelves), builder.Retractions(_retractions), builder.Last > Last ? builder.Last : Last)
+        : this;
 }

@@ -39,11 +39,12 @@ internal sealed class ClubBuilder(string club, RecordIndex known)
         }
     }
 
-    public ImmutableDictionary<Subject, ImmutableSortedSet<Recorded>> Shelves(
-        ImmutableDictionary<Subject, ImmutableSortedSet<Recorded>> before) => Join(before, _shelves);
+    public ImmutableDictionary<Subject, Shelf> Shelves(ImmutableDictionary<Subject, Shelf> before) =>
+        Join(before, _shelves, (shelf, records) => (shelf ?? Shelf.Empty).With(records));
 
     public ImmutableDictionary<Guid, ImmutableSortedSet<Recorded>> Retractions(
-        ImmutableDictionary<Guid, ImmutableSortedSet<Recorded>> before) => Join(before, _retractions);
+        ImmutableDictionary<Guid, ImmutableSortedSet<Recorded>> before) =>
+        Join(before, _retractions, (set, records) => set?.Union(records) ?? ImmutableSortedSet.CreateRange(RecordedOrder.Instance, records));
 
     private static void File<TKey>(Dictionary<TKey, List<Recorded>> shelves, TKey key, Recorded recorded)
         where TKey : notnull
@@ -53,10 +54,10 @@ internal sealed class ClubBuilder(string club, RecordIndex known)
         shelf.Add(recorded);
     }
 
-    /// <summary>A set that is made of a whole list at once is sorted once, where one that grows is balanced at every step.</summary>
-    private static ImmutableDictionary<TKey, ImmutableSortedSet<Recorded>> Join<TKey>(
-        ImmutableDictionary<TKey, ImmutableSortedSet<Recorded>> before, Dictionary<TKey, List<Recorded>> fresh)
+    private static ImmutableDictionary<TKey, TShelf> Join<TKey, TShelf>(
+        ImmutableDictionary<TKey, TShelf> before, Dictionary<TKey, List<Recorded>> fresh, Func<TShelf?, List<Recorded>, TShelf> with)
         where TKey : notnull
+        where TShelf : class
     {
         if (fresh.Count == 0)
         {
@@ -66,9 +67,7 @@ internal sealed class ClubBuilder(string club, RecordIndex known)
         var all = before.ToBuilder();
         foreach ((TKey key, List<Recorded> records) in fresh)
         {
-            all[key] = before.TryGetValue(key, out ImmutableSortedSet<Recorded>? set)
-                ? set.Union(records)
-                : ImmutableSortedSet.CreateRange(RecordedOrder.Instance, records);
+            all[key] = with(before.GetValueOrDefault(key), records);
         }
 
         return all.ToImmutable();

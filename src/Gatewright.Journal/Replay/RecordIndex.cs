@@ -26,13 +26,18 @@ internal sealed class RecordIndex
 
     public bool Contains(Guid id) => _bulk.ContainsKey(id) || _since.ContainsKey(id);
 
-    /// <summary>These and others, none of which is here yet.</summary>
+    /// <summary>These and others, none of which is here yet. The others are this index's own from then on.</summary>
     /// <remarks>The table is made anew only for so many at once that its making is no more than a few times their own number.</remarks>
     public RecordIndex With(Dictionary<Guid, Recorded> others)
     {
         if (others.Count < SmallestBulk || others.Count < Count / 4)
         {
             return new(_bulk, _since.AddRange(others));
+        }
+
+        if (Count == 0)
+        {
+            return new(others, _since);
         }
 
         var all = new Dictionary<Guid, Recorded>(Count + others.Count);

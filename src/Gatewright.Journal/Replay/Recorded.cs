@@ -25,6 +25,13 @@ public sealed class Recorded
     /// <summary>What.</summary>
     public Fact Fact => _fact ??= Of(Entry).Fact;
 
+    /// <summary>The fact, if it is of a kind; null otherwise, and then it need not even be read.</summary>
+    internal T? As<T>()
+        where T : Fact => _fact is not null || Entry.Kind == FactKinds.NameOf<T>() ? Fact as T : null;
+
+    /// <summary>Whether the fact has been read from the entry.</summary>
+    internal bool IsRead => _fact is not null;
+
     /// <summary>The shelf it is filed on.</summary>
     internal Subject About { get; }
 

@@ -22,9 +22,13 @@ public sealed record BoatOnDay(Club Club, BoatStanding? Standing, IReadOnlyList<
         Club boats = BoatJournal.Of(club, key);
         Club then = ClubOnDay.Of(boats, day);
         IReadOnlyList<ThingChange> since = until > day ? Changes.Between(boats, day, until) : [];
-        return then.About(Subject.Boat(key)).Any()
-            ? new(then = WithClass(then, boats, key), JudgedBoat.Of(then, key, settings, Shelves.OfAll(then))?.Standing, since)
-            : new(then, null, since);
+        if (!then.About(Subject.Boat(key)).Any())
+        {
+            return new(then, null, since);
+        }
+
+        Club told = WithClass(then, boats, key);
+        return new(told, JudgedBoat.Of(told, key, settings, Shelves.OfAll(told))?.Standing, since);
     }
 
     /// <summary>A boat was of its class before anybody told so: readings of a day are often recorded first.</summary>

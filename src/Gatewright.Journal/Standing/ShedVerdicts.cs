@@ -18,17 +18,24 @@ namespace Gatewright.Journal.Standing;
 public sealed class ShedVerdicts
 {
     private readonly Club _club;
+    private readonly Lazy<Task<ChancesView>>? _count;
     private readonly Lazy<Task<PriorChances>> _chances;
     private readonly Lazy<Task<CheckSettings>> _settings;
     private readonly Lazy<Shelves> _ofAll;
     private readonly Dictionary<string, JudgedBoat> _before;
     private readonly ConcurrentDictionary<string, Lazy<Task<JudgedBoat?>>> _boats = [];
 
-    private ShedVerdicts(Club club, Lazy<Task<PriorChances>> chances, Dictionary<string, JudgedBoat> before)
+    private ShedVerdicts(
+        Club club, Lazy<Task<ChancesView>>? count, Lazy<Task<PriorChances>> chances, Dictionary<string, JudgedBoat> before)
     {
-        (_club, _chances, _before) = (club, chances, before);
+        (_club, _count, _chances, _before) = (club, count, chances, before);
         _settings = new(() => Task.Run(async () => ClubSettings.Of(club, await chances.Value.ConfigureAwait(false))));
         _ofAll = new(() => Shelves.OfAll(club));
+    }
+
+    private ShedVerdicts(Club club, Lazy<Task<ChancesView>> count, Dictionary<string, JudgedBoat> before)
+        : this(club, count, new(async () => ClubSettings.Chances(await count.Value.ConfigureAwait(false))), before)
+    {
     }
 
     /// <summary>The keys of its boats.</summary>
@@ -36,25 +43,20 @@ public sealed class ShedVerdicts
         [.. _club.Subjects.Where(s => s.Thing == Things.Boat && s.Key.Length > 0).Select(s => s.Key).Order(StringComparer.Ordinal)];
 
     /// <summary>The boats of a club of which nothing is worked out yet.</summary>
-    public static ShedVerdicts Of(Club club) => new(club, Counted(club), []);
+    public static ShedVerdicts Of(Club club) => new(club, Counted(club, null), []);
+
+    /// <summary>The same, judged by chances that somebody else counts: asked for once, when the first boat is.</summary>
+    public static ShedVerdicts Of(Club club, Func<Task<PriorChances>> chances) => new(club, null, new(chances), []);
 
     /// <summary>The boats of this club once it has grown.</summary>
     /// <param name="grown">The club with the entries that came.</param>
     /// <param name="teaches">Whether any of those may change its chances.</param>
-    public ShedVerdicts With(Club grown, bool teaches)
-    {
-        // What was not asked for since it was last worked out may yet hold: it is looked at when it is asked for again.
-        var before = new Dictionary<string, JudgedBoat>(_before);
-        foreach ((string key, Lazy<Task<JudgedBoat?>> boat) in _boats)
-        {
-            if (boat is { IsValueCreated: true, Value: { IsCompletedSuccessfully: true, Result: { } judged } })
-            {
-                before[key] = judged;
-            }
-        }
+    public ShedVerdicts With(Club grown, bool teaches) => teaches
+        ? new(grown, Counted(grown, _count is { IsValueCreated: true, Value: { IsCompletedSuccessfully: true, Result: var counted } } ? counted : null), Known())
+        : new(grown, _count, _chances, Known());
 
-        return new(grown, teaches ? Counted(grown) : _chances, before);
-    }
+    /// <summary>The boats of this club once it has grown, judged by chances that somebody else has counted.</summary>
+    public ShedVerdicts With(Club grown, PriorChances chances) => new(grown, null, new(() => Task.FromResult(chances)), Known());
 
     /// <summary>All boats in use, worst first.</summary>
     public async Task<IReadOnlyList<BoatStanding>> AllAsync()
@@ -78,6 +80,21 @@ public sealed class ShedVerdicts
         return _before.GetValueOrDefault(key)?.In(_club, settings, _ofAll.Value) ?? JudgedBoat.Of(_club, key, settings, _ofAll.Value);
     }
 
-    /// <summary>The chances that the club's own finished jobs have taught, counted when first asked for.</summary>
-    private static Lazy<Task<PriorChances>> Counted(Club club) => new(() => Task.Run(() => ClubSettings.Chances(club)));
+    /// <summary>What was not asked for since it was last worked out may yet hold: it is looked at when it is asked for again.</summary>
+    private Dictionary<string, JudgedBoat> Known()
+    {
+        var known = new Dictionary<string, JudgedBoat>(_before);
+        foreach ((string key, Lazy<Task<JudgedBoat?>> boat) in _boats)
+        {
+            if (boat is { IsValueCreated: true, Value: { IsCompletedSuccessfully: true, Result: { } judged } })
+            {
+                known[key] = judged;
+            }
+        }
+
+        return known;
+    }
+
+    /// <summary>What the club's own finished jobs have taught, counted when first asked for: where it has grown since it was counted before.</summary>
+    private static Lazy<Task<ChancesView>> Counted(Club club, ChancesView? before) => new(() => Task.Run(() => new ChancesView(club, before)));
 }

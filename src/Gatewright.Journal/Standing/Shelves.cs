@@ -22,7 +22,7 @@ internal sealed class Shelves
     public static Shelves OfBoat(Club club, string boat)
     {
         var shelf = Subject.Boat(boat);
-        return new(club, [shelf, .. club.Everything(shelf).Select(r => r.Fact).OfType<JobPlanned>().Select(j => new Subject("job", j.Job))]);
+        return new(club, [shelf, .. club.Everything(shelf).Select(r => r.As<JobPlanned>()).OfType<JobPlanned>().Select(j => new Subject("job", j.Job))]);
     }
 
     /// <summary>Whether a club has the very same.</summary>

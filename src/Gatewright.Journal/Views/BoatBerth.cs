@@ -15,8 +15,8 @@ public sealed record BoatBerth(string? Rack, Lie Lie, LevelBasis? Level, BoatLai
     public static BoatBerth Of(BoatView boat)
     {
         ArgumentNullException.ThrowIfNull(boat);
-        BoatLaid? last = boat.Records.Select(r => r.Fact).OfType<BoatLaid>().LastOrDefault();
-        string? rack = boat.Properties["rack"] ?? boat.Records.Select(r => r.Fact).OfType<BoatLaid>().LastOrDefault(l => l.Rack is not null)?.Rack;
+        BoatLaid? last = boat.Records.Select(r => r.As<BoatLaid>()).OfType<BoatLaid>().LastOrDefault();
+        string? rack = boat.Properties["rack"] ?? boat.Records.Select(r => r.As<BoatLaid>()).OfType<BoatLaid>().LastOrDefault(l => l.Rack is not null)?.Rack;
         Lie lie = last?.Lie ?? boat.Properties["lie"] switch
         {
             "upright" => Lie.Upright,

@@ -15,7 +15,7 @@ internal sealed class BoatDays : IComparer<Recorded>
     {
         foreach (Recorded record in records)
         {
-            if (record.Fact is BoatLaid laid)
+            if (record.As<BoatLaid>() is { } laid)
             {
                 _lyings[laid.Lying] = laid.Date;
             }

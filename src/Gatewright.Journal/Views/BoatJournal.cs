@@ -4,7 +4,7 @@ using Gatewright.Journal.Replay;
 namespace Gatewright.Journal.Views;
 
 /// <summary>
-/// Of a club's journal all that bears on one boat: its own entries, those of its jobs, of the racks it lay on and the
+/// Of a club's journal all that bears on one boat: its own entries, those of its seats, gates and jobs, of the racks it lay on and the
 /// gauges it was read with, the standards and settings, and what takes entries back. Small even where the club's is long,
 /// so that a day in the past can be gone back to on a phone.
 /// </summary>
@@ -19,7 +19,7 @@ public static class BoatJournal
         IEnumerable<Subject> named = facts.SelectMany(Named);
         IEnumerable<Subject> shared = club.Subjects.Where(s => s.Thing is Things.Standard or Things.Settings);
         return Club.Empty(club.Name).With(
-            new[] { shelf, Subject.Journal }.Concat(named).Concat(shared).Distinct().SelectMany(club.Everything));
+            new[] { shelf, Subject.Journal }.Concat(named).Concat(BoatRemarks.Places(club, boat)).Concat(shared).Distinct().SelectMany(club.Everything));
     }
 
     private static IEnumerable<Subject> Named(Fact fact) => fact switch

@@ -50,13 +50,13 @@ public sealed class BoatView
     {
         get
         {
-            int released = _records.FindLastIndex(r => r.Fact is Released);
-            return [.. _records.Skip(released + 1).Where(r => r.Fact is Held)];
+            int released = _records.FindLastIndex(r => r.As<Released>() is not null);
+            return [.. _records.Skip(released + 1).Where(r => r.As<Held>() is not null)];
         }
     }
 
     /// <summary>Its jobs, oldest first.</summary>
-    public IReadOnlyList<JobView> Jobs => [.. _records.Where(r => r.Fact is JobPlanned).Select(r => new JobView(_club, r)).Where(WasThen)];
+    public IReadOnlyList<JobView> Jobs => [.. _records.Where(r => r.As<JobPlanned>() is not null).Select(r => new JobView(_club, r)).Where(WasThen)];
 
     /// <summary>The boat by what had been recorded of it before an entry, under the name and class it has today.</summary>
     internal BoatView Before(Recorded entry) => new(this, entry);
@@ -102,10 +102,10 @@ public sealed class BoatView
             r.Fact is ReadingTaken { Item: ReadItem.Gate, Angle: null } taken
             && (taken.Station ?? Station.Abeam) == station
             && !changes.AreAfter(r));
-        return new(Name, boatClass, new ReadingsView(_club, _records, boatClass, settings).Readings(faces));
+        return new(Name, boatClass, new ReadingsView(_club, _records, boatClass, settings, isNamed: false).Readings(faces));
     }
 
-    private static Report? Report(Recorded record) => record.Fact is Reported report
+    private static Report? Report(Recorded record) => record.As<Reported>() is { } report
         ? new(
             report.Kind,
             report is { Seat: { } seat, Side: { } side } ? new GatePlace(seat, side) : null,

@@ -1,5 +1,5 @@
 using Gatewright.Core.Diagnosing;
-using Gatewright.Core.Measuring;
+using Gatewright.Journal.Entries;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 
@@ -16,44 +16,62 @@ namespace Gatewright.Journal.Views;
 public sealed class ChancesView
 {
     private const string Group = "chances";
-    private const string Reset = "reset";
+    private const string ResetField = "reset";
+
+    private readonly Guid? _reset;
+    private readonly IReadOnlyCollection<Recorded> _takenBack;
+    private readonly Dictionary<Subject, CountedShelf> _shelves = [];
 
     /// <summary>Counts a club's journal.</summary>
     public ChancesView(Club club)
+        : this(club, (ChancesView?)null)
+    {
+    }
+
+    /// <summary>Counts a club's journal; what has not changed since it was counted before is not counted again.</summary>
+    public ChancesView(Club club, ChancesView? before)
+        : this(club, Reset(club))
     {
         ArgumentNullException.ThrowIfNull(club);
-        List<Recorded> since = [.. Since(club)];
-        ILookup<Cause, Cause> found = since.Select(r => (r.Fact as JobDone)?.Found).OfType<Cause>().ToLookup(c => c);
-        int Count(params ReadOnlySpan<Cause> causes)
+        foreach (Subject subject in club.Subjects)
         {
-            int sum = 0;
-            foreach (Cause cause in causes)
-            {
-                sum += found[cause].Count();
-            }
-
-            return sum;
+            Count(club, subject, before);
         }
 
-        var visits = new Visits(since);
-        Found = new()
+        Found = Sum();
+    }
+
+    private ChancesView(Club club, Entry? reset)
+    {
+        ArgumentNullException.ThrowIfNull(club);
+        (_reset, _takenBack, Found) = (reset?.Id, club.Everything(Subject.Journal), FoundCauses.None);
+    }
+
+    /// <summary>The same, a little at a time: where there is one thread, whoever taps meanwhile is heard.</summary>
+    /// <param name="club">The club.</param>
+    /// <param name="before">What was counted before; null for nothing.</param>
+    /// <param name="breathe">Called after each little, and awaited.</param>
+    public static async Task<ChancesView> OfAsync(Club club, ChancesView? before, Func<ValueTask> breathe)
+    {
+        ArgumentNullException.ThrowIfNull(breathe);
+        var counting = new ChancesView(club, Reset(club));
+        foreach (Subject subject in club.Subjects)
         {
-            GatePitch = Count(Cause.GatePitch),
-            PinAft = Count(Cause.PinAft),
-            PinOut = Count(Cause.PinOut),
-            Rigger = Count(Cause.Rigger),
-            Sleeve = Count(Cause.Sleeve),
-            HullLevel = Count(Cause.HullLevel),
-            GaugeZero = Count(Cause.GaugeZero),
-            GatesChecked = Math.Max(visits.Gates, Count(Cause.GatePitch, Cause.PinAft, Cause.PinOut, Cause.Rigger)),
-            OarsChecked = Math.Max(visits.Oars, Count(Cause.Sleeve)),
-            BoatsChecked = Math.Max(visits.Boats, Count(Cause.HullLevel)),
-            GaugesChecked = Math.Max(visits.Gauges, Count(Cause.GaugeZero)),
-        };
+            if (!counting.IsCountedIn(club, subject, before))
+            {
+                await RecordReading.ReadAsync(club.Everything(subject), breathe).ConfigureAwait(true);
+            }
+
+            counting.Count(club, subject, before);
+            await breathe().ConfigureAwait(true);
+        }
+
+        counting.Found = counting.Sum();
+        return counting;
     }
 
     /// <summary>What was found.</summary>
-    public FoundCauses Found { get; }
+    public FoundCauses Found { get; private set; }
 
     /// <summary>The chances that the club's own experience leaves of some.</summary>
     public PriorChances After(PriorChances basis)
@@ -70,55 +88,46 @@ public sealed class ChancesView
             or ThingSet { Thing: Things.Settings, Key: Group };
     }
 
-    private static IEnumerable<Recorded> Since(Club club)
-    {
-        IEnumerable<Recorded> holding = club.Unsorted.Where(r => !club.IsRetracted(r));
-        return new ThingView(club, Things.Settings, Group).Holding(Reset)?.Entry is { } reset
-            ? holding.Where(r => Entries.EntryOrder.Instance.Compare(r.Entry, reset) > 0)
-            : holding;
-    }
+    private static Entry? Reset(Club club) => new ThingView(club, Things.Settings, Group).Holding(ResetField)?.Entry;
 
-    /// <summary>How often things were looked at.</summary>
-    private sealed class Visits
+    private bool IsCountedIn(Club club, Subject subject, ChancesView? before) =>
+        before is not null
+        && before._reset == _reset
+        && ReferenceEquals(before._takenBack, _takenBack)
+        && before._shelves.TryGetValue(subject, out CountedShelf? counted)
+        && ReferenceEquals(counted.Shelf, club.Everything(subject));
+
+    private void Count(Club club, Subject subject, ChancesView? before) => _shelves[subject] = IsCountedIn(club, subject, before)
+        ? before!._shelves[subject]
+        : CountedShelf.Of(club, club.Everything(subject), _reset is { } reset ? club.Find(reset)?.Entry : null);
+
+    private FoundCauses Sum()
     {
-        public Visits(List<Recorded> records)
+        ILookup<Cause, Cause> found = _shelves.Values.SelectMany(s => s.Found).ToLookup(c => c);
+        int Count(params ReadOnlySpan<Cause> causes)
         {
-            // Of a lying told twice the later counts; of all else no order does.
-            List<Recorded> laid = [.. records.Where(r => r.Fact is BoatLaid).Order(RecordedOrder.Instance)];
-            var days = new BoatDays(laid);
-            Dictionary<string, BoatLaid> lyings = [];
-            foreach (BoatLaid told in laid.Select(r => (BoatLaid)r.Fact))
+            int sum = 0;
+            foreach (Cause cause in causes)
             {
-                lyings[told.Lying] = told;
+                sum += found[cause].Count();
             }
 
-            string When(Recorded record, string lying) => lyings.GetValueOrDefault(lying)?.Round ?? FormattableString.Invariant($"{days.Of(record):yyyy-MM-dd}");
-            List<(Recorded Record, ReadingTaken Reading)> read = [.. records.Where(r => r.Fact is ReadingTaken).Select(r => (r, (ReadingTaken)r.Fact))];
-            Gates = Settled(
-                read.Where(r => r.Reading.Item != ReadItem.Sleeve),
-                r => (r.Reading.Boat, r.Reading.Seat, r.Reading.Side),
-                r => When(r.Record, r.Reading.Lying));
-            Oars = Settled(
-                read.Where(r => r.Reading.Item == ReadItem.Sleeve),
-                r => (r.Reading.Boat, r.Reading.Seat, r.Reading.Side),
-                r => days.Of(r.Record));
-            Boats = Settled(
-                records.Where(r => r.Fact is BoatLaid { Level: not LevelBasis.ByEye }),
-                r => ((BoatLaid)r.Fact).Boat,
-                days.Of);
-            Gauges = records.Count(r => r.Fact is GaugeReversed);
+            return sum;
         }
 
-        /// <summary>How many looks there were, without the last at each thing.</summary>
-        private static int Settled<TLook, TThing, TWhen>(IEnumerable<TLook> looks, Func<TLook, TThing> thing, Func<TLook, TWhen> when) =>
-            looks.GroupBy(thing).Sum(of => of.Select(when).Distinct().Count() - 1);
-
-        public int Gates { get; }
-
-        public int Oars { get; }
-
-        public int Boats { get; }
-
-        public int Gauges { get; }
+        return new()
+        {
+            GatePitch = Count(Cause.GatePitch),
+            PinAft = Count(Cause.PinAft),
+            PinOut = Count(Cause.PinOut),
+            Rigger = Count(Cause.Rigger),
+            Sleeve = Count(Cause.Sleeve),
+            HullLevel = Count(Cause.HullLevel),
+            GaugeZero = Count(Cause.GaugeZero),
+            GatesChecked = Math.Max(_shelves.Values.Sum(s => s.Gates), Count(Cause.GatePitch, Cause.PinAft, Cause.PinOut, Cause.Rigger)),
+            OarsChecked = Math.Max(_shelves.Values.Sum(s => s.Oars), Count(Cause.Sleeve)),
+            BoatsChecked = Math.Max(_shelves.Values.Sum(s => s.Boats), Count(Cause.HullLevel)),
+            GaugesChecked = Math.Max(_shelves.Values.Sum(s => s.Gauges), Count(Cause.GaugeZero)),
+        };
     }
 }

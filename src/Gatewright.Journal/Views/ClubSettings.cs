@@ -15,7 +15,17 @@ public static class ClubSettings
     public static string? Name(Club club) => new ThingView(club, Things.Settings, Group)["name"];
 
     /// <summary>The chances that the club's own finished jobs have taught, counted over its whole journal.</summary>
-    public static PriorChances Chances(Club club) => new ChancesView(club).After(CheckSettings.Default.Diagnosing.Chances);
+    public static PriorChances Chances(Club club) => Chances(new ChancesView(club));
+
+    /// <summary>The same, from what was counted.</summary>
+    public static PriorChances Chances(ChancesView counted)
+    {
+        ArgumentNullException.ThrowIfNull(counted);
+        return Chances(counted.Found);
+    }
+
+    /// <summary>The same, from what was found.</summary>
+    public static PriorChances Chances(FoundCauses found) => CheckSettings.Default.Diagnosing.Chances.After(found);
 
     /// <summary>The settings, with the club's standard and its chances.</summary>
     public static CheckSettings Of(Club club) => Of(club, Chances(club));

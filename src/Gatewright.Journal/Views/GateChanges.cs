@@ -18,11 +18,11 @@ internal sealed class GateChanges
         _days = new(records);
         foreach (Recorded record in records)
         {
-            if (record.Fact is Reported { Seat: { } seat, Side: { } side } report && report.Kind.ChangesTheGate())
+            if (record.As<Reported>() is { Seat: { } seat, Side: { } side } report && report.Kind.ChangesTheGate())
             {
                 Later(_changed, new(seat, side), record);
             }
-            else if (record.Fact is GateMended told)
+            else if (record.As<GateMended>() is { } told)
             {
                 _anyMended = Mended(new(told.Seat, told.Side), record);
             }
@@ -43,7 +43,8 @@ internal sealed class GateChanges
 
             if (job.Done is { } done)
             {
-                _anyMended = Mended(gate, done);
+                // A sleeve is the oar's: what was read of the gate it lay in still stands.
+                _anyMended = Mended(gate, done, isOfTheGate: job.Plan.Cause != Cause.Sleeve);
             }
         }
     }
@@ -73,9 +74,13 @@ internal sealed class GateChanges
         && new GatePlace(taken.Seat, taken.Side) == gate;
 
     /// <returns>The latest mending of any gate.</returns>
-    private Recorded? Mended(GatePlace gate, Recorded done)
+    private Recorded? Mended(GatePlace gate, Recorded done, bool isOfTheGate = true)
     {
-        Later(_changed, gate, done);
+        if (isOfTheGate)
+        {
+            Later(_changed, gate, done);
+        }
+
         Later(_mended, gate, done);
         return IsAfter(done, _anyMended) ? done : _anyMended;
     }

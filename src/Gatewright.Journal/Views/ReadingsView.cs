@@ -18,14 +18,21 @@ internal sealed class ReadingsView
     private readonly Lazy<ThingTitles> _rackTitles;
     private readonly Lazy<ThingTitles> _gaugeTitles;
 
-    public ReadingsView(Club club, IReadOnlyList<Recorded> records, BoatClass boatClass, MeasuringSettings settings)
+    /// <summary>The view of a boat's records.</summary>
+    /// <param name="club">The club.</param>
+    /// <param name="records">All that holds of the boat.</param>
+    /// <param name="boatClass">Its class.</param>
+    /// <param name="settings">What is known of how readings are taken.</param>
+    /// <param name="isNamed">Whether racks and gauges are called by their titles: to find those takes looking at all there are.</param>
+    public ReadingsView(
+        Club club, IReadOnlyList<Recorded> records, BoatClass boatClass, MeasuringSettings settings, bool isNamed = true)
     {
         (_club, _settings, _angles) = (club, settings, settings.Angles(boatClass.Rowing));
-        _rackTitles = new(() => new(club, Things.Rack));
-        _gaugeTitles = new(() => new(club, Things.Gauge));
+        _rackTitles = new(() => isNamed ? new(club, Things.Rack) : ThingTitles.Keys);
+        _gaugeTitles = new(() => isNamed ? new(club, Things.Gauge) : ThingTitles.Keys);
         foreach (Recorded record in records)
         {
-            if (record.Fact is BoatLaid laid)
+            if (record.As<BoatLaid>() is { } laid)
             {
                 _laid[laid.Lying] = record;
             }

@@ -28,6 +28,13 @@ public sealed class ThingTitles
         }
     }
 
+    private ThingTitles()
+    {
+    }
+
+    /// <summary>Titles for whoever reads none of them: every thing is called by its key.</summary>
+    internal static ThingTitles Keys { get; } = new();
+
     /// <summary>A thing's title; its key where nothing was said of it.</summary>
     public string this[string key] => _titles.GetValueOrDefault(key, key);
 

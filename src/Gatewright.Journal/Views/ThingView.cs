@@ -19,7 +19,7 @@ public sealed class ThingView
         var probe = new ThingSet(thing, key, new Dictionary<string, string?>());
         foreach (Recorded record in club.Everything(Subject.Of(probe)))
         {
-            if (record.Fact is ThingSet set && set.Thing == thing && set.Key == key)
+            if (record.As<ThingSet>() is { } set && set.Thing == thing && set.Key == key)
             {
                 Take(record, set, !club.IsRetracted(record));
             }

@@ -126,8 +126,9 @@ public sealed class ClubCopy
 
     /// <summary>Opens a club that a device holds.</summary>
     /// <exception cref="ShelfException">The shelf cannot be read, or does not hold the club.</exception>
-    internal static async Task<ClubCopy> OpenAsync(IDeviceShelf shelf, DeviceClock clock, string device, string club) =>
-        new(await CopySnapshots.OpenAsync(shelf, clock, device, club).ConfigureAwait(true));
+    internal static async Task<ClubCopy> OpenAsync(
+        IDeviceShelf shelf, DeviceClock clock, string device, string club, Func<ValueTask> breathe) =>
+        new(await CopySnapshots.OpenAsync(shelf, clock, device, club, breathe).ConfigureAwait(true));
 
     /// <summary>Notes what is newly known of the club, once it is on the shelf.</summary>
     internal void Hold(HeldClub held) => _copy.Held = held with { Pulled = _copy.Held.Pulled };

@@ -15,7 +15,7 @@ internal static class CopySnapshots
     private const long Share = 20;
 
     /// <summary>From the snapshot and what came after it, or from all there is where the snapshot is of no use.</summary>
-    public static async Task<CopyOnShelf> OpenAsync(IDeviceShelf shelf, DeviceClock clock, string device, string club)
+    public static async Task<CopyOnShelf> OpenAsync(IDeviceShelf shelf, DeviceClock clock, string device, string club, Func<ValueTask> breathe)
     {
         KeptClub kept = await shelf.ReadAsync(club, ReadFrom.Snapshot).ConfigureAwait(true);
         if (kept.Held is null)
@@ -26,7 +26,7 @@ internal static class CopySnapshots
         var copy = new CopyOnShelf(shelf, clock, device, kept.Held);
         if (kept.Snapshot is { } snapshot)
         {
-            if (Read(snapshot, kept.Held) is { } read)
+            if (await ReadAsync(snapshot, kept.Held, breathe).ConfigureAwait(true) is { } read)
             {
                 copy.Stand(copy.State with
                 {
@@ -78,7 +78,7 @@ internal static class CopySnapshots
     private static long Since(CopyOnShelf copy) =>
         copy.IsAlone ? copy.State.Own.All.LongCount() : copy.State.Number - copy.State.SnapshotNumber;
 
-    private static Club? Read(KeptSnapshot snapshot, HeldClub held)
+    private static async Task<Club?> ReadAsync(KeptSnapshot snapshot, HeldClub held, Func<ValueTask> breathe)
     {
         try
         {
@@ -86,7 +86,7 @@ internal static class CopySnapshots
             using MemoryStream bytes = MemoryMarshal.TryGetArray(snapshot.Bytes, out ArraySegment<byte> array)
                 ? new(array.Array!, array.Offset, array.Count, writable: false)
                 : new(snapshot.Bytes.ToArray(), writable: false);
-            (Club club, long number) = ClubSnapshot.Read(bytes);
+            (Club club, long number) = await ClubSnapshot.ReadAsync(bytes, snapshot.IsVouched, breathe).ConfigureAwait(true);
             bool isWhole = club.Name == held.Club && number == snapshot.Number && number <= held.Pulled
                 && (held.Home == ClubHome.Device || club.Count == number);
             return isWhole ? club : null;

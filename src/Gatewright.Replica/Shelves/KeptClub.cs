@@ -38,7 +38,8 @@ public readonly record struct OwnRecord(long Place, string Text);
 /// <param name="Number">It has the entries up to this number.</param>
 /// <param name="Place">It has the own records up to this place; 0 for a club whose journal a server keeps.</param>
 /// <param name="Bytes">The bytes.</param>
-public sealed record KeptSnapshot(long Number, long Place, ReadOnlyMemory<byte> Bytes);
+/// <param name="IsVouched">Whether the shelf has seen that they are what was put there: then nobody need look again.</param>
+public sealed record KeptSnapshot(long Number, long Place, ReadOnlyMemory<byte> Bytes, bool IsVouched = false);
 
 /// <summary>A picture.</summary>
 /// <param name="Sha256">Its hash, in lower-case hexadecimal.</param>

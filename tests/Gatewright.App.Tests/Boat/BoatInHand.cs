@@ -31,8 +31,11 @@ internal sealed class BoatInHand : IAsyncDisposable
         await device.JoinAsync(new SessionAnswer("ada", "Ada", [new SessionClub("c", "Heron Rowing", "m-ada", role)], "token"));
         ClubCopy copy = await device.ClubAsync("c");
         var inHand = new ClubInHand();
-        inHand.Open(copy);
+        inHand.Open(copy, device);
         var page = new BunitContext();
+
+        // On a machine that does much else a check takes its time; nothing here is about how long.
+        BunitContext.DefaultWaitTimeout = TimeSpan.FromSeconds(30);
         page.JSInterop.Mode = JSRuntimeMode.Loose;
         page.Services.AddLocalization();
         page.Services.AddSingleton(typeof(Texts<>));
@@ -41,6 +44,8 @@ internal sealed class BoatInHand : IAsyncDisposable
         page.Services.AddSingleton<IndexedDbShelf>();
         page.Services.AddSingleton<ThisDevice>();
         page.Services.AddSingleton<RecordWords>();
+        page.Services.AddSingleton<HttpClient>();
+        page.Services.AddSingleton<Sharing>();
         page.Services.AddSingleton(inHand);
         return new(page, inHand);
     }

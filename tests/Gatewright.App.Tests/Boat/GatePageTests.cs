@@ -1,3 +1,4 @@
+using System.Globalization;
 using AngleSharp.Dom;
 using Bunit;
 using Gatewright.App.Boat;
@@ -7,6 +8,9 @@ namespace Gatewright.App.Tests.Boat;
 
 public sealed class GatePageTests
 {
+    /// <summary>What is looked for is said in English, whatever is spoken where the tests run.</summary>
+    public GatePageTests() => CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo("en");
+
     private static DateOnly Today => DateOnly.FromDateTime(DateTime.Now);
 
     [Fact]

@@ -27,6 +27,17 @@ public class KeepingPagesTests
     }
 
     [Fact]
+    public async Task What_was_wrong_is_no_longer_said_once_it_is_put_right()
+    {
+        await using ClubOnDevice club = await ClubOnDevice.StartAsync();
+        IRenderedComponent<BoatFormPage> page = club.Page.Render<BoatFormPage>(p => p.Add(b => b.Key, "new"));
+        await page.Find("form").SubmitAsync();
+        page.Find("#name").Input("Grebe");
+
+        Assert.Equal(["class"], Invalid(page));
+    }
+
+    [Fact]
     public async Task From_an_empty_shed_a_rack_and_a_boat_on_it_come_to_be()
     {
         await using ClubOnDevice club = await ClubOnDevice.StartAsync();

@@ -23,7 +23,7 @@ internal sealed class ClubOnDevice : IAsyncDisposable
         var shelf = new FullShelf();
         Replica.Device device = await Replica.Device.OpenAsync(shelf, TimeProvider.System);
         var inHand = new ClubInHand();
-        inHand.Open(await device.StartClubAsync("Heron Rowing"));
+        inHand.Open(await device.StartClubAsync("Heron Rowing"), device);
         var page = new BunitContext();
         page.JSInterop.Mode = JSRuntimeMode.Loose;
         page.Services.AddLocalization();

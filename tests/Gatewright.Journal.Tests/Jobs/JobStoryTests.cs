@@ -111,6 +111,15 @@ public sealed class JobStoryTests
     }
 
     [Fact]
+    public async Task A_sleeve_that_was_turned_leaves_its_gate_as_it_was_read()
+    {
+        Telling club = Telling.WrongInsert();
+        club.Tell(new JobPlanned("j1", "teal", Cause.Sleeve, "turn-sleeve", ["Turn it."], [], [], 1, Side.Starboard), new JobDone("j1", Cause.Sleeve));
+
+        Assert.Equal(Verdict.Stop, await VerdictAsync(club));
+    }
+
+    [Fact]
     public async Task What_is_read_after_the_plan_does_not_change_what_it_is_judged_against()
     {
         Telling club = Telling.WrongInsert();

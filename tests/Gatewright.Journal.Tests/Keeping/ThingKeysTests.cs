@@ -1,6 +1,4 @@
-using FsCheck.Fluent;
 using FsCheck.Xunit;
-using Gatewright.Core;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Keeping;
 

@@ -156,6 +156,24 @@ public sealed class GateViewTests
     }
 
     [Fact]
+    public void Notes_on_a_boat_and_on_its_gates_stand_together_each_with_its_place()
+    {
+        Club club = Of(
+            On(May4, 1, new Noted(Things.Boat, "teal", "new stretcher")),
+            On(May4, 2, new Noted(Things.Gate, "teal/1/starboard", "keeper is worn")),
+            On(May4, 3, new Noted(Things.Gate, "teal2/1/starboard", "another boat's")),
+            On(May4, 4, new Noted(Things.Seat, "teal/2", "slide sticks")),
+            On(May4, 5, new Noted(Things.Boat, "teal", "taken back")),
+            On(May4, 6, new Retracted(Journals.Id(5))));
+
+        IReadOnlyList<Remark> remarks = BoatRemarks.Of(club, "teal");
+
+        Assert.Equal(["slide sticks", "keeper is worn", "new stretcher"], remarks.Select(r => ((Noted)r.Record.Fact).Text));
+        Assert.Equal([null, Bow, null], remarks.Select(r => r.Gate));
+        Assert.Equal(3, BoatRemarks.Of(BoatJournal.Of(club, "teal"), "teal").Count);
+    }
+
+    [Fact]
     public void A_boat_was_of_its_class_before_anybody_told_so()
     {
         Club club = Of([

@@ -53,6 +53,19 @@ public static class ClubSnapshot
         return club.Count == count ? (club, number) : throw BlockReader.Damaged();
     }
 
+    /// <summary>The same, a little at a time: where there is one thread, whoever taps meanwhile is heard.</summary>
+    /// <param name="from">The snapshot.</param>
+    /// <param name="isVouched">Whether whoever kept it has seen that it is what was written: then no hash is worked out.</param>
+    /// <param name="breathe">Called after each few entries, and awaited.</param>
+    /// <exception cref="SnapshotException">It is damaged, cut short, or of a program that filed otherwise.</exception>
+    public static async Task<(Club Club, long Number)> ReadAsync(Stream from, bool isVouched, Func<ValueTask> breathe)
+    {
+        ArgumentNullException.ThrowIfNull(breathe);
+        (BlockReader blocks, string name, long number, int count) = Begin(from, isVouched);
+        Club club = await Club.Empty(name).WithAsync(Entries(blocks, name), breathe).ConfigureAwait(true);
+        return club.Count == count ? (club, number) : throw BlockReader.Damaged();
+    }
+
     /// <summary>Looks through a snapshot, and makes no club of it.</summary>
     /// <returns>The club's id, the number of the last entry in it, and how many there are.</returns>
     /// <exception cref="SnapshotException">It is damaged, cut short, or of a program that filed otherwise.</exception>
@@ -62,10 +75,10 @@ public static class ClubSnapshot
         return Entries(blocks, name).Count() == count ? (name, number, count) : throw BlockReader.Damaged();
     }
 
-    private static (BlockReader Blocks, string Club, long Number, int Count) Begin(Stream from)
+    private static (BlockReader Blocks, string Club, long Number, int Count) Begin(Stream from, bool isVouched = false)
     {
         ArgumentNullException.ThrowIfNull(from);
-        var blocks = new BlockReader(from);
+        var blocks = new BlockReader(from, isVouched);
         byte[] head = new byte[SnapshotFormat.Name.Length + SnapshotFormat.Fingerprint.Length];
         blocks.Fill(head);
         if (!head.AsSpan().StartsWith(SnapshotFormat.Name) || !head.AsSpan().EndsWith(SnapshotFormat.Fingerprint))
