@@ -5,6 +5,8 @@ namespace Gatewright.Browser.Tests.App;
 /// <summary>Every screen of the app, on a phone and at a desk, by day and at dusk, as one comes to it by its links.</summary>
 public sealed class ScreensTests(Chromium chromium)
 {
+    private readonly List<string> _faults = [];
+
     [Theory]
     [InlineData(true)]
     [InlineData(false)]
@@ -15,10 +17,10 @@ public sealed class ScreensTests(Chromium chromium)
         IPage page = device.Page;
         await page.GotoAsync("/app/");
         await page.Locator("#name").WaitForAsync();
-        await page.HoldBothAsync("app-welcome");
+        await page.HoldBothAsync("app-welcome", _faults);
         await device.WalkInAsync();
         await page.SettledAsync();
-        await page.HoldBothAsync("app-shed");
+        await page.HoldBothAsync("app-shed", _faults);
 
         await RoundAsync(page);
         await BoatAsync(page);
@@ -26,6 +28,7 @@ public sealed class ScreensTests(Chromium chromium)
         await ReportAsync(page);
         await MoreAsync(page);
         Assert.Empty(device.Complaints);
+        Assert.True(_faults.Count == 0, string.Join('\n', _faults));
     }
 
     [Theory]
@@ -40,93 +43,94 @@ public sealed class ScreensTests(Chromium chromium)
         await page.Locator("#name").FillAsync("Island school");
         await page.Locator("form button").ClickAsync();
         await page.HeadedAsync("Island school");
-        await page.HoldBothAsync("app-empty-shed");
+        await page.HoldBothAsync("app-empty-shed", _faults);
 
         await page.GetByRole(AriaRole.Link, new() { Name = "Add a boat" }).ClickAsync();
         await page.HeadedAsync("boat");
-        await page.HoldBothAsync("app-boat-new");
+        await page.HoldBothAsync("app-boat-new", _faults);
         foreach (string place in (string[])["Jobs", "Report", "Round"])
         {
             await page.PlaceAsync(place);
             await page.SettledAsync();
-            await page.HoldBothAsync("app-empty-" + place.ToLowerInvariant());
+            await page.HoldBothAsync("app-empty-" + place.ToLowerInvariant(), _faults);
         }
 
         await page.GotoAsync("/app/nowhere");
         await page.HeadedAsync("Nothing here");
-        await page.HoldBothAsync("app-nowhere");
+        await page.HoldBothAsync("app-nowhere", _faults);
         Assert.Empty(device.Complaints);
+        Assert.True(_faults.Count == 0, string.Join('\n', _faults));
     }
 
-    private static async Task RoundAsync(IPage page)
+    private async Task RoundAsync(IPage page)
     {
         await page.GetByRole(AriaRole.Link, new() { Name = "Start a round" }).ClickAsync();
         await page.HeadedAsync("Round");
         await page.SettledAsync();
-        await page.HoldBothAsync("app-round");
+        await page.HoldBothAsync("app-round", _faults);
         await page.GetByRole(AriaRole.Checkbox, new() { Name = "Rowan" }).CheckAsync();
         await page.GetByRole(AriaRole.Checkbox, new() { Name = "Bittern" }).CheckAsync();
         await page.Locator("#begin").ClickAsync();
         await page.HeadedAsync("Bittern");
         await page.Locator("#pad").WaitForAsync();
-        await page.HoldBothAsync("app-reading");
+        await page.HoldBothAsync("app-reading", _faults);
         await page.Locator("#more").ClickAsync();
         await page.Locator("#close-more").WaitForAsync();
-        await page.HoldBothAsync("app-reading-more");
+        await page.HoldBothAsync("app-reading-more", _faults);
         await page.Locator("#change-lie").ClickAsync();
         await page.Locator("#lay").WaitForAsync();
-        await page.HoldBothAsync("app-reading-lies");
+        await page.HoldBothAsync("app-reading-lies", _faults);
         await page.Locator("#lay").ClickAsync();
 
         // One that is far off: a slip is asked about, and kept.
         await page.TapAsync(1);
         await page.Locator("#keep").WaitForAsync();
-        await page.HoldBothAsync("app-reading-slip");
+        await page.HoldBothAsync("app-reading-slip", _faults);
         await page.Locator("#keep").ClickAsync();
         await page.TapAsync(4);
         await page.Locator("#typed").FillAsync("4.3");
         await page.Locator("#record-typed").WaitForAsync();
-        await page.HoldBothAsync("app-reading-typed");
+        await page.HoldBothAsync("app-reading-typed", _faults);
         await page.Locator("#record-typed").ClickAsync();
         await page.ReadAllAsync(_ => 4);
         await page.SettledAsync();
-        await page.HoldBothAsync("app-story");
+        await page.HoldBothAsync("app-story", _faults);
         await page.Locator("#done").ClickAsync();
         await page.HeadedAsync("The round is done");
-        await page.HoldBothAsync("app-summary");
+        await page.HoldBothAsync("app-summary", _faults);
         await page.Locator("#to-shed").ClickAsync();
         await page.HeadedAsync("The demo shed");
     }
 
-    private static async Task BoatAsync(IPage page)
+    private async Task BoatAsync(IPage page)
     {
         // Invented for the demo: examples/README.md tells the truth about Nuthatch, whose blade may dive.
         await page.GetByRole(AriaRole.Link, new() { Name = "Nuthatch" }).First.ClickAsync();
         await page.HeadedAsync("Nuthatch");
         await page.SettledAsync();
-        await page.HoldBothAsync("app-boat");
+        await page.HoldBothAsync("app-boat", _faults);
         await page.Locator(".gw-place.gw-starboard").Nth(1).ClickAsync();
         await page.HeadedAsync("2 starboard");
         await page.SettledAsync();
-        await page.HoldBothAsync("app-gate");
+        await page.HoldBothAsync("app-gate", _faults);
         await page.GoBackAsync();
         await page.HeadedAsync("Nuthatch");
         await page.SettledAsync();
     }
 
-    private static async Task JobAsync(IPage page)
+    private async Task JobAsync(IPage page)
     {
         await page.Locator("main a[href^='job/new']").First.ClickAsync();
         await page.HeadedAsync("2 starboard");
         await page.Locator("#plan").WaitForAsync();
-        await page.HoldBothAsync("app-job-new");
+        await page.HoldBothAsync("app-job-new", _faults);
         await page.Locator("#plan").ClickAsync();
         await page.HeadedAsync("Nuthatch: ");
         await page.SettledAsync();
-        await page.HoldBothAsync("app-job");
+        await page.HoldBothAsync("app-job", _faults);
         await page.PlaceAsync("Jobs");
         await page.SettledAsync();
-        await page.HoldBothAsync("app-jobs");
+        await page.HoldBothAsync("app-jobs", _faults);
         await page.Locator("#open-list a").First.ClickAsync();
         await page.HeadedAsync("Nuthatch: ");
         await page.GetByRole(AriaRole.Link, new() { Name = "Read it again" }).ClickAsync();
@@ -139,40 +143,40 @@ public sealed class ScreensTests(Chromium chromium)
             await Assertions.Expect(read.Nth(i)).Not.ToHaveTextAsync("–");
         }
 
-        await page.HoldBothAsync("app-recheck");
+        await page.HoldBothAsync("app-recheck", _faults);
         await page.Locator("#to-job").ClickAsync();
         await page.HeadedAsync("Nuthatch: ");
         await page.SettledAsync();
-        await page.HoldBothAsync("app-job-read");
+        await page.HoldBothAsync("app-job-read", _faults);
         await page.Locator("#close").ClickAsync();
         await Assertions.Expect(page.GetByText("Finished ")).ToBeVisibleAsync();
         await page.SettledAsync();
-        await page.HoldBothAsync("app-job-closed");
+        await page.HoldBothAsync("app-job-closed", _faults);
     }
 
-    private static async Task ReportAsync(IPage page)
+    private async Task ReportAsync(IPage page)
     {
         await page.PlaceAsync("Report");
-        await page.HoldBothAsync("app-report-boat");
+        await page.HoldBothAsync("app-report-boat", _faults);
         await page.GetByRole(AriaRole.Button, new() { Name = "Hornbeam" }).ClickAsync();
         await page.Locator(".kinds").WaitForAsync();
-        await page.HoldBothAsync("app-report-what");
+        await page.HoldBothAsync("app-report-what", _faults);
         await page.Locator(".kind").First.ClickAsync();
         await page.Locator("#where-nowhere").WaitForAsync();
-        await page.HoldBothAsync("app-report-where");
+        await page.HoldBothAsync("app-report-where", _faults);
         await page.Locator(".gw-place").Nth(2).ClickAsync();
         await page.Locator("#send").WaitForAsync();
-        await page.HoldBothAsync("app-report-send");
+        await page.HoldBothAsync("app-report-send", _faults);
         await page.Locator("#send").ClickAsync();
         await page.Locator("#send").WaitForAsync(new() { State = WaitForSelectorState.Detached });
         await page.SettledAsync();
-        await page.HoldBothAsync("app-report-sent");
+        await page.HoldBothAsync("app-report-sent", _faults);
     }
 
-    private static async Task MoreAsync(IPage page)
+    private async Task MoreAsync(IPage page)
     {
         await page.PlaceAsync("More");
-        await page.HoldBothAsync("app-more");
+        await page.HoldBothAsync("app-more", _faults);
         List<string> places = [.. await page.Locator("main li a").EvaluateAllAsync<string[]>("all => all.map(a => a.getAttribute('href'))")];
         Assert.NotEmpty(places);
         foreach (string place in places)
@@ -181,7 +185,7 @@ public sealed class ScreensTests(Chromium chromium)
             await page.Locator($"main li a[href='{place}']").ClickAsync();
             await page.Locator($"main li a[href='{place}']").WaitForAsync(new() { State = WaitForSelectorState.Detached });
             await page.SettledAsync();
-            await page.HoldBothAsync("app-" + place);
+            await page.HoldBothAsync("app-" + place, _faults);
 
             // The first of what is listed there, such as one rack of the racks.
             ILocator first = page.Locator($"main a[href^='{place}/']:not([href$='/new'])").First;
@@ -190,7 +194,7 @@ public sealed class ScreensTests(Chromium chromium)
                 await first.ClickAsync();
                 await first.WaitForAsync(new() { State = WaitForSelectorState.Detached });
                 await page.SettledAsync();
-                await page.HoldBothAsync($"app-{place}-one");
+                await page.HoldBothAsync($"app-{place}-one", _faults);
             }
         }
     }
