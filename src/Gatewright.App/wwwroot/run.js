@@ -2,6 +2,7 @@
 (() => {
   'use strict';
   const app = document.getElementById('app');
+  import('./shelf.js').then(shelf => shelf.prepare()).catch(() => { });
   Blazor.start({ applicationCulture: globalThis.gatewright.language }).then(() => {
     app.inert = false;
     delete app.dataset.last;
