@@ -1,3 +1,4 @@
+using Gatewright.Browser.Tests.App;
 using Microsoft.Playwright;
 
 [assembly: AssemblyFixture(typeof(Gatewright.Browser.Tests.Chromium))]
@@ -9,6 +10,12 @@ namespace Gatewright.Browser.Tests;
 public sealed class Chromium : IAsyncLifetime
 {
     private const string Program = "/usr/bin/chromium";
+    private static readonly string[] Quietly =
+    [
+        "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+        "--disable-component-update", "--disable-sync",
+    ];
+
     private IPlaywright? _playwright;
     private IBrowser? _browser;
 
@@ -19,17 +26,23 @@ public sealed class Chromium : IAsyncLifetime
             throw new InvalidOperationException("Chromium is not installed: ./test installs it where it may, or use apt-get install chromium.");
         }
 
+        // A loaded machine is no fault of a page: what comes is waited for, and what comes late is a matter of the benches.
+        Assertions.SetDefaultExpectTimeout(30_000);
         _playwright = await Playwright.CreateAsync();
-        _browser = await _playwright.Chromium.LaunchAsync(new()
+        _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = Program, Args = Quietly });
+    }
+
+    /// <summary>A browser of its own over a disk that outlives it.</summary>
+    internal Task<IBrowserContext> PersistentAsync(string disk, Uri address, DeviceShape shape) =>
+        _playwright!.Chromium.LaunchPersistentContextAsync(disk, new()
         {
             ExecutablePath = Program,
-            Args =
-            [
-                "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
-                "--disable-component-update", "--disable-sync",
-            ],
+            Args = Quietly,
+            BaseURL = address.ToString(),
+            Locale = shape.Locale,
+            ViewportSize = new() { Width = shape.Width, Height = shape.Height },
+            ColorScheme = shape.IsDark ? ColorScheme.Dark : ColorScheme.Light,
         });
-    }
 
     /// <summary>A page of its own, as on a phone or at a desk.</summary>
     public async Task<IPage> PageAsync(Uri address, bool isPhone, bool isDark)

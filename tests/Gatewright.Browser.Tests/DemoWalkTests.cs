@@ -19,7 +19,7 @@ public sealed class DemoWalkTests(Chromium chromium)
 
         await page.GotoAsync("/");
         await page.HoldAsync("welcome");
-        await page.GetByRole(AriaRole.Button, new() { Name = "Walk in" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Look around without scripts" }).ClickAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToHaveTextAsync("The demo shed");
         await page.HoldAsync("shed");
         await page.Locator(".boats a").First.ClickAsync();
@@ -40,8 +40,8 @@ public sealed class DemoWalkTests(Chromium chromium)
         IPage page = await chromium.PageAsync(site.Address, isPhone: true, isDark: false);
         await page.GotoAsync("/");
 
-        // The first stop skips to the content, the second leads home; then comes the button.
-        foreach (int _ in Enumerable.Range(0, 3))
+        // The first stop skips to the content, the second leads home; then come the app and the pages.
+        foreach (int _ in Enumerable.Range(0, 4))
         {
             await page.Keyboard.PressAsync("Tab");
         }

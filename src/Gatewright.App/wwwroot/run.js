@@ -3,9 +3,14 @@
   'use strict';
   const app = document.getElementById('app');
   import('./shelf.js').then(shelf => shelf.prepare()).catch(() => { });
-  Blazor.start({ applicationCulture: globalThis.gatewright.language }).then(() => {
+
+  // What was last seen goes when the program has drawn its first page, not before: until then nothing answers a touch.
+  new MutationObserver((_, watch) => {
+    watch.disconnect();
     app.inert = false;
     delete app.dataset.last;
+  }).observe(app, { childList: true });
+  Blazor.start({ applicationCulture: globalThis.gatewright.language }).then(() => {
     if ('serviceWorker' in navigator) {
       // Keeping the program takes the processor and the network: the first screen comes before it.
       const keep = () => navigator.serviceWorker.register('service-worker.js', { updateViaCache: 'none' });

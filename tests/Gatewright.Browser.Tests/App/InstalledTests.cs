@@ -1,0 +1,70 @@
+using System.Text.Json;
+using Microsoft.Playwright;
+
+namespace Gatewright.Browser.Tests.App;
+
+/// <summary>The app is kept on the device: it starts without a network, and without the server.</summary>
+public sealed class InstalledTests(Chromium chromium)
+{
+    [Fact]
+    public async Task What_a_browser_asks_of_an_installable_app_is_there()
+    {
+        await using AppSite site = await AppSite.StartAsync();
+        await using Device phone = await Device.StartAsync(site.Address, chromium);
+        await phone.WalkInAsync();
+
+        string text = await phone.Page.EvaluateAsync<string>("fetch('manifest.webmanifest').then(r => r.text())");
+        using var manifest = JsonDocument.Parse(text);
+        Assert.Equal("/app/", manifest.RootElement.GetProperty("start_url").GetString());
+        Assert.Equal("standalone", manifest.RootElement.GetProperty("display").GetString());
+        List<string> sizes = [];
+        foreach (JsonElement icon in manifest.RootElement.GetProperty("icons").EnumerateArray())
+        {
+            string source = icon.GetProperty("src").GetString()!;
+            sizes.Add(icon.GetProperty("sizes").GetString()!);
+            Assert.True(
+                await phone.Page.EvaluateAsync<bool>("s => new Promise(r => { const i = new Image(); i.onload = () => r(true); i.onerror = () => r(false); i.src = s; })", source),
+                $"{source} is no picture");
+        }
+
+        // W3C, Web Application Manifest, members name, icons, start_url, display; 192 and 512 as browsers ask to install (from memory).
+        Assert.Contains("192x192", sizes);
+        Assert.Contains("512x512", sizes);
+        Assert.Empty(phone.Complaints);
+    }
+
+    [Fact]
+    public async Task The_first_start_after_it_was_kept_needs_neither_network_nor_server()
+    {
+        await using AppSite site = await AppSite.StartAsync();
+        await using Device phone = await Device.StartAsync(site.Address, chromium);
+        await phone.WalkInAsync();
+        await Assertions.Expect(phone.Page.Locator(".boat")).ToHaveCountAsync(26);
+        await phone.OfflineAsync(true);
+        await site.KillAsync();
+
+        await phone.NewPageAsync();
+        await phone.Page.GotoAsync("/app/");
+
+        await Assertions.Expect(phone.Page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToHaveTextAsync("The demo shed");
+        await Assertions.Expect(phone.Page.Locator(".boat")).ToHaveCountAsync(26);
+        Assert.Empty(phone.Complaints);
+    }
+
+    [Fact]
+    public async Task The_shed_as_last_seen_stands_there_before_the_program_does()
+    {
+        await using AppSite site = await AppSite.StartAsync();
+        await using Device phone = await Device.StartAsync(site.Address, chromium);
+        await phone.WalkInAsync();
+        await phone.Page.UntilAsync("localStorage.getItem('gatewright.last-shed')?.includes('Nuthatch') === true");
+
+        // The runtime never comes: what is on the screen then is what was kept.
+        await phone.NewPageAsync();
+        await phone.Page.AddInitScriptAsync("for (const n of ['compile', 'compileStreaming', 'instantiate', 'instantiateStreaming']) { WebAssembly[n] = () => new Promise(() => { }); }");
+        await phone.Page.GotoAsync("/app/");
+
+        await Assertions.Expect(phone.Page.GetByText("Nuthatch")).ToBeVisibleAsync();
+        Assert.True(await phone.Page.EvaluateAsync<bool>("document.getElementById('app').inert"));
+    }
+}

@@ -1,0 +1,39 @@
+using System.Diagnostics;
+using Microsoft.Playwright;
+
+namespace Gatewright.Browser.Tests.App;
+
+/// <summary>Waits for what a page says of itself.</summary>
+internal static class Waiting
+{
+    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(60);
+    private static readonly TimeSpan Often = TimeSpan.FromMilliseconds(50);
+
+    /// <summary>
+    /// Waits until an expression is true. Playwright's own wait evaluates text within the page, which the page's policy forbids.
+    /// </summary>
+    public static async Task UntilAsync(this IPage page, string expression)
+    {
+        var watch = Stopwatch.StartNew();
+        while (!await page.EvaluateAsync<bool>(expression))
+        {
+            Assert.True(watch.Elapsed < Longest, $"never came true: {expression}");
+            await Task.Delay(Often, TestContext.Current.CancellationToken);
+        }
+    }
+
+    /// <summary>Waits until the page works nothing out any more: while it does, it says so in words that end in an ellipsis.</summary>
+    public static Task SettledAsync(this IPage page) => page.UntilAsync(
+        "!document.querySelector('main [aria-busy=\"true\"]') && !/…(\\s|$)/.test(document.querySelector('main')?.innerText ?? '…')");
+
+    /// <summary>Waits for the first heading, of the program itself: not of the shed as it was last seen, which stands there before.</summary>
+    public static Task HeadedAsync(this IPage page, string text) =>
+        Assertions.Expect(page.Locator("#app:not([inert]) h1")).ToContainTextAsync(text, new() { Timeout = 60_000 });
+
+    /// <summary>Goes to one of the places of the frame.</summary>
+    public static async Task PlaceAsync(this IPage page, string name)
+    {
+        await page.Locator(".places").GetByRole(AriaRole.Link, new() { Name = name, Exact = true }).ClickAsync();
+        await page.HeadedAsync(name == "Shed" ? "The demo shed" : name);
+    }
+}
