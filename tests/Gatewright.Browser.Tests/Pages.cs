@@ -50,7 +50,7 @@ internal static class Pages
         await page.ScreenshotAsync(new() { Path = Path.Combine(AppContext.BaseDirectory, "pictures", file), FullPage = true });
         if (Environment.GetEnvironmentVariable("GATEWRIGHT_PICTURES") is { Length: > 0 } folder)
         {
-            await page.ScreenshotAsync(new() { Path = Path.Combine(folder, file) });
+            await File.WriteAllBytesAsync(Path.Combine(folder, file), SmallPicture.Of(await page.ScreenshotAsync()));
         }
     }
 

@@ -84,7 +84,7 @@ public sealed class ScreensTests(Chromium chromium)
 
         // One that is far off: it is asked whether it is a slip, and taken back.
         string first = await page.NowAsync();
-        await page.Locator("#typed").FillAsync("14");
+        await page.Locator("#typed").FillAsync("16");
         await page.Locator("#record-typed").ClickAsync();
         await page.Locator("#keep").WaitForAsync();
         await page.HoldBothAsync("app-reading-slip", _faults);
