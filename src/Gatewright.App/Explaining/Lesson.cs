@@ -18,6 +18,6 @@ public sealed record Lesson(string Name, TeachingGate Gate)
         new("rolled", new() { PortLow = 2, OarAngle = 55 }),
         new("turned", new() { BowHigh = 1.5, Lie = Lie.Inverted }),
         new("sleeve", new() { Sleeve = -2 }),
-        new("dives", new() { GatePitch = 2, PinOut = 4, OarAngle = -35 }),
+        new("dives", new() { GatePitch = 1.9, PinOut = 3.6, OarAngle = -35 }),
     ];
 }

@@ -40,6 +40,37 @@ public sealed class ChancesViewTests
     }
 
     [Fact]
+    public async Task What_has_grown_is_counted_as_if_it_were_counted_anew()
+    {
+        Fact[] facts =
+        [
+            new BoatLaid("l1", "teal", Lie.Upright, LevelBasis.Read, 0, 0, Round: "r1"), Reading("l1", 1, Side.Port),
+            new BoatLaid("l2", "teal", Lie.Upright, LevelBasis.Read, 0, 0, Round: "r2"), Reading("l2", 1, Side.Port),
+            new JobDone("j1", Cause.GatePitch), new GaugeReversed("g1", 2, -2), new Retracted(Journals.Id(4)),
+            new BoatLaid("l3", "heron", Lie.Upright, LevelBasis.ByEye), new Retracted(Journals.Id(7)),
+            new ThingSet(Things.Settings, "chances", new Dictionary<string, string?> { ["reset"] = "yes" }),
+            new JobDone("j2", Cause.Sleeve), Reading("l3", 2, Side.Starboard), new Retracted(Journals.Id(10)),
+        ];
+        Recorded[] records = [.. facts.Select((fact, i) => On(May4.AddDays(i), i + 1, fact))];
+        Club club = Club.Empty(Journals.Club);
+        ChancesView? kept = null;
+        ChancesView? slowly = null;
+        List<FoundCauses> found = [];
+        foreach (Recorded record in records)
+        {
+            club = club.With(record);
+            kept = new(club, kept);
+            slowly = await ChancesView.OfAsync(club, slowly, () => ValueTask.CompletedTask);
+            found.Add(new ChancesView(club).Found);
+            Assert.Equal(found[^1], kept.Found);
+            Assert.Equal(found[^1], slowly.Found);
+        }
+
+        // Each kind of change is seen: what is found, what is taken back, and taken back again, what a reset forgets.
+        Assert.True(found.Distinct().Count() > 5);
+    }
+
+    [Fact]
     public void What_was_looked_at_once_has_taught_nothing_yet()
     {
         FoundCauses found = new ChancesView(Of(

@@ -55,7 +55,7 @@ public sealed class BoatForm
         {
             Name = view.Properties["name"],
             Class = view.Class?.Name,
-            Rack = view.Properties["rack"],
+            Rack = BoatBerth.Of(view).Rack,
             Lie = view.Properties["lie"],
             Standard = view.Properties["standard"],
             Code = view.Properties["code"],

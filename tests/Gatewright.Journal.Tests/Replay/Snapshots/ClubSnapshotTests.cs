@@ -78,6 +78,33 @@ public sealed class ClubSnapshotTests
         }
     }
 
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task A_snapshot_read_a_little_at_a_time_is_the_same_club(bool isVouched)
+    {
+        Club club = Whole(Enumerable.Range(0, 1_200).Select(i => Journals.Entry(i, new Noted("boat", "heron", new string('x', 2_000)), i)));
+        int breaths = 0;
+
+        (Club opened, _) = await ClubSnapshot.ReadAsync(new MemoryStream(Bytes(club)), isVouched, () =>
+        {
+            breaths++;
+            return ValueTask.CompletedTask;
+        });
+
+        Assert.Equal(ClubPicture.Of(club), ClubPicture.Of(opened));
+        Assert.True(breaths > 50);
+    }
+
+    [Fact]
+    public async Task What_nobody_vouches_for_is_looked_at_to_the_byte()
+    {
+        byte[] whole = Bytes(Whole([Journals.Entry(1, Journals.Set("heron", "name", "Heron"), 10)]));
+        whole[^50] ^= 0x10;
+
+        await Assert.ThrowsAsync<SnapshotException>(() => ClubSnapshot.ReadAsync(new MemoryStream(whole), false, () => ValueTask.CompletedTask));
+    }
+
     [Fact]
     public void A_snapshot_of_another_version_is_refused_by_name()
     {
