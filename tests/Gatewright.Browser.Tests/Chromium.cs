@@ -40,6 +40,7 @@ public sealed class Chromium : IAsyncLifetime
             Args = Quietly,
             BaseURL = address.ToString(),
             Locale = shape.Locale,
+            ReducedMotion = ReducedMotion.Reduce,
             ViewportSize = new() { Width = shape.Width, Height = shape.Height },
             ColorScheme = shape.IsDark ? ColorScheme.Dark : ColorScheme.Light,
         });

@@ -50,7 +50,7 @@ internal static class Pages
         await page.ScreenshotAsync(new() { Path = Path.Combine(AppContext.BaseDirectory, "pictures", file), FullPage = true });
         if (Environment.GetEnvironmentVariable("GATEWRIGHT_PICTURES") is { Length: > 0 } folder)
         {
-            await page.ScreenshotAsync(new() { Path = Path.Combine(folder, file) });
+            await File.WriteAllBytesAsync(Path.Combine(folder, file), SmallPicture.Of(await page.ScreenshotAsync()));
         }
     }
 
@@ -85,7 +85,7 @@ internal static class Pages
         (() => {
           const before = document.activeElement, at = scrollY;
           const covered = [...document.querySelectorAll('main a[href], main button:enabled, main input:enabled, main select, main textarea, main summary')]
-            .filter(e => e.offsetParent !== null && e.tabIndex >= 0 && !e.closest('.hidden-words') && !e.classList.contains('hidden-words'))
+            .filter(e => e.checkVisibility() && e.tabIndex >= 0 && !e.closest('.hidden-words') && !e.classList.contains('hidden-words'))
             .filter(e => {
               e.focus();
               const r = e.getBoundingClientRect();
@@ -104,7 +104,7 @@ internal static class Pages
     private static Task<string> SmallAsync(this IPage page) => page.EvaluateAsync<string>(
         """
         [...document.querySelectorAll('main a.button, main button, main input:not([type=hidden]), main select, main textarea, main summary, nav a')]
-          .filter(e => e.offsetParent !== null && e.tabIndex >= 0 && !e.closest('.hidden-words'))
+          .filter(e => e.checkVisibility() && e.tabIndex >= 0 && !e.closest('.hidden-words'))
           .map(e => /checkbox|radio/.test(e.type) ? e.closest('label') ?? e : e)
           .filter(e => { const r = e.getBoundingClientRect(); return r.height < 47.5 || r.width < 47.5; })
           .map(e => `lower or narrower than 48 px: ${e.outerHTML.slice(0, 120)}`).join('\n')

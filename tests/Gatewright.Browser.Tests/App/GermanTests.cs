@@ -56,6 +56,7 @@ public sealed partial class GermanTests(Chromium chromium, DemoSite demo) : ICla
         {
             await page.SettledAsync();
             await page.PictureAsync("german-" + name);
+            Assert.Equal(string.Empty, await page.OverhangingAsync());
             string text = await page.EvaluateAsync<string>("document.body.innerText + '\\n' + [...document.querySelectorAll('[aria-label], [placeholder]')].map(e => (e.ariaLabel ?? '') + '\\n' + (e.placeholder ?? '')).join('\\n')");
             left.AddRange(text.Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
                 .Where(line => english.Contains(line) || (EnglishWord().IsMatch(line) && !IsOfTheDemo(line)))

@@ -46,7 +46,7 @@ public sealed class LargeTextTests(Chromium chromium, DemoSite demo) : IClassFix
         Assert.Equal(string.Empty, await page.EvaluateAsync<string>(
             """
             [...document.querySelectorAll('main *, nav *')]
-              .filter(e => e.offsetParent !== null && !e.closest('.hidden-words, svg') && e.innerText?.trim()
+              .filter(e => e.checkVisibility() && !e.closest('.hidden-words, svg') && e.innerText?.trim()
                 && getComputedStyle(e).overflowX !== 'visible' && !/auto|scroll/.test(getComputedStyle(e).overflowX)
                 && (e.scrollWidth > e.clientWidth + 1 || e.scrollHeight > e.clientHeight + 1))
               .map(e => `cut off: ${e.outerHTML.slice(0, 120)}`).join('\n')

@@ -20,7 +20,7 @@ public sealed class NothingLostTests(Chromium chromium, DemoSite demo) : IClassF
 
         await page.HeadedAsync("Bise");
         Assert.Equal(place, await page.NowAsync());
-        await Assertions.Expect(page.Locator(".now")).ToContainTextAsync("3 of 8 read");
+        await Assertions.Expect(page.Locator(".head")).ToContainTextAsync("3 of 8");
         Assert.Equal(["3.5°", "4.0°", "4.5°"], await NumbersAsync(page));
         Assert.Empty(phone.Complaints);
     }
@@ -48,7 +48,7 @@ public sealed class NothingLostTests(Chromium chromium, DemoSite demo) : IClassF
         Assert.Equal(["4.0°", "4.5°"], await NumbersAsync(page));
         await page.ReadAllAsync(_ => 4);
         await Assertions.Expect(page.Locator("#story")).ToBeVisibleAsync();
-        await Assertions.Expect(page.Locator(".now")).ToContainTextAsync("4 read");
+        await Assertions.Expect(page.Locator(".head")).ToContainTextAsync("4 read");
     }
 
     [Fact]
