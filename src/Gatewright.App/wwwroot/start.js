@@ -10,6 +10,13 @@
     document.documentElement.dataset.ground = ground;
   }
 
+  // What stands there may have been overtaken: it says so, and since when.
+  const asLastSeen = () => {
+    const at = kept('last-shed-at');
+    const when = at ? new Date(Number(at)).toLocaleString(language, { dateStyle: 'medium', timeStyle: 'short' }) : '';
+    return (language === 'de' ? 'Wie zuletzt gesehen ' : 'As last seen ') + when;
+  };
+
   const base = new URL(document.baseURI).pathname;
   if (location.pathname === base) {
     const shed = kept('last-shed');
@@ -18,7 +25,7 @@
       const app = document.getElementById('app');
       app.innerHTML = shed;
       app.inert = true;
-      app.dataset.last = 'seen';
+      app.dataset.last = asLastSeen();
     }
   }
 
@@ -32,6 +39,7 @@
         seen.innerHTML = shed;
         seen.content.querySelector('#content h1')?.remove();
         place.inert = true;
+        place.dataset.last = asLastSeen();
         place.replaceChildren(...seen.content.querySelector('#content')?.childNodes ?? []);
       }
     },
@@ -39,6 +47,7 @@
       if (location.pathname === base) {
         try {
           localStorage.setItem('gatewright.last-shed', document.getElementById('app').innerHTML);
+          localStorage.setItem('gatewright.last-shed-at', Date.now());
         } catch {
           // No room: the next start begins with an empty screen, and nothing else is the worse for it.
         }

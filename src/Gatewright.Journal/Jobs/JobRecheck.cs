@@ -19,9 +19,14 @@ public sealed record JobRecheck(IReadOnlyList<RecheckedStation> Stations, Rechec
     /// <summary>Whether anything was read to prove the job.</summary>
     public bool IsRead => Stations.Any(s => s.Read is not null);
 
-    /// <summary>What the re-check found, by the judgement, or by the bands where there is none; null while nothing is read.</summary>
+    /// <summary>
+    /// What the re-check found, by the judgement, or by the bands where there is none: mended only when every station that
+    /// was foretold was read and lies inside. Null while that cannot be said.
+    /// </summary>
     public RecheckOutcome? Outcome => Judged?.Outcome
-        ?? (IsRead ? Stations.All(s => s.IsInside != false) ? RecheckOutcome.Mended : RecheckOutcome.Otherwise : null);
+        ?? (Stations.Any(s => s.IsInside == false) ? RecheckOutcome.Otherwise
+            : Stations.Count > 0 && Stations.All(s => s.IsInside == true) ? RecheckOutcome.Mended
+            : null);
 
     /// <summary>The cause that closing the job finds, unless somebody says otherwise: the one it was planned for, if it is mended.</summary>
     public static Cause? Found(JobPlanned plan, RecheckOutcome? outcome)
