@@ -7,6 +7,15 @@ namespace Gatewright.Browser.Tests;
 /// <summary>What is asked of every page.</summary>
 internal static class Pages
 {
+    private const string OfApp = "app-";
+
+    /// <summary>The screens that the documentation shows.</summary>
+    private static readonly string[] Shown =
+    [
+        "shed", "round", "reading", "story", "summary", "boat", "gate", "job-new", "job", "recheck", "job-closed", "jobs", "report-what", "more", "stores",
+        "explain", "empty-shed",
+    ];
+
     private static readonly string[] Asked = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
 
     /// <summary>
@@ -48,9 +57,9 @@ internal static class Pages
         string scheme = await page.EvaluateAsync<string>("matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light'");
         string file = $"{name}-{page.ViewportSize!.Width}-{scheme}.png";
         await page.ScreenshotAsync(new() { Path = Path.Combine(AppContext.BaseDirectory, "pictures", file), FullPage = true });
-        if (Environment.GetEnvironmentVariable("GATEWRIGHT_PICTURES") is { Length: > 0 } folder)
+        if (Environment.GetEnvironmentVariable("GATEWRIGHT_PICTURES") is { Length: > 0 } folder && Shown.Any(s => name == OfApp + s))
         {
-            await File.WriteAllBytesAsync(Path.Combine(folder, file), SmallPicture.Of(await page.ScreenshotAsync()));
+            await File.WriteAllBytesAsync(Path.Combine(folder, file[OfApp.Length..]), SmallPicture.Of(await page.ScreenshotAsync()));
         }
     }
 
