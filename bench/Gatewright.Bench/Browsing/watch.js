@@ -78,7 +78,7 @@
     if (began !== null && now !== '' && now !== said) {
       const from = began;
       began = null;
-      const isTold = !!document.querySelector('.tell .line, .story .verdict');
+      const isTold = !!document.querySelector('.under .line, .story .verdict');
       painted(at => marks.taps.push({ ms: at - from, isTold }));
     }
   }).observe(document, { childList: true, subtree: true, characterData: true });

@@ -37,7 +37,7 @@ public sealed partial class BrowserRoom(IJSRuntime script)
     private Task<IJSObjectReference> ModuleAsync() => _module ??= script.InvokeAsync<IJSObjectReference>("import", "./device.js").AsTask();
 
     /// <summary>How the script writes it.</summary>
-    [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
+    [JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata, PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
     [JsonSerializable(typeof(Room))]
     private sealed partial class RoomJson : JsonSerializerContext;
 }

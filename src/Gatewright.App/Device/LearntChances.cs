@@ -62,6 +62,7 @@ internal sealed partial class LearntChances(Replica.Device device, string club)
         }
     }
 
+    [JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]
     [JsonSerializable(typeof(FoundCauses))]
     private sealed partial class FoundJson : JsonSerializerContext;
 }

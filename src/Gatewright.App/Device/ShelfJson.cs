@@ -4,7 +4,7 @@ using Gatewright.Replica.Shelves;
 namespace Gatewright.App.Device;
 
 /// <summary>How the shelf's script writes what it describes.</summary>
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, UseStringEnumConverter = true)]
+[JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata, PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, UseStringEnumConverter = true)]
 [JsonSerializable(typeof(ShelfFront))]
 [JsonSerializable(typeof(HeldClub))]
 [JsonSerializable(typeof(PackedClub))]

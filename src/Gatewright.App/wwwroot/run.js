@@ -2,6 +2,7 @@
 (() => {
   'use strict';
   const app = document.getElementById('app');
+  import('./shelf.js').then(shelf => shelf.prepare()).catch(() => { });
 
   // What was last seen goes when the program has drawn its first page, not before: until then nothing answers a touch.
   new MutationObserver((_, watch) => {

@@ -9,7 +9,8 @@ const start = new URL('index.html', self.location).href;
 // The list names files from the root of the site.
 const site = new URL('../', self.location);
 const kept = [/\.html$/, /\.js$/, /\.css$/, /\.wasm$/, /\.dat$/, /\.svg$/, /\.png$/, /\.woff2$/, /\.json$/, /\.webmanifest$/];
-const left = [/service-worker/, /\.map$/, /icudt_(no_)?CJK/];
+// The icons' pictures are fetched by whoever installs the program, once; no page shows them.
+const left = [/service-worker/, /icons\/.*\.png$/, /\.map$/, /icudt_(no_)?CJK/];
 
 // A file whose name tells its content never changes: where the page has just fetched it, nobody asks for it again.
 const lasting = /\.[a-z0-9]{10}\.(wasm|dat|js)$/;

@@ -64,9 +64,23 @@ const asked = request => new Promise((resolve, reject) => {
 const ofClub = club => IDBKeyRange.bound([club], [club, []]);
 const after = (club, key) => IDBKeyRange.bound([club, key], [club, []], true);
 
-export function open(newDevice) {
-  return transact('readwrite', ['front', 'clubs', 'settings'], async store => {
+// Makes the database ready while the runtime is still on its way.
+export function prepare() {
+  database().catch(() => { });
+}
+
+export async function open(newDevice) {
+  // Only the very first start writes, and waits for the disk.
+  return await front('readonly', null) ?? await front('readwrite', newDevice);
+}
+
+function front(mode, newDevice) {
+  return transact(mode, ['front', 'clubs', 'settings'], async store => {
     let device = await asked(store('front').get('device'));
+    if (!device && !newDevice) {
+      return null;
+    }
+
     if (!device) {
       device = newDevice;
       store('front').put(device, 'device');

@@ -6,7 +6,9 @@ using Gatewright.Core.Measuring;
 namespace Gatewright.Journal.Facts;
 
 /// <summary>How bodies are written and read: camel case, enumerations as words, nothing null.</summary>
+/// <remarks>Descriptions of the types alone: writers for each beside them would make every phone's first load longer.</remarks>
 [JsonSourceGenerationOptions(
+    GenerationMode = JsonSourceGenerationMode.Metadata,
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
     DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
     RespectNullableAnnotations = true,

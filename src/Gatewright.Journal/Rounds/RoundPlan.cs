@@ -59,6 +59,7 @@ public sealed record RoundPlan(
 
 /// <summary>How the plan is written on the device.</summary>
 [JsonSourceGenerationOptions(
+    GenerationMode = JsonSourceGenerationMode.Metadata,
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
     RespectNullableAnnotations = true,
     RespectRequiredConstructorParameters = true,

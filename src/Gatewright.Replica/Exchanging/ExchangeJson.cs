@@ -3,7 +3,7 @@ using System.Text.Json.Serialization;
 namespace Gatewright.Replica.Exchanging;
 
 /// <summary>How the server's answers are read; made when the program is built, so that nothing of it is trimmed away.</summary>
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, RespectNullableAnnotations = true, RespectRequiredConstructorParameters = true)]
+[JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata, PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, RespectNullableAnnotations = true, RespectRequiredConstructorParameters = true)]
 [JsonSerializable(typeof(SessionAnswer))]
 [JsonSerializable(typeof(PushAnswer))]
 [JsonSerializable(typeof(ProblemAnswer))]

@@ -46,8 +46,8 @@ public sealed class ChancesViewTests
         [
             new BoatLaid("l1", "teal", Lie.Upright, LevelBasis.Read, 0, 0, Round: "r1"), Reading("l1", 1, Side.Port),
             new BoatLaid("l2", "teal", Lie.Upright, LevelBasis.Read, 0, 0, Round: "r2"), Reading("l2", 1, Side.Port),
-            new JobDone("j1", Cause.GatePitch), new GaugeReversed("g1", 2, -2), new Retracted(Journals.Id(4)),
-            new BoatLaid("l3", "heron", Lie.Upright, LevelBasis.ByEye), new Retracted(Journals.Id(7)),
+            new GaugeReversed("g1", 2, -2), new Retracted(Journals.Id(4)), new Retracted(Journals.Id(6)),
+            new JobDone("j1", Cause.GatePitch), new BoatLaid("l3", "heron", Lie.Upright, LevelBasis.ByEye),
             new ThingSet(Things.Settings, "chances", new Dictionary<string, string?> { ["reset"] = "yes" }),
             new JobDone("j2", Cause.Sleeve), Reading("l3", 2, Side.Starboard), new Retracted(Journals.Id(10)),
         ];

@@ -3,7 +3,7 @@ using System.Text.Json.Serialization;
 namespace Gatewright.App.Keeping.People;
 
 /// <summary>How the server's answers about people are read; made when the program is built, so that nothing of it is trimmed away.</summary>
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata, PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
 [JsonSerializable(typeof(PersonSeen[]))]
 [JsonSerializable(typeof(LinkListed[]))]
 [JsonSerializable(typeof(LinkMade))]

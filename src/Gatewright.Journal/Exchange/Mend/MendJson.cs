@@ -39,6 +39,7 @@ public static class MendJson
 }
 
 /// <summary>Generated at build time, so that writing needs no reflection.</summary>
+[JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]
 [JsonSerializable(typeof(MendDocument))]
 [JsonSerializable(typeof(ClubPlan))]
 internal sealed partial class MendJsonContext : JsonSerializerContext;
