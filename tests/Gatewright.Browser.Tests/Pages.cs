@@ -93,6 +93,7 @@ internal static class Pages
         """
         (() => {
           const before = document.activeElement, at = scrollY;
+          const strips = [...document.querySelectorAll('main *')].filter(e => e.scrollWidth > e.clientWidth).map(e => [e, e.scrollLeft]);
           const covered = [...document.querySelectorAll('main a[href], main button:enabled, main input:enabled, main select, main textarea, main summary')]
             .filter(e => e.checkVisibility() && e.tabIndex >= 0 && !e.closest('.hidden-words') && !e.classList.contains('hidden-words'))
             .filter(e => {
@@ -104,6 +105,7 @@ internal static class Pages
               });
             }).map(e => `covered when focused: ${e.outerHTML.slice(0, 120)}`).join('\n');
           before?.focus?.({ preventScroll: true });
+          strips.forEach(([e, left]) => { e.scrollLeft = left; });
           scrollTo(0, at);
           return covered;
         })()
