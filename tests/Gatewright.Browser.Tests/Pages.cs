@@ -7,6 +7,15 @@ namespace Gatewright.Browser.Tests;
 /// <summary>What is asked of every page.</summary>
 internal static class Pages
 {
+    private const string OfApp = "app-";
+
+    /// <summary>The screens that the documentation shows.</summary>
+    private static readonly string[] Shown =
+    [
+        "shed", "round", "reading", "story", "summary", "boat", "gate", "job-new", "job", "recheck", "job-closed", "jobs", "report-what", "more", "stores",
+        "explain", "empty-shed",
+    ];
+
     private static readonly string[] Asked = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
 
     /// <summary>
@@ -48,9 +57,9 @@ internal static class Pages
         string scheme = await page.EvaluateAsync<string>("matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light'");
         string file = $"{name}-{page.ViewportSize!.Width}-{scheme}.png";
         await page.ScreenshotAsync(new() { Path = Path.Combine(AppContext.BaseDirectory, "pictures", file), FullPage = true });
-        if (Environment.GetEnvironmentVariable("GATEWRIGHT_PICTURES") is { Length: > 0 } folder)
+        if (Environment.GetEnvironmentVariable("GATEWRIGHT_PICTURES") is { Length: > 0 } folder && Shown.Any(s => name == OfApp + s))
         {
-            await File.WriteAllBytesAsync(Path.Combine(folder, file), SmallPicture.Of(await page.ScreenshotAsync()));
+            await File.WriteAllBytesAsync(Path.Combine(folder, file[OfApp.Length..]), SmallPicture.Of(await page.ScreenshotAsync()));
         }
     }
 
@@ -84,6 +93,7 @@ internal static class Pages
         """
         (() => {
           const before = document.activeElement, at = scrollY;
+          const strips = [...document.querySelectorAll('main *')].filter(e => e.scrollWidth > e.clientWidth).map(e => [e, e.scrollLeft]);
           const covered = [...document.querySelectorAll('main a[href], main button:enabled, main input:enabled, main select, main textarea, main summary')]
             .filter(e => e.checkVisibility() && e.tabIndex >= 0 && !e.closest('.hidden-words') && !e.classList.contains('hidden-words'))
             .filter(e => {
@@ -95,6 +105,7 @@ internal static class Pages
               });
             }).map(e => `covered when focused: ${e.outerHTML.slice(0, 120)}`).join('\n');
           before?.focus?.({ preventScroll: true });
+          strips.forEach(([e, left]) => { e.scrollLeft = left; });
           scrollTo(0, at);
           return covered;
         })()

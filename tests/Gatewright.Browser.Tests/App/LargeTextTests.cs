@@ -5,6 +5,8 @@ namespace Gatewright.Browser.Tests.App;
 /// <summary>Text twice as large on the smallest phone (WCAG 2.2, 1.4.4 and 1.4.10): nothing is cut off, and all still works.</summary>
 public sealed class LargeTextTests(Chromium chromium, DemoSite demo) : IClassFixture<DemoSite>
 {
+    private readonly List<string> _faults = [];
+
     [Fact]
     public async Task A_round_and_the_main_screens_stand_text_twice_as_large()
     {
@@ -37,19 +39,20 @@ public sealed class LargeTextTests(Chromium chromium, DemoSite demo) : IClassFix
         }
 
         Assert.Empty(phone.Complaints);
+        Assert.True(_faults.Count == 0, string.Join('\n', _faults));
     }
 
-    private static async Task StandsAsync(IPage page, string name)
+    private async Task StandsAsync(IPage page, string name)
     {
         await page.PictureAsync("large-" + name);
-        Assert.Equal(string.Empty, await page.OverhangingAsync());
-        Assert.Equal(string.Empty, await page.EvaluateAsync<string>(
+        string cut = await page.EvaluateAsync<string>(
             """
             [...document.querySelectorAll('main *, nav *')]
               .filter(e => e.checkVisibility() && !e.closest('.hidden-words, svg') && e.innerText?.trim()
                 && getComputedStyle(e).overflowX !== 'visible' && !/auto|scroll/.test(getComputedStyle(e).overflowX)
                 && (e.scrollWidth > e.clientWidth + 1 || e.scrollHeight > e.clientHeight + 1))
               .map(e => `cut off: ${e.outerHTML.slice(0, 120)}`).join('\n')
-            """));
+            """);
+        _faults.AddRange(((string[])[await page.OverhangingAsync(), cut]).Where(f => f.Length > 0).Select(f => $"{name}: {f}"));
     }
 }

@@ -48,7 +48,7 @@ public sealed class NothingLostTests(Chromium chromium, DemoSite demo) : IClassF
         Assert.Equal(["4.0°", "4.5°"], await NumbersAsync(page));
         await page.ReadAllAsync(_ => 4);
         await Assertions.Expect(page.Locator("#story")).ToBeVisibleAsync();
-        await Assertions.Expect(page.Locator(".head")).ToContainTextAsync("4 read");
+        await Assertions.Expect(page.Locator(".head")).ToContainTextAsync("4 of 4");
     }
 
     [Fact]

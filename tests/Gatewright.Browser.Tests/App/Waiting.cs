@@ -15,10 +15,22 @@ internal static class Waiting
     public static async Task UntilAsync(this IPage page, string expression)
     {
         var watch = Stopwatch.StartNew();
-        while (!await page.EvaluateAsync<bool>(expression))
+        while (!await IsAsync(page, expression))
         {
             Assert.True(watch.Elapsed < Longest, $"never came true: {expression}");
             await Task.Delay(Often, TestContext.Current.CancellationToken);
+        }
+    }
+
+    private static async Task<bool> IsAsync(IPage page, string expression)
+    {
+        try
+        {
+            return await page.EvaluateAsync<bool>(expression);
+        }
+        catch (PlaywrightException gone) when (gone.Message.Contains("navigation", StringComparison.Ordinal))
+        {
+            return false;
         }
     }
 
