@@ -131,6 +131,7 @@ public sealed class Device
     /// <summary>
     /// Hands a club that lives on this device alone over to one that a server keeps: all that was recorded is recorded there,
     /// in the name of the member who is its keeper here, and the club on this device is no more. All of it happens, or none.
+    /// The club that takes it in keeps its own settings: those of the other, though they may be later, stay behind.
     /// </summary>
     /// <exception cref="InvalidOperationException">The one does not live here alone, or the other has another keeper.</exception>
     /// <exception cref="ShelfException">Both are as they were.</exception>
@@ -148,7 +149,7 @@ public sealed class Device
             throw new ShelfException(ShelfFault.Damaged, "Some of the club was recorded by a newer program: hand it over with that.");
         }
 
-        string[] texts = [.. own.All.Select(o => OwnEntryJson.Write(
+        string[] texts = [.. WithoutSettings(own.All).Select(o => OwnEntryJson.Write(
             o with { Entry = DevicePen.Again(o.Entry, club: target.Club, member: target.Member) }))];
         await _shelf.MoveAsync(from, to, texts).ConfigureAwait(true);
         Forget(from);
@@ -204,6 +205,24 @@ public sealed class Device
 
     /// <summary>The copies that are open.</summary>
     internal IEnumerable<ClubCopy> Open => _copies.Values.Where(c => c.IsCompletedSuccessfully).Select(c => c.Result);
+
+    private static IEnumerable<OwnEntry> WithoutSettings(IEnumerable<OwnEntry> entries)
+    {
+        // What takes back an entry that stays behind would have nothing to take back, and be refused; entries come after what they take back.
+        var behind = new HashSet<Guid>();
+        foreach (OwnEntry own in entries)
+        {
+            Fact? fact = FactKinds.Read(own.Entry, out _);
+            if (fact is ThingSet { Thing: Things.Settings } || (fact is Retracted taken && behind.Contains(taken.Entry)))
+            {
+                behind.Add(own.Entry.Id);
+            }
+            else
+            {
+                yield return own;
+            }
+        }
+    }
 
     private static string NewId(string kind) => $"{kind}-{Guid.NewGuid():N}";
 

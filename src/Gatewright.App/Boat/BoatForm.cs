@@ -1,4 +1,5 @@
 using Gatewright.App.Device;
+using Gatewright.App.Frame;
 using Gatewright.Journal.Facts;
 using Gatewright.Replica.Copies;
 using Gatewright.Replica.Shelves;
@@ -13,6 +14,10 @@ public abstract class BoatForm : ComponentBase
     [Inject]
     public required ClubInHand InHand { get; set; }
 
+    /// <summary>Words for what this device could not do.</summary>
+    [Inject]
+    public required Texts<DeviceTexts> Faults { get; set; }
+
     /// <summary>The boat.</summary>
     [Parameter, EditorRequired]
     public required BoatSeen Seen { get; set; }
@@ -26,10 +31,15 @@ public abstract class BoatForm : ComponentBase
     /// <summary>Whether the member here may record a fact, and it is not the past that is shown.</summary>
     protected bool May(Fact fact) => !Seen.IsPast && InHand.May(fact);
 
-    /// <summary>Records.</summary>
+    /// <summary>Records; a second tap while it does is the same once more, and is not recorded.</summary>
     /// <returns>Whether it is on this device's disk.</returns>
     protected async Task<bool> TryAsync(params Fact[] facts)
     {
+        if (IsBusy)
+        {
+            return false;
+        }
+
         (Wrong, IsBusy) = (null, true);
         try
         {
@@ -38,11 +48,11 @@ public abstract class BoatForm : ComponentBase
         }
         catch (NotRecordedException refused)
         {
-            Wrong = refused.Message;
+            Wrong = ShelfFaults.Told(refused, Faults);
         }
         catch (ShelfException broken)
         {
-            Wrong = broken.Message;
+            Wrong = ShelfFaults.Told(broken, Faults);
         }
         finally
         {

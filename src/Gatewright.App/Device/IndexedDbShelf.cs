@@ -1,12 +1,13 @@
 using System.Buffers.Binary;
 using System.Text.Json;
+using Gatewright.App.Frame;
 using Gatewright.Replica.Shelves;
 using Microsoft.JSInterop;
 
 namespace Gatewright.App.Device;
 
 /// <summary>The shelf in the browser's own database.</summary>
-public sealed class IndexedDbShelf(IJSRuntime script) : IDeviceShelf
+public sealed class IndexedDbShelf(IJSRuntime script, Texts<DeviceTexts> texts) : IDeviceShelf
 {
     private Task<IJSObjectReference>? _module;
 
@@ -104,7 +105,7 @@ public sealed class IndexedDbShelf(IJSRuntime script) : IDeviceShelf
         }
         catch (JSException broken)
         {
-            throw ShelfFaults.Of(broken);
+            throw ShelfFaults.Of(broken, texts);
         }
     }
 

@@ -1,22 +1,43 @@
+using Gatewright.App.Frame;
+using Gatewright.Replica.Copies;
 using Gatewright.Replica.Shelves;
 using Microsoft.JSInterop;
 
 namespace Gatewright.App.Device;
 
-/// <summary>What the browser's database says when it cannot.</summary>
+/// <summary>What is said, in the reader's language, when this device could not keep or read something.</summary>
 public static class ShelfFaults
 {
     /// <summary>The fault that a message of the script tells of: its name stands first, in brackets.</summary>
-    public static ShelfException Of(JSException broken)
+    public static ShelfException Of(JSException broken, Texts<DeviceTexts> texts)
     {
         ArgumentNullException.ThrowIfNull(broken);
-        return broken.Message switch
+        ShelfFault fault = broken.Message switch
         {
-            var m when m.Contains("[QuotaExceededError]", StringComparison.Ordinal) =>
-                new(ShelfFault.Full, "This device gives no more room: nothing of this was kept.", broken),
-            var m when m.Contains("[InvalidStateError]", StringComparison.Ordinal) =>
-                new(ShelfFault.Closed, "A newer program is open in another page: close this one.", broken),
-            var m => new(ShelfFault.Damaged, $"What this device keeps cannot be reached: {m.Split('\n')[0]}", broken),
+            var m when m.Contains("[QuotaExceededError]", StringComparison.Ordinal) => ShelfFault.Full,
+            var m when m.Contains("[InvalidStateError]", StringComparison.Ordinal) => ShelfFault.Closed,
+            _ => ShelfFault.Damaged,
+        };
+        return new(fault, Text(fault, texts), broken);
+    }
+
+    /// <summary>What is said of an exception that recording or reading threw.</summary>
+    public static string Told(Exception broken, Texts<DeviceTexts> texts)
+    {
+        ArgumentNullException.ThrowIfNull(broken);
+        ArgumentNullException.ThrowIfNull(texts);
+        return broken switch
+        {
+            ShelfException shelf => Text(shelf.Fault, texts),
+            NotRecordedException refused => texts["NotRecorded", refused.Message],
+            _ => broken.Message,
         };
     }
+
+    private static string Text(ShelfFault fault, Texts<DeviceTexts> texts) => texts[fault switch
+    {
+        ShelfFault.Full => "Full",
+        ShelfFault.Closed => "Closed",
+        _ => "Damaged",
+    }];
 }

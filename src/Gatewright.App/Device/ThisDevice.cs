@@ -1,9 +1,10 @@
+using Gatewright.App.Frame;
 using Gatewright.Replica.Shelves;
 
 namespace Gatewright.App.Device;
 
 /// <summary>The device the program runs on: its shelf, the clubs on it, and the one that was last open.</summary>
-public sealed class ThisDevice(IndexedDbShelf shelf, ClubInHand inHand, TimeProvider clock)
+public sealed class ThisDevice(IndexedDbShelf shelf, ClubInHand inHand, TimeProvider clock, Texts<DeviceTexts> texts)
 {
     private const string LastClub = "club";
 
@@ -36,7 +37,7 @@ public sealed class ThisDevice(IndexedDbShelf shelf, ClubInHand inHand, TimeProv
         }
         catch (ShelfException broken)
         {
-            Fault = broken;
+            Fault = new(broken.Fault, ShelfFaults.Told(broken, texts), broken);
             return;
         }
 
@@ -57,7 +58,7 @@ public sealed class ThisDevice(IndexedDbShelf shelf, ClubInHand inHand, TimeProv
         }
         catch (ShelfException broken)
         {
-            Fault = broken;
+            Fault = new(broken.Fault, ShelfFaults.Told(broken, texts), broken);
             inHand.PutDown();
         }
         finally

@@ -1,20 +1,36 @@
+using Gatewright.App.Device;
 using Gatewright.Journal.Facts;
 using Gatewright.Replica.Copies;
 using Gatewright.Replica.Shelves;
+using Microsoft.AspNetCore.Components;
 
 namespace Gatewright.App.Frame;
 
 /// <summary>A page that puts things on record, and says so when it cannot.</summary>
 public abstract class RecordingPage : ClubPage
 {
+    private bool _isRecording;
+
+    /// <summary>Words for what this device could not do.</summary>
+    [Inject]
+    public required Texts<DeviceTexts> Faults { get; set; }
+
     /// <summary>Why the last thing was not recorded; null when it was.</summary>
     protected string? Fault { get; private set; }
 
-    /// <summary>Records facts, all or none. What was typed stays where it is when they are not.</summary>
+    /// <summary>
+    /// Records facts, all or none. What was typed stays where it is when they are not. A second tap while the first is being
+    /// recorded is the same once more, and is not recorded.
+    /// </summary>
     /// <returns>Whether they are on this device's disk.</returns>
     protected async Task<bool> TryRecordAsync(params Fact[] facts)
     {
-        Fault = null;
+        if (_isRecording)
+        {
+            return false;
+        }
+
+        (Fault, _isRecording) = (null, true);
         try
         {
             await InHand.RecordAsync(facts);
@@ -22,8 +38,12 @@ public abstract class RecordingPage : ClubPage
         }
         catch (Exception refused) when (refused is NotRecordedException or ShelfException)
         {
-            Fault = refused.Message;
+            Fault = ShelfFaults.Told(refused, Faults);
             return false;
+        }
+        finally
+        {
+            _isRecording = false;
         }
     }
 }

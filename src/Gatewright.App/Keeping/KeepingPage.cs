@@ -1,3 +1,4 @@
+using Gatewright.App.Device;
 using Gatewright.App.Frame;
 using Gatewright.Replica.Copies;
 using Gatewright.Replica.Shelves;
@@ -12,20 +13,33 @@ public abstract class KeepingPage : ClubPage
     [Inject]
     public required Texts<KeepingTexts> K { get; set; }
 
+    /// <summary>Words for what this device could not do.</summary>
+    [Inject]
+    public required Texts<DeviceTexts> Faults { get; set; }
+
     /// <summary>Why something was not recorded; null where nothing is in the way.</summary>
     protected string? Fault { get; private set; }
 
     /// <summary>What was just done; null before.</summary>
     protected string? Done { get; private set; }
 
+    /// <summary>Whether something is being done now: what is handed in meanwhile would be done twice.</summary>
+    protected bool IsBusy { get; private set; }
+
     /// <summary>Does something that ends on this device's disk.</summary>
     /// <param name="act">What.</param>
     /// <param name="done">What is said of it then; by itself that it is kept.</param>
+    /// <param name="eachCounts">Whether two taps, one soon after the other, mean two: of anything else the second is the same once more.</param>
     /// <returns>Whether it was done.</returns>
-    protected async Task<bool> TryAsync(Func<Task> act, string? done = null)
+    protected async Task<bool> TryAsync(Func<Task> act, string? done = null, bool eachCounts = false)
     {
         ArgumentNullException.ThrowIfNull(act);
-        (Fault, Done) = (null, null);
+        if (IsBusy && !eachCounts)
+        {
+            return false;
+        }
+
+        (Fault, Done, IsBusy) = (null, null, true);
         try
         {
             await act();
@@ -34,11 +48,15 @@ public abstract class KeepingPage : ClubPage
         }
         catch (NotRecordedException wrong)
         {
-            Fault = wrong.Message;
+            Fault = ShelfFaults.Told(wrong, Faults);
         }
         catch (ShelfException broken)
         {
-            Fault = broken.Message;
+            Fault = ShelfFaults.Told(broken, Faults);
+        }
+        finally
+        {
+            IsBusy = false;
         }
 
         return false;
@@ -48,5 +66,11 @@ public abstract class KeepingPage : ClubPage
     protected int Tries { get; private set; }
 
     /// <summary>Something is handed in: what was said before no longer matters.</summary>
-    protected void HandIn() => (Fault, Done, Tries) = (null, null, Tries + 1);
+    protected void HandIn()
+    {
+        if (!IsBusy)
+        {
+            (Fault, Done, Tries) = (null, null, Tries + 1);
+        }
+    }
 }

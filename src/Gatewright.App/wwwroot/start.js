@@ -5,6 +5,12 @@
   const kept = name => { try { return localStorage.getItem('gatewright.' + name); } catch { return null; } };
   const language = kept('language') ?? (navigator.language.toLowerCase().startsWith('de') ? 'de' : 'en');
   document.documentElement.lang = language;
+  if (language === 'de') {
+    const fault = document.getElementById('blazor-error-ui');
+    fault.querySelector('p').textContent = 'In diesem Programm ging etwas schief. Was Sie aufgezeichnet haben, ist auf diesem Gerät geblieben.';
+    fault.querySelector('a').textContent = 'Neu beginnen';
+  }
+
   const ground = kept('ground');
   if (ground === 'light' || ground === 'dark') {
     document.documentElement.dataset.ground = ground;

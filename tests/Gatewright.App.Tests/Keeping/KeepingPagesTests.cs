@@ -66,7 +66,7 @@ public class KeepingPagesTests
         club.Shelf.IsFull = true;
         await page.Find("form").SubmitAsync();
 
-        Assert.Contains("No more room.", page.Find("[role=alert]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("gives no more room", page.Find("[role=alert]").TextContent, StringComparison.Ordinal);
         Assert.Equal("Dial", page.Find("#name").GetAttribute("value"));
     }
 

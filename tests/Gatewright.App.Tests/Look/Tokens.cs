@@ -16,15 +16,18 @@ internal static partial class Tokens
     public static IReadOnlyDictionary<string, Colour> ChosenDark { get; } = Of(2);
 
     /// <summary>A file of the project.</summary>
-    public static string Read(string path)
+    public static string Read(string path) => File.ReadAllText(Path(path));
+
+    /// <summary>Where a file or folder of the project is.</summary>
+    public static string Path(string path)
     {
         string folder = AppContext.BaseDirectory;
-        while (!File.Exists(Path.Combine(folder, "Gatewright.slnx")))
+        while (!File.Exists(System.IO.Path.Combine(folder, "Gatewright.slnx")))
         {
-            folder = Path.GetDirectoryName(folder) ?? throw new InvalidOperationException("The tests do not run inside the project.");
+            folder = System.IO.Path.GetDirectoryName(folder) ?? throw new InvalidOperationException("The tests do not run inside the project.");
         }
 
-        return File.ReadAllText(Path.Combine(folder, path));
+        return System.IO.Path.Combine(folder, path);
     }
 
     private static Dictionary<string, Colour> Of(int which) =>

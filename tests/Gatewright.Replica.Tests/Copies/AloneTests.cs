@@ -83,13 +83,38 @@ public sealed class AloneTests(ServerOfTheRun server)
         await phone.ShareAsync();
 
         Club there = await server.ClubAsync(club);
-        Assert.Equal(5, there.Count);
+        Assert.Equal(4, there.Count);
         Assert.All(there.All(), r => Assert.Equal("m-1", r.Entry.Member));
         Assert.Equal("b", ((Held)Assert.Single(new BoatView(there, "heron").Holds).Fact).Reason);
         Assert.Equal(["club-"], phone.Device.Clubs.Select(c => c.Club[..5]));
         Phone other = await server.PhoneAsync(club, "m-2");
         await other.ExchangeAsync();
         Assert.Equal(Said.Picture("a gate"), (await other.PhotoAsync(club, photo))!.Bytes.ToArray());
+    }
+
+    [Fact]
+    public async Task Settings_stay_behind_when_it_is_handed_over()
+    {
+        string club = server.NewClub();
+        Phone phone = await server.PhoneAsync(club, "m-1");
+        await phone.ExchangeAsync();
+        await phone.RecordAsync(club, new ThingSet(Things.Settings, "club", new Dictionary<string, string?> { ["name"] = "Weir Side" }));
+        string alone = (await phone.Device.StartClubAsync("Lock End")).Held.Club;
+        var low = new ThingSet(Things.Settings, "stores", new Dictionary<string, string?> { ["low"] = "9" });
+        await phone.RecordAsync(alone, low, Said.Hold("a"));
+        Guid set = (await phone.ClubAsync(alone)).Club.All().Last(r => r.Fact is ThingSet).Entry.Id;
+        await phone.RecordAsync(alone, new Retracted(set));
+        await phone.RecordAsync(alone, new Retracted((await phone.ClubAsync(alone)).Club.All().First(r => r.Fact is Held).Entry.Id));
+
+        await phone.Device.HandOverAsync(alone, club);
+        await phone.ShareAsync();
+
+        Club there = await server.ClubAsync(club);
+        Assert.Equal("Weir Side", new ThingView(there, Things.Settings, "club")["name"]);
+        Assert.DoesNotContain(there.All(), r => r.Fact is ThingSet { Key: "stores" });
+        Assert.Empty(new BoatView(there, "heron").Holds);
+        Assert.Empty((await phone.ClubAsync(club)).Refused);
+        Assert.Equal(3, there.Count);
     }
 
     [Fact]
