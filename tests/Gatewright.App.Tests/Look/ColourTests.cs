@@ -67,7 +67,7 @@ public sealed class ColourTests
         string css = Tokens.Read("src/Gatewright.App/wwwroot/look.css");
         foreach (string ink in Inks)
         {
-            string row = page.Split('\n').Single(l => l.StartsWith($"| {ink} |", StringComparison.Ordinal));
+            string row = page.Split('\n').Single(l => l.StartsWith($"| {ink} | #", StringComparison.Ordinal));
             string[] cells = [.. row.Split('|', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];
             Assert.Equal(Tokens.Light[ink], Colour.Parse(cells[1]));
             Assert.Equal(Tokens.Dark[ink], Colour.Parse(cells[3]));
