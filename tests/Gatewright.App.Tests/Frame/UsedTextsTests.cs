@@ -24,7 +24,7 @@ public partial class UsedTextsTests
         ArgumentNullException.ThrowIfNull(texts);
         string all = string.Concat(Source("src/Gatewright.App"));
 
-        Assert.Empty(Names(texts).Where(name => !IsUsed(name, all)));
+        Assert.DoesNotContain(Names(texts), name => !IsUsed(name, all));
     }
 
     [Theory]
