@@ -56,7 +56,13 @@ internal sealed class Phone
 
     public Task<ClubCopy> ClubAsync(string club) => Device.ClubAsync(club);
 
-    public async Task<Club> RecordAsync(string club, params Fact[] facts) => await (await ClubAsync(club)).RecordAsync(facts);
+    public async Task<Club> RecordAsync(string club, params Fact[] facts)
+    {
+        ClubCopy copy = await ClubAsync(club);
+        IReadOnlyList<Guid> ids = await copy.RecordAsync(facts);
+        Assert.All(ids.Zip(facts), told => Assert.Equal(told.Second.GetType(), copy.Club.Find(told.First)!.Fact.GetType()));
+        return copy.Club;
+    }
 
     public Task<ExchangeStatus> ExchangeAsync() => Exchange.RunAsync(TestContext.Current.CancellationToken);
 
