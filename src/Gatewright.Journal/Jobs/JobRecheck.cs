@@ -19,14 +19,17 @@ public sealed record JobRecheck(IReadOnlyList<RecheckedStation> Stations, Rechec
     /// <summary>Whether anything was read to prove the job.</summary>
     public bool IsRead => Stations.Any(s => s.Read is not null);
 
+    /// <summary>Whether some of the stations were read and others not: what was read may tell of a fault, but proves no mending.</summary>
+    public bool IsPartlyRead => IsRead && Stations.Any(s => s.Read is null);
+
     /// <summary>
-    /// What the re-check found, by the judgement, or by the bands where there is none: mended only when every station that
-    /// was foretold was read and lies inside. Null while that cannot be said.
+    /// What the re-check found, by the judgement, or by the bands where there is none; null while nothing is read, and where
+    /// what was read so far would prove the mending but a station is still unread.
     /// </summary>
-    public RecheckOutcome? Outcome => Judged?.Outcome
-        ?? (Stations.Any(s => s.IsInside == false) ? RecheckOutcome.Otherwise
-            : Stations.Count > 0 && Stations.All(s => s.IsInside == true) ? RecheckOutcome.Mended
-            : null);
+    public RecheckOutcome? Outcome => Said is RecheckOutcome.Mended && IsPartlyRead ? null : Said;
+
+    private RecheckOutcome? Said => Judged?.Outcome
+        ?? (IsRead ? Stations.All(s => s.IsInside != false) ? RecheckOutcome.Mended : RecheckOutcome.Otherwise : null);
 
     /// <summary>The cause that closing the job finds, unless somebody says otherwise: the one it was planned for, if it is mended.</summary>
     public static Cause? Found(JobPlanned plan, RecheckOutcome? outcome)

@@ -2,6 +2,7 @@ using Gatewright.Core;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Judging;
+using Gatewright.Core.Measuring;
 using Gatewright.Core.Mending;
 using Gatewright.Journal.Entries;
 using Gatewright.Journal.Facts;
@@ -62,6 +63,22 @@ public sealed class JobStoryTests
         Assert.Equal(RecheckOutcome.Mended, proof.Judged?.Outcome);
         Assert.All(proof.Stations, s => Assert.True(s.IsInside, $"{s.Expected.Station}"));
         Assert.Equal(Cause.GatePitch, JobRecheck.Found(Job(club).Plan, proof.Outcome));
+    }
+
+    [Fact]
+    public async Task One_station_that_reads_as_predicted_proves_nothing_and_finds_no_cause()
+    {
+        Telling club = Telling.WrongInsert();
+        club.Tell(await PlannedAsync(club));
+        club.Tell(
+            new BoatLaid("after", "teal", Lie.Upright, LevelBasis.Read, 0, 0),
+            new ReadingTaken("after", "teal", ReadItem.Gate, Telling.Wrong.Seat, Telling.Wrong.Side, 4, Station.Abeam, null, null, "j1"));
+
+        JobRecheck proof = Rechecked(club);
+
+        Assert.True(proof.IsPartlyRead);
+        Assert.Null(proof.Outcome);
+        Assert.Null(JobRecheck.Found(Job(club).Plan, proof.Outcome));
     }
 
     [Theory]
