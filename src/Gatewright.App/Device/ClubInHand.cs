@@ -41,7 +41,21 @@ public sealed class ClubInHand
     public string Name => ClubSettings.Name(Club) ?? Held.Name;
 
     /// <summary>Whether the member here may record a fact: what the server would refuse is not offered.</summary>
-    public bool May(Fact fact) => Held.Home == ClubHome.Device || (Roles.Of(Held.Role) is { } role && RecordingRules.May(role, fact));
+    /// <remarks>Whoever has left the club records nothing more in it: it would never leave this device.</remarks>
+    public bool May(Fact fact) => Held.Home switch
+    {
+        ClubHome.Device => true,
+        ClubHome.Left => false,
+        _ => Roles.Of(Held.Role) is { } role && RecordingRules.May(role, fact),
+    };
+
+    /// <summary>Whether the member here may take an entry back: only a keeper takes back what another recorded.</summary>
+    public bool MayTakeBack(Recorded record)
+    {
+        ArgumentNullException.ThrowIfNull(record);
+        return May(new Retracted(record.Entry.Id))
+            && (Held.Home == ClubHome.Device || Roles.Of(Held.Role) == Role.Keeper || record.Entry.Member == Held.Member);
+    }
 
     /// <summary>Opens a club in place of the one before.</summary>
     /// <param name="copy">The club.</param>
@@ -86,9 +100,10 @@ public sealed class ClubInHand
     }
 
     /// <summary>Records facts: they are on this device's disk when this returns, all of them or none.</summary>
+    /// <returns>The ids of their entries, in the order of the facts.</returns>
     /// <exception cref="NotRecordedException">A fact says what cannot be.</exception>
     /// <exception cref="ShelfException">This device cannot keep them.</exception>
-    public Task RecordAsync(params Fact[] facts) => Copy.RecordAsync(facts);
+    public Task<IReadOnlyList<Guid>> RecordAsync(params Fact[] facts) => Copy.RecordAsync(facts);
 
     /// <summary>A boat and how it stands; null for a key that no boat has.</summary>
     public async Task<BoatStanding?> BoatAsync(string key)

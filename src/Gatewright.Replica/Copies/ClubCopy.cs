@@ -53,12 +53,13 @@ public sealed class ClubCopy
 
     /// <summary>Records facts: all of them, or none.</summary>
     /// <param name="facts">What is recorded.</param>
-    /// <returns>The club with them, once they are on the shelf.</returns>
+    /// <returns>The ids of their entries, in the order of the facts, once they are on the shelf.</returns>
     /// <exception cref="NotRecordedException">A fact says what cannot be. Nothing was recorded.</exception>
     /// <exception cref="ShelfException">The shelf cannot take them: say that they are not saved. Nothing was recorded.</exception>
-    public async Task<Club> RecordAsync(params Fact[] facts)
+    public async Task<IReadOnlyList<Guid>> RecordAsync(params Fact[] facts)
     {
         ArgumentNullException.ThrowIfNull(facts);
+        IReadOnlyList<Guid> ids = [];
         if (facts.Length > 0)
         {
             await _copy.InTurnAsync(async () =>
@@ -68,11 +69,12 @@ public sealed class ClubCopy
                 IReadOnlyList<long> places =
                     await _copy.Shelf.AddOwnAsync(Held.Club, [.. entries.Select(OwnEntryJson.Write)]).ConfigureAwait(true);
                 _copy.Stand(_copy.State.Recorded([.. entries.Zip(places, (entry, place) => entry with { Place = place })]), after);
+                ids = [.. entries.Select(e => e.Entry.Id)];
             }).ConfigureAwait(true);
             HasNews?.Invoke(this);
         }
 
-        return Club;
+        return ids;
     }
 
     /// <summary>Throws a refused entry away, because whoever made it said so.</summary>
