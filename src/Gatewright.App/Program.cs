@@ -29,6 +29,8 @@ builder.Services.AddSingleton<ClubPeople>();
 WebAssemblyHost host = builder.Build();
 
 // Before the first page is drawn: until then the shed stands there as it was last seen.
+// It hears of each change from the first on.
+_ = host.Services.GetRequiredService<LastShed>();
 ThisDevice device = host.Services.GetRequiredService<ThisDevice>();
 await device.OpenAsync();
 if (device.IsOpen)

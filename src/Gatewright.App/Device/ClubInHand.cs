@@ -21,6 +21,9 @@ public sealed class ClubInHand
     /// <summary>Said when anything in the club changed, here or elsewhere.</summary>
     public event Action? Changed;
 
+    /// <summary>Said when an entry came to the club, from here or elsewhere: what was shown of it before is old.</summary>
+    public event Action? Recorded;
+
     /// <summary>Whether a club is open.</summary>
     public bool IsOpen => _copy is not null;
 
@@ -115,6 +118,7 @@ public sealed class ClubInHand
     private void Follow(ClubCopy copy)
     {
         _shed = Shed.With(copy.Club, teaches: false);
+        Recorded?.Invoke();
         Changed?.Invoke();
         _ = RecountAsync(copy);
     }

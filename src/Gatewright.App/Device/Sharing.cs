@@ -50,6 +50,10 @@ public sealed class Sharing(HttpClient http, ThisDevice device, ClubInHand inHan
     [JSInvokable]
     public Task Grown(string club, long number) => _following?.NewsAsync(club, number) ?? Task.CompletedTask;
 
+    /// <summary>The server has closed the stream of news: it is asked for again after the next exchange.</summary>
+    [JSInvokable]
+    public void NewsLost() => _followed = null;
+
     /// <summary>Somebody has signed in or out.</summary>
     public void SessionChanged()
     {

@@ -164,6 +164,12 @@ public sealed partial class ReadPage
     [JSInvokable]
     public void Moved(int steps)
     {
+        // While a value is being written the walk stands still: it goes on by itself then.
+        if (_isBusy)
+        {
+            return;
+        }
+
         Go(d => d.Move(steps));
         _said = _desk?.Walk.Now is { } step ? Spoken(step) : string.Empty;
         StateHasChanged();
@@ -214,7 +220,7 @@ public sealed partial class ReadPage
 
     private Task NoteAsync(string text) => DoAsync(async desk =>
     {
-        await desk.NoteAsync(desk.Walk.Now is { Gate: var gate } ? T["NoteAt", Short(gate), text] : text);
+        await desk.NoteAsync(text);
         Close();
         _said = T["NoteKept"];
     });
@@ -265,7 +271,7 @@ public sealed partial class ReadPage
 
     private void Go(Action<ReadingDesk> where)
     {
-        if (_desk is { } desk)
+        if (!_isBusy && _desk is { } desk)
         {
             where(desk);
             _isStory = false;

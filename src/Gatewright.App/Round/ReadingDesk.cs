@@ -162,11 +162,11 @@ public sealed class ReadingDesk
         Laying = laying;
     }
 
-    /// <summary>Records a note on the boat.</summary>
-    public Task NoteAsync(string text) => BesideAsync(new Noted(Things.Boat, View.Key, text));
+    /// <summary>Records a note on the gate that is read; on the boat where none is.</summary>
+    public Task NoteAsync(string text) => BesideAsync(new Noted(Here.Thing, Here.Key, text));
 
-    /// <summary>Records a photo of the boat, already kept.</summary>
-    public Task PhotoAsync(string sha256, long bytes) => BesideAsync(new PhotoTaken(Things.Boat, View.Key, sha256, bytes, "image/jpeg"));
+    /// <summary>Records a photo, already kept, of the gate that is read; of the boat where none is.</summary>
+    public Task PhotoAsync(string sha256, long bytes) => BesideAsync(new PhotoTaken(Here.Thing, Here.Key, sha256, bytes, "image/jpeg"));
 
     /// <summary>Holds the boat ashore.</summary>
     public async Task HoldAsync(string reason)
@@ -174,6 +174,10 @@ public sealed class ReadingDesk
         await _inHand.RecordAsync(new Held(View.Key, reason));
         Look();
     }
+
+    private (string Thing, string Key) Here => Walk.Now is { Gate: var gate }
+        ? (Things.Gate, FormattableString.Invariant($"{View.Key}/{gate.Seat}/{gate.Side.Word()}"))
+        : (Things.Boat, View.Key);
 
     /// <summary>A key for a thing that is new.</summary>
     private static string NewKey() => Guid.CreateVersion7().ToString("N");
@@ -198,9 +202,9 @@ public sealed class ReadingDesk
 
     private async Task BesideAsync(Fact fact)
     {
-        await _inHand.RecordAsync(fact);
+        IReadOnlyList<Guid> ids = await _inHand.RecordAsync(fact);
         Look();
-        _beside.Push(View.Records.Last(r => r.Fact.GetType() == fact.GetType()).Entry.Id);
+        _beside.Push(ids[0]);
     }
 
     private void To(BoatWalk walk) => (Walk, Told, TakenBack) = (walk, null, null);

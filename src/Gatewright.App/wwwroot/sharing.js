@@ -17,7 +17,7 @@ export function tellOthers(club) {
   channel.postMessage(club);
 }
 
-// The browser opens the stream again by itself when it is cut; while a club is refused, the next visit tries again.
+// The browser opens the stream again by itself when it is cut.
 export function follow(program, club) {
   news?.close();
   if (!club) {
@@ -25,5 +25,12 @@ export function follow(program, club) {
   }
 
   news = new EventSource(`/api/clubs/${encodeURIComponent(club)}/news`);
+  // A refusal closes the stream for good: the program is told, and asks for it anew after its next exchange.
+  const opened = news;
+  opened.addEventListener('error', () => {
+    if (opened === news && opened.readyState === EventSource.CLOSED) {
+      program.invokeMethodAsync('NewsLost').catch(() => { });
+    }
+  });
   news.addEventListener('grown', event => program.invokeMethodAsync('Grown', club, Number(event.data)).catch(() => { }));
 }

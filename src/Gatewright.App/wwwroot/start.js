@@ -49,6 +49,7 @@
         place.replaceChildren(...seen.content.querySelector('#content')?.childNodes ?? []);
       }
     },
+    dropShed() { try { localStorage.removeItem('gatewright.last-shed'); } catch { } },
     keepShed() {
       if (location.pathname === base) {
         try {
