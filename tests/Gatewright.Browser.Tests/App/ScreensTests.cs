@@ -7,10 +7,14 @@ public sealed class ScreensTests(Chromium chromium)
 {
     private readonly List<string> _faults = [];
 
-    [Theory]
-    [InlineData(true)]
-    [InlineData(false)]
-    public async Task Every_screen_can_be_seen_touched_and_heard(bool isPhone)
+    [Fact]
+    public Task Every_screen_can_be_seen_touched_and_heard_on_a_phone() => SeeAsync(isPhone: true);
+
+    /// <summary>The pages are the same, laid out otherwise: the walk takes a minute.</summary>
+    [Fact(Skip = LongRun.Why, SkipUnless = nameof(LongRun.IsAsked), SkipType = typeof(LongRun))]
+    public Task Every_screen_can_be_seen_touched_and_heard_at_a_desk() => SeeAsync(isPhone: false);
+
+    private async Task SeeAsync(bool isPhone)
     {
         await using AppSite site = await AppSite.StartAsync();
         await using Device device = await Device.StartAsync(site.Address, chromium, isPhone ? DeviceShape.Phone : DeviceShape.Desk);

@@ -23,7 +23,7 @@ public sealed class GalleryTests(Chromium chromium)
         ["remedies"] = GalleryPage.OfAsync<RemediesAndIcons>,
     };
 
-    [Theory]
+    [Theory(Skip = LongRun.Why, SkipUnless = nameof(LongRun.IsAsked), SkipType = typeof(LongRun))]
     [MemberData(nameof(Pages))]
     public async Task Every_drawing_holds(string name, int width, ColorScheme scheme)
     {
