@@ -43,6 +43,7 @@ internal static class DemoShed
         }
 
         await signIn.SignInAsync((await accounts.FindByNameAsync(AccountName).ConfigureAwait(false))!, isPersistent: false).ConfigureAwait(false);
-        return TypedResults.LocalRedirect(context.Request.Form["to"] == "pages" ? LocalPath.Of($"/club/{Club}") : AppFiles.Path + "/");
+        bool isForPages = context.Request.HasFormContentType && context.Request.Form["to"] == "pages";
+        return TypedResults.LocalRedirect(isForPages ? LocalPath.Of($"/club/{Club}") : AppFiles.Path + "/");
     }
 }
