@@ -9,6 +9,7 @@
     watch.disconnect();
     app.inert = false;
     delete app.dataset.last;
+    delete app.dataset.old;
   }).observe(app, { childList: true });
   Blazor.start({ applicationCulture: globalThis.gatewright.language }).then(() => {
     if ('serviceWorker' in navigator) {
