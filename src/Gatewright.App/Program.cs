@@ -9,6 +9,7 @@ using Gatewright.App.Shed;
 using Gatewright.Words;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 
+AppCulture.Begin(Environment.GetEnvironmentVariable("GATEWRIGHT_LANGUAGE") ?? Language.English.Tag);
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
 builder.RootComponents.Add<Root>("#app");
 builder.Services.AddSingleton(typeof(Texts<>));
