@@ -4,7 +4,7 @@ namespace Gatewright.Core.Rig;
 public static class RigMeasures
 {
     /// <summary>Every measure, in the order in which a boat is set up.</summary>
-    public static IReadOnlyList<RigMeasure> All { get; } = Enum.GetValues<RigMeasure>();
+    public static IReadOnlyList<RigMeasure> All { get; } = [.. Enum.GetValues<RigMeasure>()];
 
     /// <summary>The word that stands for it in files and entries: "oar-length".</summary>
     public static string Word(this RigMeasure measure) => measure switch
@@ -49,5 +49,23 @@ public static class RigMeasures
         RigMeasure.Spread => rowing == Rowing.Sweep,
         RigMeasure.Span => rowing == Rowing.Scull,
         _ => true,
+    };
+
+    /// <summary>
+    /// What can be meant of a measure, in its own unit: far wider than any boat's rig, so that only a slip or another unit
+    /// falls outside.
+    /// </summary>
+    public static (double Least, double Most) Plausible(this RigMeasure measure) => measure switch
+    {
+        RigMeasure.Spread => (65, 105),
+        RigMeasure.Span => (120, 190),
+        RigMeasure.Height => (0, 40),
+        RigMeasure.Inboard => (60, 140),
+        RigMeasure.OarLength => (200, 420),
+        RigMeasure.Overlap => (-20, 60),
+        RigMeasure.StretcherAngle => (0, 75),
+        RigMeasure.HeelDepth => (0, 40),
+        RigMeasure.WorkThrough => (-30, 60),
+        _ => (-60, 150),
     };
 }
