@@ -29,6 +29,7 @@ internal static class FactWords
         Noted note => $"note: {note.Text}",
         PhotoTaken photo => $"photo {photo.Sha256[..Math.Min(8, photo.Sha256.Length)]}",
         MeasureTaken measure => FormattableString.Invariant($"{measure.Measure}{Place(measure.Seat, measure.Side)}: {measure.Value} {measure.Unit}"),
+        OarRead read => FormattableString.Invariant($"{read.Item.Word()}: {read.Value} {OarUnit(read)}"),
         StockChanged stock => FormattableString.Invariant($"{stock.Part} {stock.Size}: {stock.Change:+0;-0;0}"),
         StockCounted stock => FormattableString.Invariant($"{stock.Part} {stock.Size}: {stock.Count} counted"),
         RackLevelRead level => FormattableString.Invariant($"level read: bow high {level.BowHigh}°, port low {level.PortLow}°"),
