@@ -1,6 +1,7 @@
 using Gatewright.Cli.Clubs.Telling;
 using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
+using Gatewright.Core.Oars;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
@@ -37,6 +38,13 @@ internal static class FactWords
         RoundStarted round => $"round {round.Round} began",
         RoundEnded round => $"round {round.Round} ended",
         _ => "something that a newer Gatewright recorded",
+    };
+
+    private static string OarUnit(OarRead read) => read.Item switch
+    {
+        OarItem.Sleeve => "deg",
+        OarItem.Weight => "kg",
+        _ => read.Unit ?? "cm",
     };
 
     private static string Place(int? seat, Side? side) => (seat, side) switch
