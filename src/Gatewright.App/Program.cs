@@ -6,6 +6,7 @@ using Gatewright.App.Frame;
 using Gatewright.App.Jobs;
 using Gatewright.App.Keeping.People;
 using Gatewright.App.Shed;
+using Gatewright.Replica.Shelves;
 using Gatewright.Words;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 
@@ -17,9 +18,10 @@ builder.Services.AddSingleton(typeof(Texts<>));
 builder.Services.AddSingleton(_ => new HttpClient { BaseAddress = new(new Uri(builder.HostEnvironment.BaseAddress), "/") });
 builder.Services.AddSingleton(TimeProvider.System);
 builder.Services.AddSingleton(_ => Wording.In(Language.Of(CultureInfo.CurrentUICulture.Name)));
-builder.Services.AddSingleton<IndexedDbShelf>();
+builder.Services.AddSingleton<IDeviceShelf, IndexedDbShelf>();
 builder.Services.AddSingleton<ClubInHand>();
 builder.Services.AddSingleton<ThisDevice>();
+builder.Services.AddSingleton<Photos>();
 builder.Services.AddSingleton<Sharing>();
 builder.Services.AddSingleton<LastShed>();
 builder.Services.AddSingleton<PlanAsked>();
@@ -45,5 +47,5 @@ async Task ShareAsync()
     // What others recorded can wait for the first screen.
     await device.Opened;
     await Task.Delay(TimeSpan.FromMilliseconds(500));
-    await host.Services.GetRequiredService<Sharing>().BeginAsync();
+    await host.Services.GetRequiredService<Sharing>().RunAsync();
 }

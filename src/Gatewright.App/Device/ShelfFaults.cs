@@ -29,6 +29,8 @@ public static class ShelfFaults
         return broken switch
         {
             ShelfException shelf => Text(shelf.Fault, texts),
+            PhotoException => texts["PhotoBroken"],
+            NotAllowedException refused => texts[refused.HasLeft ? "HasLeft" : "NotAllowed"],
             NotRecordedException refused => texts["NotRecorded", refused.Message],
             _ => broken.Message,
         };

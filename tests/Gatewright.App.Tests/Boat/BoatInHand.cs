@@ -41,8 +41,10 @@ internal sealed class BoatInHand : IAsyncDisposable
         page.Services.AddSingleton(typeof(Texts<>));
         page.Services.AddSingleton(TimeProvider.System);
         page.Services.AddSingleton(Wording.English);
-        page.Services.AddSingleton<IndexedDbShelf>();
+        page.Services.AddSingleton<IDeviceShelf, MemoryShelf>();
+        page.Services.AddSingleton<BrowserRoom>();
         page.Services.AddSingleton<ThisDevice>();
+        page.Services.AddSingleton<Photos>();
         page.Services.AddSingleton<RecordWords>();
         page.Services.AddSingleton<HttpClient>();
         page.Services.AddSingleton<Sharing>();
