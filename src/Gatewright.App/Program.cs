@@ -28,11 +28,13 @@ builder.Services.AddSingleton<PlanAsked>();
 builder.Services.AddSingleton<RecordWords>();
 builder.Services.AddSingleton<BrowserRoom>();
 builder.Services.AddSingleton<ClubPeople>();
+builder.Services.AddSingleton<MemberNames>();
 WebAssemblyHost host = builder.Build();
 
 // Before the first page is drawn: until then the shed stands there as it was last seen.
 // It hears of each change from the first on.
 _ = host.Services.GetRequiredService<LastShed>();
+_ = host.Services.GetRequiredService<MemberNames>();
 ThisDevice device = host.Services.GetRequiredService<ThisDevice>();
 await device.OpenAsync();
 if (device.IsOpen)

@@ -120,6 +120,9 @@ public sealed class ClubInHand
         Changed?.Invoke();
     }
 
+    /// <summary>The members' names were heard anew: pages that tell who recorded something are drawn with them.</summary>
+    public void NamesHeard() => Changed?.Invoke();
+
     /// <summary>Records facts: they are on this device's disk when this returns, all of them or none.</summary>
     /// <returns>The ids of their entries, in the order of the facts.</returns>
     /// <exception cref="NotAllowedException">The member here may not record one of them.</exception>

@@ -105,6 +105,13 @@ public sealed class ThisDevice(IDeviceShelf shelf, BrowserRoom room, ClubInHand 
     public async Task LetGoAsync(string club)
     {
         await Device.LetGoAsync(club);
+
+        // What was remembered beside it: how its rounds are read, its last plan, the names of its members.
+        foreach (string setting in Device.Settings.Keys.Where(k => k.EndsWith($"/{club}", StringComparison.Ordinal) || k.EndsWith($":{club}", StringComparison.Ordinal)).ToList())
+        {
+            await Device.SetAsync(setting, null);
+        }
+
         if (!inHand.IsOpen || inHand.Held.Club != club)
         {
             return;

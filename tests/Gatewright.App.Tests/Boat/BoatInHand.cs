@@ -2,6 +2,7 @@ using Bunit;
 using Gatewright.App.Boat;
 using Gatewright.App.Device;
 using Gatewright.App.Frame;
+using Gatewright.App.Keeping.People;
 using Gatewright.Core;
 using Gatewright.Core.Measuring;
 using Gatewright.Journal.Facts;
@@ -45,6 +46,8 @@ internal sealed class BoatInHand : IAsyncDisposable
         page.Services.AddSingleton<BrowserRoom>();
         page.Services.AddSingleton<ThisDevice>();
         page.Services.AddSingleton<Photos>();
+        page.Services.AddSingleton<ClubPeople>();
+        page.Services.AddSingleton<MemberNames>();
         page.Services.AddSingleton<RecordWords>();
         page.Services.AddSingleton<HttpClient>();
         page.Services.AddSingleton<Sharing>();

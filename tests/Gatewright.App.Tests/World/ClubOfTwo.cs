@@ -1,7 +1,9 @@
 using Bunit;
+using Gatewright.App.Boat;
 using Gatewright.App.Device;
 using Gatewright.App.Frame;
 using Gatewright.App.Jobs;
+using Gatewright.App.Keeping.People;
 using Gatewright.Journal.Facts;
 using Gatewright.Replica.Exchanging;
 using Gatewright.Replica.Shelves;
@@ -39,6 +41,10 @@ internal sealed class ClubOfTwo : IAsyncDisposable
         page.Services.AddSingleton<BrowserRoom>();
         page.Services.AddSingleton<ClubInHand>();
         page.Services.AddSingleton<ThisDevice>();
+        page.Services.AddSingleton<Sharing>();
+        page.Services.AddSingleton<ClubPeople>();
+        page.Services.AddSingleton<MemberNames>();
+        page.Services.AddSingleton<RecordWords>();
         page.Services.AddSingleton<PlanAsked>();
         page.Services.AddSingleton<Photos>();
         page.Services.AddSingleton(new HttpClient(new Answering(server ?? (_ => throw new HttpRequestException("There is no server."))))
