@@ -22,6 +22,7 @@ builder.Services.AddSingleton<IDeviceShelf, IndexedDbShelf>();
 builder.Services.AddSingleton<ClubInHand>();
 builder.Services.AddSingleton<ThisDevice>();
 builder.Services.AddSingleton<Photos>();
+builder.Services.AddSingleton<FocusNext>();
 builder.Services.AddSingleton<Sharing>();
 builder.Services.AddSingleton<LastShed>();
 builder.Services.AddSingleton<PlanAsked>();

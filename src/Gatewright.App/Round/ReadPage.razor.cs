@@ -23,6 +23,7 @@ public sealed partial class ReadPage
     private static readonly TimeSpan Rehearsal = TimeSpan.FromMilliseconds(250);
     private static readonly TimeSpan Painted = TimeSpan.FromMilliseconds(30);
 
+    private const string OnPad = "#pad [tabindex='0']";
     private DrawingLabels _labels = DrawingLabels.None;
     private ReadingWords _words = null!;
     private ReadOnPlan _plan = null!;
@@ -133,6 +134,7 @@ public sealed partial class ReadPage
     /// <inheritdoc/>
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
+        await base.OnAfterRenderAsync(firstRender);
         if (firstRender)
         {
             _here = DotNetObjectReference.Create(this);
@@ -232,7 +234,17 @@ public sealed partial class ReadPage
         _said = T["PhotoKept"];
     });
 
-    private Task HoldAsync(string reason) => DoAsync(desk => desk.HoldAsync(reason));
+    private Task HoldAsync(string reason) => DoAsync(async desk =>
+    {
+        await desk.HoldAsync(reason);
+        FocusThen("#ashore");
+    });
+
+    private void Keep()
+    {
+        Go(d => d.Keep());
+        FocusThen(OnPad, "#story");
+    }
 
     private Task EndAsync() => DoAsync(async _ =>
     {
@@ -275,7 +287,15 @@ public sealed partial class ReadPage
         }
     }
 
-    private void Close() => (_panel, _toReadLevel) = (Panel.None, false);
+    private void Close()
+    {
+        if (_panel != Panel.None)
+        {
+            FocusThen(_panel == Panel.Lie ? "#lies" : "#more", "#more", OnPad, "#story");
+        }
+
+        (_panel, _toReadLevel) = (Panel.None, false);
+    }
 
     private void ShowStory()
     {

@@ -61,6 +61,7 @@ public class OpeningTests
         page.JSInterop.Mode = JSRuntimeMode.Loose;
         page.Services.AddLocalization();
         page.Services.AddSingleton(typeof(Texts<>));
+        page.Services.AddSingleton<FocusNext>();
         page.Services.AddSingleton(TimeProvider.System);
         page.Services.AddSingleton(Wording.English);
         page.Services.AddSingleton(shelf);

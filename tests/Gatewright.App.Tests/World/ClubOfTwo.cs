@@ -35,6 +35,7 @@ internal sealed class ClubOfTwo : IAsyncDisposable
         page.JSInterop.Mode = JSRuntimeMode.Loose;
         page.Services.AddLocalization();
         page.Services.AddSingleton(typeof(Texts<>));
+        page.Services.AddSingleton<FocusNext>();
         page.Services.AddSingleton(TimeProvider.System);
         page.Services.AddSingleton(Wording.English);
         page.Services.AddSingleton<IDeviceShelf>(new MemoryShelf());

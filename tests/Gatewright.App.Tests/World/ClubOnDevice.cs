@@ -28,6 +28,7 @@ internal sealed class ClubOnDevice : IAsyncDisposable
         page.JSInterop.Mode = JSRuntimeMode.Loose;
         page.Services.AddLocalization();
         page.Services.AddSingleton(typeof(Texts<>));
+        page.Services.AddSingleton<FocusNext>();
         page.Services.AddSingleton(TimeProvider.System);
         page.Services.AddSingleton(inHand);
         return new(page, inHand, shelf);
