@@ -6,6 +6,7 @@ using Gatewright.App.Frame;
 using Gatewright.App.Jobs;
 using Gatewright.App.Keeping.People;
 using Gatewright.App.Shed;
+using Gatewright.Replica.Shelves;
 using Gatewright.Words;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 
@@ -16,19 +17,23 @@ builder.Services.AddSingleton(typeof(Texts<>));
 builder.Services.AddSingleton(_ => new HttpClient { BaseAddress = new(new Uri(builder.HostEnvironment.BaseAddress), "/") });
 builder.Services.AddSingleton(TimeProvider.System);
 builder.Services.AddSingleton(_ => Wording.In(Language.Of(CultureInfo.CurrentUICulture.Name)));
-builder.Services.AddSingleton<IndexedDbShelf>();
+builder.Services.AddSingleton<IDeviceShelf, IndexedDbShelf>();
 builder.Services.AddSingleton<ClubInHand>();
 builder.Services.AddSingleton<ThisDevice>();
+builder.Services.AddSingleton<Photos>();
+builder.Services.AddSingleton<FocusNext>();
 builder.Services.AddSingleton<Sharing>();
 builder.Services.AddSingleton<LastShed>();
 builder.Services.AddSingleton<PlanAsked>();
 builder.Services.AddSingleton<RecordWords>();
 builder.Services.AddSingleton<BrowserRoom>();
 builder.Services.AddSingleton<ClubPeople>();
+builder.Services.AddSingleton<MemberNames>();
 WebAssemblyHost host = builder.Build();
 
 // It hears of each change from the first on.
 _ = host.Services.GetRequiredService<LastShed>();
+_ = host.Services.GetRequiredService<MemberNames>();
 _ = ShareAsync();
 await host.RunAsync();
 
@@ -40,6 +45,6 @@ async Task ShareAsync()
     if (device.IsOpen)
     {
         await Task.Delay(TimeSpan.FromMilliseconds(500));
-        await host.Services.GetRequiredService<Sharing>().BeginAsync();
+        await host.Services.GetRequiredService<Sharing>().RunAsync();
     }
 }

@@ -15,7 +15,4 @@ public readonly record struct Box(double X, double Y, double Width, double Heigh
 
     /// <summary>The same rectangle, smaller by so much on each side.</summary>
     public Box Inset(double by) => new(X + by, Y + by, Width - (2 * by), Height - (2 * by));
-
-    /// <summary>Whether two rectangles share more than an edge.</summary>
-    public bool Overlaps(Box other) => X < other.Right && other.X < Right && Y < other.Bottom && other.Y < Bottom;
 }

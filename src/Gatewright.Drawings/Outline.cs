@@ -13,9 +13,6 @@ internal sealed class Outline
     /// <summary>A straight line.</summary>
     public Outline Line(Spot to) => Add('L', to);
 
-    /// <summary>A curve that is pulled to one place on its way to another.</summary>
-    public Outline Bend(Spot pull, Spot to) => Add('Q', pull, to);
-
     /// <summary>A part of a circle, as a clock turns or against it; the shorter way round.</summary>
     public Outline Round(double radius, bool clockwise, Spot to)
     {

@@ -1,5 +1,6 @@
 using Gatewright.App.Device;
 using Gatewright.App.Frame;
+using Gatewright.App.Keeping.People;
 using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Journal.Entries;
@@ -11,16 +12,21 @@ using Gatewright.Words;
 namespace Gatewright.App.Boat;
 
 /// <summary>What stands in the journal of a boat, in a line; and who said so.</summary>
-public sealed class RecordWords(Texts<BoatTexts> texts, ClubInHand inHand)
+public sealed class RecordWords(Texts<BoatTexts> texts, ClubInHand inHand, MemberNames names)
 {
     private static readonly HashSet<string> Named =
         ["name", "class", "rack", "lie", "standard", "out-of-use", "code", "side", "insert", "target-aft", "target-out", "rigger", "bed", "order"];
 
-    /// <summary>Whoever recorded an entry, as far as this device knows: names live in accounts.</summary>
+    /// <summary>Whoever recorded an entry, as far as this device has heard: names live in accounts, and no entry holds one.</summary>
     public string Who(Entry entry)
     {
         ArgumentNullException.ThrowIfNull(entry);
-        return entry.Member == inHand.Held.Member ? texts["You"] : texts["Member"];
+        return entry.Member == inHand.Held.Member ? texts["You"] : names.Of(entry.Member) switch
+        {
+            null => texts["Member"],
+            "" => texts["FormerMember"],
+            { } name => name,
+        };
     }
 
     /// <summary>What an entry says.</summary>

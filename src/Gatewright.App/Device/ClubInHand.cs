@@ -60,6 +60,24 @@ public sealed class ClubInHand
             && (Held.Home == ClubHome.Device || Roles.Of(Held.Role) == Role.Keeper || record.Entry.Member == Held.Member);
     }
 
+    /// <summary>Whether there are entries, and the member here may take all of them back.</summary>
+    public bool MayTakeBackAll(IEnumerable<Recorded> records)
+    {
+        ArgumentNullException.ThrowIfNull(records);
+        bool any = false;
+        foreach (Recorded record in records)
+        {
+            if (!MayTakeBack(record))
+            {
+                return false;
+            }
+
+            any = true;
+        }
+
+        return any;
+    }
+
     /// <summary>Opens a club in place of the one before.</summary>
     /// <param name="copy">The club.</param>
     /// <param name="device">The device it is on, which remembers what its jobs have taught.</param>
@@ -102,11 +120,21 @@ public sealed class ClubInHand
         Changed?.Invoke();
     }
 
+    /// <summary>The members' names were heard anew: pages that tell who recorded something are drawn with them.</summary>
+    public void NamesHeard() => Changed?.Invoke();
+
     /// <summary>Records facts: they are on this device's disk when this returns, all of them or none.</summary>
     /// <returns>The ids of their entries, in the order of the facts.</returns>
+    /// <exception cref="NotAllowedException">The member here may not record one of them.</exception>
     /// <exception cref="NotRecordedException">A fact says what cannot be.</exception>
     /// <exception cref="ShelfException">This device cannot keep them.</exception>
-    public Task<IReadOnlyList<Guid>> RecordAsync(params Fact[] facts) => Copy.RecordAsync(facts);
+    public Task<IReadOnlyList<Guid>> RecordAsync(params Fact[] facts)
+    {
+        ArgumentNullException.ThrowIfNull(facts);
+        return Array.TrueForAll(facts, IsAllowed)
+            ? Copy.RecordAsync(facts)
+            : throw new NotAllowedException(Held.Home == ClubHome.Left);
+    }
 
     /// <summary>A boat and how it stands; null for a key that no boat has.</summary>
     public async Task<BoatStanding?> BoatAsync(string key)
@@ -114,6 +142,9 @@ public sealed class ClubInHand
         await RecordReading.ReadAsync(Club.Everything(Subject.Boat(key)), Breath.TakeAsync);
         return await Shed.BoatAsync(key);
     }
+
+    /// <summary>What no page should offer and the server would refuse, however it came to be asked for.</summary>
+    private bool IsAllowed(Fact fact) => fact is Retracted back && Club.Find(back.Entry) is { } record ? MayTakeBack(record) : May(fact);
 
     private void Follow(ClubCopy copy)
     {

@@ -93,9 +93,6 @@ public sealed class IndexedDbShelf(IJSRuntime script, Texts<DeviceTexts> texts) 
     /// <inheritdoc/>
     public async Task PhotoSentAsync(string club, string sha256) => await CallAsync<object?>("photoSent", club, sha256);
 
-    /// <summary>Asks the browser to keep the shelf even when it runs short of room.</summary>
-    public async Task<bool> PersistAsync() => await CallAsync<bool>("persist");
-
     private async Task<T> CallAsync<T>(string name, params object?[] given)
     {
         try

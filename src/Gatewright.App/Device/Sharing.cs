@@ -19,8 +19,25 @@ public sealed class Sharing(HttpClient http, ThisDevice device, ClubInHand inHan
     /// <summary>Said when it stands otherwise between this device and the server.</summary>
     public event Action? Changed;
 
+    /// <summary>Why nothing is shared until the program is started again; null while sharing runs.</summary>
+    public string? Fault { get; private set; }
+
+    /// <summary>Shares for as long as the program runs; what stops it is told, for nobody waits for it.</summary>
+    public async Task RunAsync()
+    {
+        try
+        {
+            await BeginAsync();
+        }
+        catch (Exception broken)
+        {
+            Fault = $"{broken.GetType().Name}: {broken.Message}";
+            Changed?.Invoke();
+        }
+    }
+
     /// <summary>Begins, in the background: no page waits for a network.</summary>
-    public async Task BeginAsync()
+    private async Task BeginAsync()
     {
         Exchange = new(http, device.Device, Random.Shared);
         Exchange.Changed += status => _ = StandAsync(status);

@@ -18,7 +18,7 @@ public static class ShelfFaults
             var m when m.Contains("[InvalidStateError]", StringComparison.Ordinal) => ShelfFault.Closed,
             _ => ShelfFault.Damaged,
         };
-        return new(fault, Text(fault, texts), broken);
+        return new(fault, Told(fault, texts), broken);
     }
 
     /// <summary>What is said of an exception that recording or reading threw.</summary>
@@ -28,16 +28,23 @@ public static class ShelfFaults
         ArgumentNullException.ThrowIfNull(texts);
         return broken switch
         {
-            ShelfException shelf => Text(shelf.Fault, texts),
+            ShelfException shelf => Told(shelf.Fault, texts),
+            PhotoException => texts["PhotoBroken"],
+            NotAllowedException refused => texts[refused.HasLeft ? "HasLeft" : "NotAllowed"],
             NotRecordedException refused => texts["NotRecorded", refused.Message],
             _ => broken.Message,
         };
     }
 
-    private static string Text(ShelfFault fault, Texts<DeviceTexts> texts) => texts[fault switch
+    /// <summary>What is said of a fault.</summary>
+    public static string Told(ShelfFault fault, Texts<DeviceTexts> texts)
     {
-        ShelfFault.Full => "Full",
-        ShelfFault.Closed => "Closed",
-        _ => "Damaged",
-    }];
+        ArgumentNullException.ThrowIfNull(texts);
+        return texts[fault switch
+        {
+            ShelfFault.Full => "Full",
+            ShelfFault.Closed => "Closed",
+            _ => "Damaged",
+        }];
+    }
 }

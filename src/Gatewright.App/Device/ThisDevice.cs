@@ -1,10 +1,11 @@
 using Gatewright.App.Frame;
 using Gatewright.Replica.Shelves;
+using Microsoft.JSInterop;
 
 namespace Gatewright.App.Device;
 
 /// <summary>The device the program runs on: its shelf, the clubs on it, and the one that was last open.</summary>
-public sealed class ThisDevice(IndexedDbShelf shelf, ClubInHand inHand, TimeProvider clock, Texts<DeviceTexts> texts)
+public sealed class ThisDevice(IDeviceShelf shelf, BrowserRoom room, ClubInHand inHand, TimeProvider clock, Texts<DeviceTexts> texts)
 {
     private const string LastClub = "club";
 
@@ -14,7 +15,7 @@ public sealed class ThisDevice(IndexedDbShelf shelf, ClubInHand inHand, TimeProv
     private Replica.Device? _device;
 
     /// <summary>What was wrong when it was opened; null for nothing.</summary>
-    public ShelfException? Fault { get; private set; }
+    public OpeningFault? Fault { get; private set; }
 
     /// <summary>The device, once it is open.</summary>
     /// <exception cref="InvalidOperationException">It is not.</exception>
@@ -36,9 +37,9 @@ public sealed class ThisDevice(IndexedDbShelf shelf, ClubInHand inHand, TimeProv
         {
             _device = await Replica.Device.OpenAsync(shelf, clock, Breath.TakeAsync);
         }
-        catch (ShelfException broken)
+        catch (Exception broken)
         {
-            Fault = new(broken.Fault, ShelfFaults.Told(broken, texts), broken);
+            Fault = OpeningFault.Of(broken, texts);
             _opened.SetResult();
             return;
         }
@@ -58,15 +59,20 @@ public sealed class ThisDevice(IndexedDbShelf shelf, ClubInHand inHand, TimeProv
                 await OpenClubAsync(club.Club);
             }
         }
-        catch (ShelfException broken)
+        catch (Exception broken)
         {
-            Fault = new(broken.Fault, ShelfFaults.Told(broken, texts), broken);
-            inHand.PutDown();
+            // Whatever it was: the screen that says "opening" would stand for ever.
+            Fault = OpeningFault.Of(broken, texts);
         }
         finally
         {
             Opening = null;
             _opened.SetResult();
+        }
+
+        if (Fault is not null)
+        {
+            inHand.PutDown();
         }
     }
 
@@ -87,7 +93,14 @@ public sealed class ThisDevice(IndexedDbShelf shelf, ClubInHand inHand, TimeProv
     {
         Replica.Copies.ClubCopy copy = await Device.StartClubAsync(name);
         await OpenClubAsync(copy.Held.Club);
-        await shelf.PersistAsync();
+        try
+        {
+            await room.PersistAsync();
+        }
+        catch (JSException)
+        {
+            // The browser does not say: the club is there all the same, and what is shared tells whether it is kept for good.
+        }
     }
 
     /// <summary>Lets go of a club with all that is kept of it here, and opens another where there is one. What was not sent is lost: ask before.</summary>
@@ -95,6 +108,13 @@ public sealed class ThisDevice(IndexedDbShelf shelf, ClubInHand inHand, TimeProv
     public async Task LetGoAsync(string club)
     {
         await Device.LetGoAsync(club);
+
+        // What was remembered beside it: how its rounds are read, its last plan, the names of its members.
+        foreach (string setting in Device.Settings.Keys.Where(k => k.EndsWith($"/{club}", StringComparison.Ordinal) || k.EndsWith($":{club}", StringComparison.Ordinal)).ToList())
+        {
+            await Device.SetAsync(setting, null);
+        }
+
         if (!inHand.IsOpen || inHand.Held.Club != club)
         {
             return;

@@ -6,9 +6,15 @@ namespace Gatewright.App.Frame;
 /// <summary>A page about the club in hand: it is drawn anew when the club changes, and leads elsewhere while none is open.</summary>
 public abstract class ClubPage : ComponentBase, IDisposable
 {
+    private string[]? _focus;
+
     /// <summary>The club.</summary>
     [Inject]
     public required ClubInHand InHand { get; set; }
+
+    /// <summary>Puts the focus where it belongs.</summary>
+    [Inject]
+    public required FocusNext Focus { get; set; }
 
     /// <summary>Where one is.</summary>
     [Inject]
@@ -19,6 +25,20 @@ public abstract class ClubPage : ComponentBase, IDisposable
     /// whoever has gone on to a round must not wait for sixty boats that nobody looks at.
     /// </summary>
     protected int Reading { get; set; }
+
+    /// <summary>Says where the focus goes when the page is drawn next: what has it now will be gone.</summary>
+    /// <param name="places">Selectors; the first that is there is taken.</param>
+    protected void FocusThen(params string[] places) => _focus = places;
+
+    /// <inheritdoc/>
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (_focus is { } places)
+        {
+            _focus = null;
+            await Focus.GoAsync(places);
+        }
+    }
 
     /// <summary>Reads anew what the page shows of the club: when it opens, when where it is changes, and when the club does.</summary>
     protected virtual Task ReadAsync() => Task.CompletedTask;

@@ -23,23 +23,26 @@ public abstract class RecordingPage : ClubPage
     /// recorded is the same once more, and is not recorded.
     /// </summary>
     /// <returns>Whether they are on this device's disk.</returns>
-    protected async Task<bool> TryRecordAsync(params Fact[] facts)
+    protected async Task<bool> TryRecordAsync(params Fact[] facts) => await RecordedAsync(facts) is not null;
+
+    /// <summary>The same, for whoever needs the ids.</summary>
+    /// <returns>The ids of their entries once they are on this device's disk; null where they are not.</returns>
+    protected async Task<IReadOnlyList<Guid>?> RecordedAsync(params Fact[] facts)
     {
         if (_isRecording)
         {
-            return false;
+            return null;
         }
 
         (Fault, _isRecording) = (null, true);
         try
         {
-            await InHand.RecordAsync(facts);
-            return true;
+            return await InHand.RecordAsync(facts);
         }
         catch (Exception refused) when (refused is NotRecordedException or ShelfException)
         {
             Fault = ShelfFaults.Told(refused, Faults);
-            return false;
+            return null;
         }
         finally
         {

@@ -1,3 +1,4 @@
+using System.Net;
 using Gatewright.App.Device;
 using Gatewright.Journal.Exchange.Mend;
 using Gatewright.Replica.Shelves;
@@ -18,24 +19,69 @@ public sealed class PlanAsked(HttpClient http, ThisDevice device, ClubInHand inH
     public ClubPlan? Last => device.Device.Settings.GetValueOrDefault(Kept) is { Length: > 0 } text ? MendJson.Read(text) : null;
 
     /// <summary>Asks for a plan, and keeps it.</summary>
-    /// <returns>The plan; null when the server was not reached or would not.</returns>
-    public async Task<ClubPlan?> AskAsync(Language language, CancellationToken cancellation)
+    /// <returns>The plan, or why there is none.</returns>
+    public async Task<(ClubPlan? Plan, PlanDenied? Denied)> AskAsync(Language language, CancellationToken cancellation)
     {
         try
         {
-            string text = await http.GetStringAsync(
+            using HttpResponseMessage answer = await http.GetAsync(
                 new Uri($"api/clubs/{Uri.EscapeDataString(inHand.Held.Club)}/plan?language={language.Tag}", UriKind.Relative), cancellation);
-            if (MendJson.Read(text) is not { } plan)
+            if (!answer.IsSuccessStatusCode)
             {
-                return null;
+                return (null, Why(answer.StatusCode));
             }
 
-            await device.Device.SetAsync(Kept, text);
-            return plan;
+            string text = await answer.Content.ReadAsStringAsync(cancellation);
+            if (MendJson.Read(text) is not { } plan)
+            {
+                return (null, PlanDenied.Failed);
+            }
+
+            await KeepAsync(text);
+            return (plan, null);
         }
-        catch (Exception cannot) when (cannot is HttpRequestException or TaskCanceledException or ShelfException)
+        catch (Exception cannot) when (cannot is HttpRequestException or TaskCanceledException)
         {
-            return null;
+            return (null, PlanDenied.NotReached);
         }
     }
+
+    private static PlanDenied Why(HttpStatusCode status) => status switch
+    {
+        HttpStatusCode.Unauthorized => PlanDenied.SignedOut,
+        HttpStatusCode.Forbidden or HttpStatusCode.NotFound => PlanDenied.NotForYou,
+        HttpStatusCode.TooManyRequests or HttpStatusCode.ServiceUnavailable => PlanDenied.Later,
+        _ => PlanDenied.Failed,
+    };
+
+    private async Task KeepAsync(string text)
+    {
+        try
+        {
+            await device.Device.SetAsync(Kept, text);
+        }
+        catch (ShelfException)
+        {
+            // The plan is on the screen all the same; the next start does without it.
+        }
+    }
+}
+
+/// <summary>Why the server gave no plan.</summary>
+public enum PlanDenied
+{
+    /// <summary>It was not reached.</summary>
+    NotReached,
+
+    /// <summary>Nobody is signed in.</summary>
+    SignedOut,
+
+    /// <summary>Whoever is signed in does not see this club's journal.</summary>
+    NotForYou,
+
+    /// <summary>It was asked for too often, or has too much to do now.</summary>
+    Later,
+
+    /// <summary>Something went wrong there.</summary>
+    Failed,
 }

@@ -1,17 +1,15 @@
 using System.Globalization;
+using Gatewright.App.Device;
 using Gatewright.Core;
 using Gatewright.Core.Geometry;
 using Gatewright.Core.Judging;
 using Gatewright.Core.Measuring;
 using Gatewright.Drawings;
-using Gatewright.Drawings.Plan;
-using Gatewright.Journal.Facts;
 using Gatewright.Journal.Rounds;
 using Gatewright.Journal.Standing;
 using Gatewright.Journal.Views;
 using Gatewright.Replica.Copies;
 using Gatewright.Replica.Shelves;
-using Gatewright.Words;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 
@@ -24,10 +22,11 @@ public sealed partial class ReadPage
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(1200);
     private static readonly TimeSpan Rehearsal = TimeSpan.FromMilliseconds(250);
     private static readonly TimeSpan Painted = TimeSpan.FromMilliseconds(30);
-    private const int LargestSide = 1600;
 
-    private readonly Wording _say = Wording.In(Language.Of(CultureInfo.CurrentUICulture.Name));
+    private const string OnPad = "#pad [tabindex='0']";
     private DrawingLabels _labels = DrawingLabels.None;
+    private ReadingWords _words = null!;
+    private ReadOnPlan _plan = null!;
     private DotNetObjectReference<ReadPage>? _here;
     private IJSObjectReference? _module;
     private ReadingDesk? _desk;
@@ -95,6 +94,8 @@ public sealed partial class ReadPage
     {
         base.OnInitialized();
         _labels = new() { Port = T["Port"], Starboard = T["Starboard"], Culture = CultureInfo.CurrentCulture };
+        _words = new(T, Say);
+        _plan = new(T, Say, _words);
     }
 
     /// <inheritdoc/>
@@ -133,6 +134,7 @@ public sealed partial class ReadPage
     /// <inheritdoc/>
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
+        await base.OnAfterRenderAsync(firstRender);
         if (firstRender)
         {
             _here = DotNetObjectReference.Create(this);
@@ -171,7 +173,7 @@ public sealed partial class ReadPage
         }
 
         Go(d => d.Move(steps));
-        _said = _desk?.Walk.Now is { } step ? Spoken(step) : string.Empty;
+        _said = _desk?.Walk.Now is { } step ? _words.Spoken(step) : string.Empty;
         StateHasChanged();
     }
 
@@ -199,7 +201,7 @@ public sealed partial class ReadPage
         _standing = null;
         _typed = string.Empty;
         _isStory = false;
-        _said = Said(desk);
+        _said = _words.Said(desk, JudgedFace(desk.Told));
     });
 
     private Task TypedAsync() => Value is { } value ? RecordAsync(value) : Task.CompletedTask;
@@ -209,7 +211,7 @@ public sealed partial class ReadPage
         await desk.UndoAsync();
         _standing = null;
         _isStory = false;
-        _said = desk.TakenBack is { } back ? T["TakenBack", Where(back.Step), ShownDegrees.Of(back.Value)] : T["Undo"];
+        _said = desk.TakenBack is { } back ? T["TakenBack", _words.Where(back.Step), ShownDegrees.Of(back.Value)] : T["Undo"];
     });
 
     private Task LaidAsync((Laying Laying, bool IsMoved) laid) => DoAsync(async desk =>
@@ -225,18 +227,24 @@ public sealed partial class ReadPage
         _said = T["NoteKept"];
     });
 
-    private Task PhotoAsync(ElementReference input) => DoAsync(async desk =>
+    private Task PhotoAsync(byte[]? taken) => DoAsync(async desk =>
     {
-        if (_module is not null && await _module.InvokeAsync<byte[]?>("picture", input, LargestSide) is { Length: > 0 } bytes)
-        {
-            string sha256 = await Device.Device.AddPhotoAsync(InHand.Held.Club, bytes, "image/jpeg");
-            await desk.PhotoAsync(sha256, bytes.Length);
-            Close();
-            _said = T["PhotoKept"];
-        }
+        await desk.PhotoAsync(Photos, taken ?? throw new PhotoException(null));
+        Close();
+        _said = T["PhotoKept"];
     });
 
-    private Task HoldAsync(string reason) => DoAsync(desk => desk.HoldAsync(reason));
+    private Task HoldAsync(string reason) => DoAsync(async desk =>
+    {
+        await desk.HoldAsync(reason);
+        FocusThen("#ashore");
+    });
+
+    private void Keep()
+    {
+        Go(d => d.Keep());
+        FocusThen(OnPad, "#story");
+    }
 
     private Task EndAsync() => DoAsync(async _ =>
     {
@@ -259,9 +267,9 @@ public sealed partial class ReadPage
             _error = null;
             JudgeLater(desk.Walk.IsOver ? Painted : Pause);
         }
-        catch (Exception wrong) when (wrong is NotRecordedException or ShelfException or JSException)
+        catch (Exception wrong) when (wrong is NotRecordedException or ShelfException or PhotoException)
         {
-            _error = wrong.Message;
+            _error = ShelfFaults.Told(wrong, Faults);
         }
         finally
         {
@@ -279,7 +287,15 @@ public sealed partial class ReadPage
         }
     }
 
-    private void Close() => (_panel, _toReadLevel) = (Panel.None, false);
+    private void Close()
+    {
+        if (_panel != Panel.None)
+        {
+            FocusThen(_panel == Panel.Lie ? "#lies" : "#more", "#more", OnPad, "#story");
+        }
+
+        (_panel, _toReadLevel) = (Panel.None, false);
+    }
 
     private void ShowStory()
     {
@@ -319,61 +335,9 @@ public sealed partial class ReadPage
     /// <summary>The verdict on a gate whose face was read: a pin or a sleeve is judged by nothing alone.</summary>
     private GateVerdict? JudgedFace(TakenReading? taken) => taken is { Step: { Item: ReadItem.Gate, Gate: var gate } } ? Judged(gate) : null;
 
-    private List<PlanGate> PlanGates(ReadingDesk desk) => [.. desk.Gates.Select(gate => PlanOf(desk, gate))];
-
-    private PlanGate PlanOf(ReadingDesk desk, GatePlace gate)
-    {
-        string name = Short(gate);
-        ReadingTaken? taken = desk.Walk.Boat.Readings.Select(r => (ReadingTaken)r.Fact)
-            .LastOrDefault(t => t.Seat == gate.Seat && t.Side == gate.Side && Shows(t));
-        if (taken is null)
-        {
-            return new(gate, $"{name}: {T["NotRead"]}");
-        }
-
-        GateVerdict? judged = Judged(gate);
-        string value = ShownDegrees.Of(taken.Value) + "°";
-        string? sure = taken.Station is { } station && judged?.At(station) is { Read: true } pitch
-            ? "± " + _say.Figures.Degrees(pitch.Pitch.U.Degrees)
-            : null;
-        string verdict = judged is null ? string.Empty : ", " + _say.Names.Verdict(judged.Verdict);
-        return new(gate, $"{name}: {value}{verdict}", judged?.Verdict, value, sure, IsRead: true);
-    }
-
-    /// <summary>Whether a reading is of what is read now, so that its number belongs on the plan.</summary>
-    private bool Shows(ReadingTaken taken) => _desk?.Walk.Now is not { } now
-        ? taken.Item == ReadItem.Gate
-        : taken.Item == now.Item && (taken.Station ?? Station.Abeam) == (now.Station ?? Station.Abeam);
-
     private OarAngle? OarAt(BoatClass boatClass) => _desk?.Walk.Now is { Station: { } station }
         ? MeasuringSettings.Default.Angles(boatClass.Rowing).At(station)
         : null;
 
-    private string Short(GatePlace gate) => T["GateShort", gate.Seat, _say.Names.Side(gate.Side)];
-
-    private string Where(ReadingStep step) => T[
-        "Where",
-        Short(step.Gate),
-        step.Station is { } station ? _say.Names.AtStation(station) : _say.Names.Item(step.Item)];
-
-    private string Spoken(ReadingStep step) => Short(step.Gate) + ", "
-        + (step.Station is { } station ? _say.Names.Station(station) : _say.Names.Item(step.Item));
-
-    private string Said(ReadingDesk desk)
-    {
-        string taken = desk.Told is { } told
-            ? JudgedFace(told) is { } gate
-                ? T["RecordedJudged", Spoken(told.Step), ShownDegrees.Of(told.Value), _say.Names.Verdict(gate.Verdict)]
-                : T["Recorded", Spoken(told.Step), ShownDegrees.Of(told.Value)]
-            : string.Empty;
-        return taken + " " + (desk.Walk.Now is { } next ? T["NextIs", Spoken(next)] : T["AllRead"]);
-    }
-
-    private string Lies(ReadingDesk desk)
-    {
-        LevelWay? way = _ways.FirstOrDefault(w => w.Basis == desk.Laying.Level);
-        return way is null
-            ? Sentence.Capital(_say.Names.Lie(desk.Laying.Lie))
-            : T["LiesSo", Sentence.Capital(_say.Names.Lie(desk.Laying.Lie)), _say.Levels.Name(way.Level), _say.Figures.Brief(Math.Round(way.U.Degrees, 2))];
-    }
+    private string Where(ReadingStep step) => _words.Where(step);
 }

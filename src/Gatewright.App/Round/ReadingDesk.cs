@@ -165,8 +165,12 @@ public sealed class ReadingDesk
     /// <summary>Records a note on the gate that is read; on the boat where none is.</summary>
     public Task NoteAsync(string text) => BesideAsync(new Noted(Here.Thing, Here.Key, text));
 
-    /// <summary>Records a photo, already kept, of the gate that is read; of the boat where none is.</summary>
-    public Task PhotoAsync(string sha256, long bytes) => BesideAsync(new PhotoTaken(Here.Thing, Here.Key, sha256, bytes, "image/jpeg"));
+    /// <summary>Keeps and records a photo of the gate that is read; of the boat where none is.</summary>
+    public async Task PhotoAsync(Photos photos, byte[] taken)
+    {
+        ArgumentNullException.ThrowIfNull(photos);
+        await BesideAsync(await photos.KeepAsync(taken, Here.Thing, Here.Key));
+    }
 
     /// <summary>Holds the boat ashore.</summary>
     public async Task HoldAsync(string reason)
@@ -176,7 +180,7 @@ public sealed class ReadingDesk
     }
 
     private (string Thing, string Key) Here => Walk.Now is { Gate: var gate }
-        ? (Things.Gate, FormattableString.Invariant($"{View.Key}/{gate.Seat}/{gate.Side.Word()}"))
+        ? (Things.Gate, Things.GateKey(View.Key, gate))
         : (Things.Boat, View.Key);
 
     /// <summary>A key for a thing that is new.</summary>

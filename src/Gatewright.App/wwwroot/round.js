@@ -1,4 +1,4 @@
-// What a round hears of the keyboard, wherever on the page the focus is, and the pictures it takes.
+// What a round hears of the keyboard, wherever on the page the focus is.
 let unlisten = () => { };
 
 export function listen(program) {
@@ -60,23 +60,4 @@ function moveOnPad(pad, from, key) {
     values.forEach(v => { v.tabIndex = v === to ? 0 : -1; });
     to.focus();
   }
-}
-
-// A picture small enough for a shed's network: a JPEG, its longer side at most so many pixels.
-export async function picture(input, most) {
-  const file = input.files[0];
-  input.value = '';
-  if (!file) {
-    return null;
-  }
-
-  const drawn = await createImageBitmap(file);
-  const scale = Math.min(1, most / Math.max(drawn.width, drawn.height));
-  const canvas = document.createElement('canvas');
-  canvas.width = Math.max(1, Math.round(drawn.width * scale));
-  canvas.height = Math.max(1, Math.round(drawn.height * scale));
-  canvas.getContext('2d').drawImage(drawn, 0, 0, canvas.width, canvas.height);
-  drawn.close();
-  const blob = await new Promise(done => canvas.toBlob(done, 'image/jpeg', 0.82));
-  return new Uint8Array(await blob.arrayBuffer());
 }

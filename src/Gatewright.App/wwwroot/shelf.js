@@ -259,11 +259,6 @@ export function photoSent(club, sha256) {
   });
 }
 
-// Asks the browser not to clear the shelf when it runs short of room; whether it agrees is its own affair.
-export async function persist() {
-  return await navigator.storage?.persist?.() ?? false;
-}
-
 async function heldClub(store, club) {
   const held = await asked(store('clubs').get(club));
   if (!held) {

@@ -88,9 +88,8 @@ public sealed class Advisor
         (GateView, Observation) telling = candidate.Looks[0];
         foreach ((GateView view, Observation observation) in candidate.Looks)
         {
-            (double causesLeft, double verdictsLeft) = Expected(view, observation);
-            double told = Entropy.Bits(view.Weights) - causesLeft;
-            verdicts += view.ClassProbabilities.Sum(c => Entropy.Bits(c)) - verdictsLeft;
+            (double told, double settled) = Expected(view, observation);
+            verdicts += settled;
             if (told > causes + 1e-9)
             {
                 (causes, telling) = (told, (view, observation));
@@ -113,14 +112,14 @@ public sealed class Advisor
     };
 
     private static (double Causes, double Verdicts) Expected(GateView view, Observation observation) =>
-        new ExpectedEntropy(observation, new(observation, view), view).Bits();
+        new ExpectedDrop(observation, new(observation, view), view).Bits();
 
     /// <summary>The reading with what its outcomes would mean to the gate that learns most about its causes.</summary>
     private static NextReading Told(Weighed weighed)
     {
         (NextReading reading, (GateView view, Observation observation)) = weighed;
         int along = observation.Dimensions == 2
-            && Expected(view, observation.Along(1)).Causes < Expected(view, observation.Along(0)).Causes ? 1 : 0;
+            && Expected(view, observation.Along(1)).Causes > Expected(view, observation.Along(0)).Causes ? 1 : 0;
         return reading with
         {
             Outcomes = OutcomeBands.Of(new(observation.Along(along), view), view.Accounts),

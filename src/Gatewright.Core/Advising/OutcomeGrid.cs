@@ -10,7 +10,7 @@ internal readonly record struct OutcomeGrid(double From, double Width, int Point
     private const double Reach = 4.5;
 
     /// <summary>An account lighter than this may be narrower than the grid resolves.</summary>
-    private const double WorthResolving = 1e-3;
+    private const double WorthResolving = 1e-4;
 
     /// <summary>Finer than this is not worth its time.</summary>
     private const int MostPoints = 401;
@@ -18,8 +18,12 @@ internal readonly record struct OutcomeGrid(double From, double Width, int Point
     /// <summary>A single point: the direction that is not there.</summary>
     public static OutcomeGrid Single { get; } = new(0, 0, 1);
 
-    /// <summary>The grid along a dimension, its width a share of the narrowest deviation.</summary>
-    public static OutcomeGrid Along(OutcomeModel outcomes, int dimension, double step)
+    /// <summary>The grid along a dimension, its width a share of the narrowest feature.</summary>
+    /// <param name="outcomes">How the outcomes are distributed.</param>
+    /// <param name="dimension">Which dimension.</param>
+    /// <param name="step">The share.</param>
+    /// <param name="widths">Of each account the narrowest feature within it, as a share of its deviation: 1 at most.</param>
+    public static OutcomeGrid Along(OutcomeModel outcomes, int dimension, double step, double[] widths)
     {
         double from = double.PositiveInfinity;
         double to = double.NegativeInfinity;
@@ -31,7 +35,7 @@ internal readonly record struct OutcomeGrid(double From, double Width, int Point
             to = Math.Max(to, outcomes.Means[k, dimension] + reach);
             if (outcomes.Weights[k] >= WorthResolving)
             {
-                finest = Math.Min(finest, outcomes.Finest(k, dimension));
+                finest = Math.Min(finest, outcomes.Finest(k, dimension) * widths[k]);
             }
         }
 

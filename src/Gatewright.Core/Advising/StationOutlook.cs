@@ -35,6 +35,22 @@ internal sealed class StationOutlook
         Stations[station].Add(weight, mean, _deviations[account, station], classes);
     }
 
+    /// <summary>
+    /// What the reading leaves at least of a pitch's deviation under an account, as a share of it. As wide, in the
+    /// outcome's own deviations, is the bump that the entropy of the pitch's classes makes along the outcome.
+    /// </summary>
+    public double Left(int account)
+    {
+        double least = 1;
+        for (int s = 0; s < Stations.Count; s++)
+        {
+            double gain = (_gains[account, s, 0] * _gains[account, s, 0]) + (_gains[account, s, 1] * _gains[account, s, 1]);
+            least = Math.Min(least, _deviations[account, s] / Math.Sqrt((_deviations[account, s] * _deviations[account, s]) + gain));
+        }
+
+        return least;
+    }
+
     private void Condition(int k, int s, Observation observation, OutcomeModel outcomes, Account account)
     {
         double[] pitch = Stations[s].Weights;

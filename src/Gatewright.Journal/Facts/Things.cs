@@ -1,3 +1,5 @@
+using Gatewright.Core;
+
 namespace Gatewright.Journal.Facts;
 
 /// <summary>The kinds of thing a club keeps properties of, and the fields each has.</summary>
@@ -63,6 +65,9 @@ public static class Things
             [Target] = Of(("measure", FieldType.Text), ("value", FieldType.Number), ("tolerance", FieldType.Number), ("unit", FieldType.Text)),
             [Settings] = Of(),
         };
+
+    /// <summary>The key of a gate: the boat's, a slash, the seat's number, a slash, and the side.</summary>
+    public static string GateKey(string boat, GatePlace gate) => FormattableString.Invariant($"{boat}/{gate.Seat}/{gate.Side.Word()}");
 
     private static Dictionary<string, FieldType> Of(params (string Name, FieldType Type)[] fields) =>
         fields.ToDictionary(f => f.Name, f => f.Type);

@@ -37,10 +37,14 @@ public sealed record ReportDraft(
         return what == ReportSubject.DownToOneSide ? place is ReportPlace.OnSide : place is not ReportPlace.OnSide;
     }
 
-    /// <summary>What is recorded when it is sent. Damage is a note on the boat: what is broken says nothing of how a gate stands.</summary>
+    /// <summary>
+    /// What is recorded when it is sent. Damage is a note, on the gate where it is or else on the boat: what is broken says
+    /// nothing of how a gate stands.
+    /// </summary>
     /// <param name="say">The language of what the program adds.</param>
+    /// <param name="notesGates">Whether whoever reports may note something on a gate: crew may on boats alone.</param>
     /// <exception cref="InvalidOperationException">Something is still to be chosen.</exception>
-    public IReadOnlyList<Fact> Facts(Wording say)
+    public IReadOnlyList<Fact> Facts(Wording say, bool notesGates = false)
     {
         ArgumentNullException.ThrowIfNull(say);
         if (this is not { Boat: { } boat, What: { } what, Where: { } where })
@@ -52,7 +56,9 @@ public sealed record ReportDraft(
         string told = Told(what, where, text, say);
         Fact fact = what.Kind() is { } kind
             ? new Reported(boat, kind, (where as ReportPlace.AtGate)?.Gate.Seat, where.Side, text)
-            : new Noted(Things.Boat, boat, told);
+            : notesGates && where is ReportPlace.AtGate { Gate: var gate }
+                ? new Noted(Things.Gate, Things.GateKey(boat, gate), told)
+                : new Noted(Things.Boat, boat, told);
         return HoldsAshore ? [fact, new Held(boat, told)] : [fact];
     }
 

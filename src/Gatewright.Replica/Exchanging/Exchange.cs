@@ -145,11 +145,11 @@ public sealed class Exchange
             }
 
             NotBefore = cannot.Wait is { } asked ? _device.Clock.Now + asked : default;
-            Say(ExchangePhase.Waiting, _device.Clock.Now + _waits.Next(cannot.Wait), cannot.Message);
+            Say(ExchangePhase.Waiting, _device.Clock.Now + _waits.Next(cannot.Wait), cannot.Message, server: cannot.Trouble);
         }
         catch (ShelfException cannot)
         {
-            Say(ExchangePhase.Waiting, _device.Clock.Now + _waits.Next(null), cannot.Message);
+            Say(ExchangePhase.Waiting, _device.Clock.Now + _waits.Next(null), cannot.Message, shelf: cannot.Fault);
         }
     }
 
@@ -243,9 +243,10 @@ public sealed class Exchange
         };
     }
 
-    private void Say(ExchangePhase phase, DateTimeOffset? nextTry = null, string? trouble = null)
+    private void Say(
+        ExchangePhase phase, DateTimeOffset? nextTry = null, string? trouble = null, ServerTrouble? server = null, ShelfFault? shelf = null)
     {
-        Status = Counted() with { Phase = phase, NextTry = nextTry, Trouble = trouble };
+        Status = Counted() with { Phase = phase, NextTry = nextTry, Trouble = trouble, Server = server, Shelf = shelf };
         Changed?.Invoke(Status);
     }
 }

@@ -1,3 +1,5 @@
+using Gatewright.Replica.Shelves;
+
 namespace Gatewright.Replica.Exchanging;
 
 /// <summary>How it stands between a device and the server, for the screen.</summary>
@@ -7,7 +9,9 @@ namespace Gatewright.Replica.Exchanging;
 /// <param name="Refused">Entries that the server does not take.</param>
 /// <param name="LastInTouch">When the server last answered; null if it never has.</param>
 /// <param name="NextTry">When it is asked again by itself, where it does not answer.</param>
-/// <param name="Trouble">What is in the way, for people; null where nothing is.</param>
+/// <param name="Trouble">What is in the way, in English; null where nothing is.</param>
+/// <param name="Server">What is in the way between here and the server; null where nothing is, or it is this device.</param>
+/// <param name="Shelf">What this device could not keep or read; null where it could.</param>
 public sealed record ExchangeStatus(
     ExchangePhase Phase,
     int Unsent = 0,
@@ -15,7 +19,9 @@ public sealed record ExchangeStatus(
     int Refused = 0,
     DateTimeOffset? LastInTouch = null,
     DateTimeOffset? NextTry = null,
-    string? Trouble = null);
+    string? Trouble = null,
+    ServerTrouble? Server = null,
+    ShelfFault? Shelf = null);
 
 /// <summary>How it stands, in a word.</summary>
 public enum ExchangePhase

@@ -10,7 +10,7 @@ internal sealed class ServerException(ServerTrouble trouble, string message, Tim
 }
 
 /// <summary>Why a request came to nothing.</summary>
-internal enum ServerTrouble
+public enum ServerTrouble
 {
     /// <summary>No network, no server, or an answer that did not come whole.</summary>
     Unreachable,

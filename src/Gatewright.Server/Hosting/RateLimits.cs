@@ -28,9 +28,7 @@ internal static class RateLimits
         options.RejectionStatusCode = StatusCodes.Status429TooManyRequests;
         options.OnRejected = (context, _) =>
         {
-            TimeSpan wait = context.Lease.TryGetMetadata(MetadataName.RetryAfter, out TimeSpan after) ? after : TimeSpan.FromSeconds(1);
-            context.HttpContext.Response.Headers.RetryAfter =
-                ((int)Math.Ceiling(wait.TotalSeconds)).ToString(CultureInfo.InvariantCulture);
+            TellWait(context.HttpContext.Response, context.Lease.TryGetMetadata(MetadataName.RetryAfter, out TimeSpan after) ? after : TimeSpan.FromSeconds(1));
             return ValueTask.CompletedTask;
         };
         options.AddPolicy(SignIn, context => RateLimitPartition.GetFixedWindowLimiter(
@@ -43,6 +41,10 @@ internal static class RateLimits
             Who(context),
             _ => new() { TokenLimit = Burst, TokensPerPeriod = ASecond, ReplenishmentPeriod = TimeSpan.FromSeconds(1), QueueLimit = 0 }));
     }
+
+    /// <summary>Says when to ask again, in whole seconds, one at least.</summary>
+    public static void TellWait(HttpResponse response, TimeSpan wait) => response.Headers.RetryAfter =
+        Math.Max(1, (int)Math.Ceiling(wait.TotalSeconds)).ToString(CultureInfo.InvariantCulture);
 
     private static string Who(HttpContext context) =>
         context.User.FindFirstValue(ClaimTypes.NameIdentifier)

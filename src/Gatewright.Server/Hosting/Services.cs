@@ -38,6 +38,7 @@ internal static class Services
         services.AddSingleton<SnapshotWriter>();
         services.AddHostedService(made => made.GetRequiredService<SnapshotWriter>());
         services.AddSingleton<OpenClubs>();
+        services.AddSingleton(_ => new PlanTurns(TimeSpan.FromSeconds(15)));
         services.AddSingleton<ClubPlans>();
         services.AddSingleton<ClubNews>();
         services.AddSingleton<Push>();

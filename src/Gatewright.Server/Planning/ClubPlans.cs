@@ -11,39 +11,29 @@ using Gatewright.Words;
 namespace Gatewright.Server.Planning;
 
 /// <summary>
-/// Plans for clubs. One is worked out at a time, whoever asks, and kept as long as its club stays as it is: the solver is
+/// Plans for clubs. One is worked out at a time, in turn, and kept as long as its club stays as it is: the solver is
 /// the one thing here that takes seconds of a processor. It is not even loaded before somebody asks.
 /// </summary>
-internal sealed class ClubPlans(TimeProvider clock) : IDisposable
+internal sealed class ClubPlans(TimeProvider clock, PlanTurns turns)
 {
     private readonly ConditionalWeakTable<OpenClub, Worked> _worked = [];
-    private readonly SemaphoreSlim _one = new(1);
 
     /// <summary>The plan for a club as it is.</summary>
-    public async Task<ClubPlan> OfAsync(OpenClub open, Wording say, CancellationToken cancellation)
+    /// <exception cref="PlanLaterException">It has to be worked out, and not now.</exception>
+    public async Task<ClubPlan> OfAsync(string club, OpenClub open, Wording say, CancellationToken cancellation)
     {
         if (!_worked.TryGetValue(open, out Worked? worked))
         {
-            await _one.WaitAsync(cancellation).ConfigureAwait(false);
-            try
+            using IDisposable turn = await turns.EnterAsync(club, cancellation).ConfigureAwait(false);
+            if (!_worked.TryGetValue(open, out worked))
             {
-                if (!_worked.TryGetValue(open, out worked))
-                {
-                    worked = await Worked.OfAsync(open, clock.GetUtcNow()).ConfigureAwait(false);
-                    _worked.AddOrUpdate(open, worked);
-                }
-            }
-            finally
-            {
-                _one.Release();
+                worked = await Worked.OfAsync(open, clock.GetUtcNow()).ConfigureAwait(false);
+                _worked.AddOrUpdate(open, worked);
             }
         }
 
         return worked.Told(open, say);
     }
-
-    /// <inheritdoc/>
-    public void Dispose() => _one.Dispose();
 
     /// <summary>A plan with the boats it is for.</summary>
     private sealed class Worked(DateTimeOffset made, ShedPlan plan, Stores? stores, IReadOnlyList<string> keys)

@@ -27,6 +27,7 @@ internal sealed class ClubOnDevice : IAsyncDisposable
         var page = new BunitContext();
         page.JSInterop.Mode = JSRuntimeMode.Loose;
         page.Services.AddSingleton(typeof(Texts<>));
+        page.Services.AddSingleton<FocusNext>();
         page.Services.AddSingleton(TimeProvider.System);
         page.Services.AddSingleton(inHand);
         return new(page, inHand, shelf);

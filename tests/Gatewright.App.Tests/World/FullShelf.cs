@@ -2,7 +2,7 @@ using Gatewright.Replica.Shelves;
 
 namespace Gatewright.App.Tests.World;
 
-/// <summary>A shelf in memory that can be full.</summary>
+/// <summary>A shelf in memory that can be full, or give nothing back.</summary>
 internal sealed class FullShelf : IDeviceShelf
 {
     private readonly MemoryShelf _shelf = new();
@@ -17,7 +17,14 @@ internal sealed class FullShelf : IDeviceShelf
 
     public Task LetGoAsync(string club) => _shelf.LetGoAsync(club);
 
-    public Task<KeptClub> ReadAsync(string club, ReadFrom from) => _shelf.ReadAsync(club, from);
+    /// <summary>What comes between a club and whoever reads it; null for nothing.</summary>
+    public Func<Task>? Reading { get; set; }
+
+    public async Task<KeptClub> ReadAsync(string club, ReadFrom from)
+    {
+        await (Reading?.Invoke() ?? Task.CompletedTask);
+        return await _shelf.ReadAsync(club, from);
+    }
 
     public Task<IReadOnlyList<long>> AddOwnAsync(string club, IReadOnlyList<string> texts) =>
         IsFull ? throw new ShelfException(ShelfFault.Full, "No more room.") : _shelf.AddOwnAsync(club, texts);

@@ -66,14 +66,11 @@ public class AdviceLawsTests
     [Property(Arbitrary = [typeof(BoatCases)])]
     public void Whatever_was_read_there_is_advice_and_it_tells_no_less_than_nothing(BoatCase boat)
     {
-        // What a level would tell is averaged over a coarse grid, which was seen to err by 0.014 bits in a case drawn here:
-        // a fifth of what makes a reading worth advising is the most that is borne.
-        double erring = -AdvisingSettings.Default.LeastGainBits / 5;
         if (boat.Readings.Count > 0)
         {
             Advice advice = Advice(new("boat", BoatClass.Parse("4x"), boat.Readings));
 
-            Assert.All(All(advice), r => Assert.True(r.CauseBits > -0.003 && r.VerdictBits > (r.Choice.Item == NextItem.Level ? erring : -0.003), $"{r}"));
+            Assert.All(All(advice), r => Assert.True(r.CauseBits > -0.003 && r.VerdictBits > -0.003, $"{r}"));
         }
     }
 

@@ -70,6 +70,23 @@ public sealed class RemedyPictureTests : BunitContext
         Assert.Equal(["3 mm", "bow", "stern"], along.FindAll("text").Select(t => t.TextContent));
     }
 
+    /// <summary>A pin that is meant to lean is not drawn plumb once it is mended.</summary>
+    [Theory]
+    [InlineData(Side.Starboard)]
+    [InlineData(Side.Port)]
+    public void The_pin_is_drawn_from_where_it_stands_to_where_it_is_to_stand(Side side)
+    {
+        IRenderedComponent<RemedyPicture> picture = Render<RemedyPicture>(p => p
+            .Add(c => c.Name, "what to do").Add(c => c.Kind, RemedyKind.PinFootShim).Add(c => c.Side, side)
+            .Add(c => c.Change, GateState.FromDegrees(0, 0, -2))
+            .Add(c => c.Before, GateState.FromDegrees(0, 0.5, 3)).Add(c => c.After, GateState.FromDegrees(0, 0.5, 1)));
+
+        int outwards = side == Side.Starboard ? 1 : -1;
+        Assert.Equal($"rotate({outwards})", picture.Find(".gw-settle").GetAttribute("transform"));
+        Assert.Contains("rotate(3", picture.Find(".gw-guess").GetAttribute("transform"), StringComparison.Ordinal);
+        Assert.Equal($"scale({-outwards} 1)", picture.Find(".gw-way").ParentElement!.GetAttribute("transform"));
+    }
+
     private IRenderedComponent<RemedyPicture> Draw(RemedyKind kind, Side side, GateState change) => Render<RemedyPicture>(p => p
         .Add(c => c.Name, "what to do").Add(c => c.Kind, kind).Add(c => c.Side, side).Add(c => c.Change, change)
         .Add(c => c.Sleeve, SleeveError.FromDegrees(3)).Add(c => c.Amount, "3 mm").Add(c => c.Labels, Samples.Labels));

@@ -62,6 +62,9 @@ public sealed class ReportDraftTests
         Assert.Equal(
             [new Noted(Things.Boat, "heron", "Damage, seat 3 port")],
             (draft with { Where = Seat3, Text = null, HoldsAshore = false }).Facts(Wording.English));
+        Assert.Equal(
+            [new Noted(Things.Gate, "heron/3/port", "Damage, seat 3 port")],
+            (draft with { Where = Seat3, Text = null, HoldsAshore = false }).Facts(Wording.English, notesGates: true));
     }
 
     /// <summary>Whatever can be chosen can be put on record, in either language.</summary>

@@ -45,6 +45,7 @@ public sealed class FullShelfTests(ServerOfTheRun server)
         ExchangeStatus status = await phone.ExchangeAsync();
 
         Assert.Equal((ExchangePhase.Waiting, "There is no more room on this device."), (status.Phase, status.Trouble));
+        Assert.Equal((ShelfFault.Full, null), (status.Shelf, status.Server));
         phone.Shelf.IsFull = false;
         await phone.ShareAsync(tries: 0);
         Assert.Equal(["theirs"], Said.Holds((await phone.ClubAsync(club)).Club));

@@ -3,6 +3,7 @@ using Gatewright.Core.Measuring;
 using Gatewright.Journal.Exchange.Mend;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Members;
+using Gatewright.Server.Planning;
 using Gatewright.Server.Tests.Hosting;
 using Gatewright.Store;
 using Gatewright.Store.Tests;
@@ -63,6 +64,42 @@ public sealed class PlanTests(Stores stores)
         await keeper.TakenAsync(Club, Written.Boat("m-keeper", Club, "teal", "Teal"));
 
         Assert.Empty((await PlanAsync(keeper, "xx")).Plan.Boats);
+    }
+
+    [Fact]
+    public async Task A_club_that_asks_for_plan_after_plan_is_told_to_wait_and_another_is_not()
+    {
+        await using RunningServer server = await RunningServer.StartAsync(await stores.NewAsync(Engine.Sqlite));
+        Visitor keeper = await server.MemberAsync(Club, "m-keeper", Role.Keeper);
+        Visitor other = await server.MemberAsync("weir-side", "m-other", Role.Keeper);
+        for (int i = 0; i < PlanTurns.AMinute; i++)
+        {
+            await keeper.TakenAsync(Club, Entry(new StockCounted("insert", 4, i)));
+            await PlanAsync(keeper, "en");
+        }
+
+        // What stands is told as often as anybody asks, in any language.
+        Assert.Equal((await PlanAsync(keeper, "en")).Made, (await PlanAsync(keeper, "de")).Made);
+        await keeper.TakenAsync(Club, Entry(new StockCounted("insert", 4, 9)));
+        HttpResponseMessage refused = await keeper.GetAsync($"/api/clubs/{Club}/plan");
+
+        Assert.Equal(System.Net.HttpStatusCode.TooManyRequests, refused.StatusCode);
+        Assert.Equal("application/problem+json", refused.Content.Headers.ContentType?.MediaType);
+        Assert.InRange(refused.Headers.RetryAfter!.Delta!.Value, TimeSpan.FromSeconds(1), TimeSpan.FromMinutes(1));
+        Assert.True((await other.GetAsync("/api/clubs/weir-side/plan")).IsSuccessStatusCode);
+    }
+
+    [Fact]
+    public async Task Whoever_waits_too_long_for_the_plans_of_others_is_told_so_and_the_next_has_its_turn()
+    {
+        using var turns = new PlanTurns(TimeSpan.FromMilliseconds(50));
+        using (await turns.EnterAsync("upper-lock", Cancellation))
+        {
+            PlanLaterException later = await Assert.ThrowsAsync<PlanLaterException>(() => turns.EnterAsync("weir-side", Cancellation));
+            Assert.Equal(503, later.Status);
+        }
+
+        (await turns.EnterAsync("weir-side", Cancellation)).Dispose();
     }
 
     private static async Task<ClubPlan> PlanAsync(Visitor visitor, string language)

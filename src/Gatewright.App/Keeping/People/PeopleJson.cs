@@ -5,6 +5,7 @@ namespace Gatewright.App.Keeping.People;
 /// <summary>How the server's answers about people are read; made when the program is built, so that nothing of it is trimmed away.</summary>
 [JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata, PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
 [JsonSerializable(typeof(PersonSeen[]))]
+[JsonSerializable(typeof(Dictionary<string, string>))]
 [JsonSerializable(typeof(LinkListed[]))]
 [JsonSerializable(typeof(LinkMade))]
 [JsonSerializable(typeof(LinkAsked))]
@@ -16,7 +17,11 @@ internal sealed partial class PeopleJson : JsonSerializerContext;
 /// <param name="Member">Their id in the journal.</param>
 /// <param name="Name">Their name.</param>
 /// <param name="Role">Their role's word, or "former".</param>
-public sealed record PersonSeen(string Member, string Name, string Role);
+public sealed record PersonSeen(string Member, string Name, string Role)
+{
+    /// <summary>The word in a role's place for one who has left.</summary>
+    public const string Former = "former";
+}
 
 /// <summary>A link that lets somebody in.</summary>
 /// <param name="Invitation">Its id.</param>

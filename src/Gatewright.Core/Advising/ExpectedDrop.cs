@@ -1,17 +1,18 @@
 namespace Gatewright.Core.Advising;
 
 /// <summary>
-/// The entropy to expect once a reading has been taken, over the accounts of a gate and over its pitch where it was
+/// How much entropy a reading is expected to take away, over the accounts of a gate and over its pitch where it was
 /// not read, by quadrature over the reading's outcome.
 /// </summary>
 /// <remarks>
 /// The trapezium rule on an even grid over the whole mixture, row after row: for integrands as smooth as these it
-/// converges faster than any power of the step. Of a plane of outcomes every second point each way serves the pitches,
-/// which a level moves little.
+/// converges faster than any power of the step. What is known before the reading is taken from the same points as what
+/// is known after it, so that the drop is that of one distribution and never below nothing. Where a reading settles a
+/// pitch the classes turn within a small part of the outcomes: the grid is as fine as that asks.
 /// </remarks>
-internal sealed class ExpectedEntropy
+internal sealed class ExpectedDrop
 {
-    /// <summary>In deviations of the narrowest account: agrees with a grid a quarter as wide to 0.002 bit.</summary>
+    /// <summary>In deviations of the narrowest feature.</summary>
     public const double Step = 0.75;
 
     /// <summary>An account this many deviations away is not there: a part in a thousand million of its peak.</summary>
@@ -19,6 +20,12 @@ internal sealed class ExpectedEntropy
 
     /// <summary>An account this unlikely at an outcome is left out of the classes there.</summary>
     private const double NotWorthAdding = 1e-5;
+
+    /// <summary>Where the outcomes are this much less dense than at their peak, the classes are not asked.</summary>
+    private const double NotWorthAsking = 1e-5;
+
+    /// <summary>A pitch that keeps this much of its deviation has its bump met by the accounts' own grid.</summary>
+    private const double Met = 0.4;
 
     private readonly OutcomeModel _outcomes;
     private readonly StationOutlook _outlook;
@@ -36,29 +43,39 @@ internal sealed class ExpectedEntropy
     private readonly double[] _sums;
     private readonly double[] _terms;
 
-    public ExpectedEntropy(Observation observation, OutcomeModel outcomes, GateView view, double step = Step)
+    /// <summary>Of each station its classes, summed over the points that were asked.</summary>
+    private readonly double[] _classes;
+
+    public ExpectedDrop(Observation observation, OutcomeModel outcomes, GateView view, double step = Step)
     {
         _outcomes = outcomes;
         _outlook = new(observation, outcomes, view);
         _accounts = outcomes.Weights.Length;
-        _rows = outcomes.Dimensions == 1 ? OutcomeGrid.Single : OutcomeGrid.Along(outcomes, 0, step);
-        _columns = OutcomeGrid.Along(outcomes, outcomes.Dimensions - 1, step);
+        double[] left = [.. Enumerable.Range(0, _accounts).Select(_outlook.Left)];
+        double[] widths = [.. left.Select(share => Math.Min(1, share / Met))];
+        _rows = outcomes.Dimensions == 1 ? OutcomeGrid.Single : OutcomeGrid.Along(outcomes, 0, step, widths);
+        _columns = OutcomeGrid.Along(outcomes, outcomes.Dimensions - 1, step, widths);
         _logs = new double[_accounts];
         _means = new double[_accounts];
         _deviations = new double[_accounts];
         _densities = new double[_accounts * _columns.Points];
         _sums = new double[_columns.Points];
         _terms = new double[_columns.Points];
+        _classes = new double[_outlook.Stations.Count * VerdictStation.ClassCount];
     }
 
-    /// <summary>The entropies to expect, in bits.</summary>
+    /// <summary>How many outcomes it goes through.</summary>
+    public int Points => _rows.Points * _columns.Points;
+
+    /// <summary>The drops to expect, in bits.</summary>
     public (double Causes, double Verdicts) Bits()
     {
         double causes = 0;
         double total = 0;
         double verdicts = 0;
-        double coarse = 0;
-        int every = _outcomes.Dimensions;
+        double asked = 0;
+        double least = NotWorthAsking * Peak();
+        double[] accounts = new double[_accounts];
         for (int row = 0; row < _rows.Points; row++)
         {
             FillRow(_rows[row]);
@@ -73,15 +90,43 @@ internal sealed class ExpectedEntropy
                 // −Σ p log₂ p with p = g/f is log₂ f − Σ g log₂ g / f.
                 causes += (density * Math.Log2(density)) - _terms[column];
                 total += density;
-                if (row % every == 0 && column % every == 0)
+                for (int k = 0; k < _accounts; k++)
+                {
+                    accounts[k] += _densities[(k * _columns.Points) + column];
+                }
+
+                if (density >= least)
                 {
                     verdicts += density * VerdictBits(_rows[row], column, density);
-                    coarse += density;
+                    asked += density;
                 }
             }
         }
 
-        return (causes / total, verdicts / coarse);
+        return (Bits(accounts, total) - (causes / total), Bits(_classes, asked) - (verdicts / asked));
+    }
+
+    private static double Bits(double[] sums, double total)
+    {
+        double bits = 0;
+        foreach (double sum in sums)
+        {
+            bits += Entropy.Term(sum / total);
+        }
+
+        return bits;
+    }
+
+    /// <summary>How dense the outcomes are at the middle of the account that is densest there, less a factor that all share.</summary>
+    private double Peak()
+    {
+        double peak = 0;
+        for (int k = 0; k < _accounts; k++)
+        {
+            peak = Math.Max(peak, _outcomes.Weights[k] / (_outcomes.Factors[k, 0] * _outcomes.Factors[k, 2]));
+        }
+
+        return peak;
     }
 
     private void FillRow(double first)
@@ -152,6 +197,11 @@ internal sealed class ExpectedEntropy
             }
 
             double kept = classes[0] + classes[1] + classes[2];
+            for (int c = 0; c < VerdictStation.ClassCount; c++)
+            {
+                _classes[(s * VerdictStation.ClassCount) + c] += density * classes[c] / kept;
+            }
+
             bits += Entropy.Term(classes[0] / kept) + Entropy.Term(classes[1] / kept) + Entropy.Term(classes[2] / kept);
         }
 

@@ -1,0 +1,95 @@
+using Bunit;
+using Gatewright.App.Jobs;
+using Gatewright.App.Reporting;
+using Gatewright.App.Round;
+using Gatewright.App.Tests.World;
+using Gatewright.Core;
+using Gatewright.Core.Diagnosing;
+using Gatewright.Journal.Facts;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Gatewright.App.Tests.Frame;
+
+/// <summary>Where a touch takes away what had the focus, the focus goes to what came of it; and what comes of it is heard.</summary>
+public class FocusTests
+{
+    private static readonly ThingSet Teal =
+        new(Things.Boat, "teal", new Dictionary<string, string?> { ["name"] = "Teal", ["class"] = "2-" });
+
+    [Fact]
+    public async Task Each_step_of_a_report_leads_to_the_next_question()
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.RecordElsewhereAsync(Teal);
+        IRenderedComponent<ReportPage> page = club.Page.Render<ReportPage>();
+
+        await TapAsync(page, ".boat");
+        Assert.Equal("what", Focused(club, page));
+        await TapAsync(page, "#what-Knock");
+        Assert.Equal("where", Focused(club, page));
+        await TapAsync(page, ".gw-place");
+        Assert.Equal("chosen-where", Focused(club, page));
+        await TapAsync(page, "#send");
+        page.WaitForElement("#take-back");
+        Assert.Equal("sent", Focused(club, page));
+        AssertHeard(page);
+        await TapAsync(page, "#take-back");
+        page.WaitForElement("#what");
+        Assert.Equal("what", Focused(club, page));
+    }
+
+    [Fact]
+    public async Task A_job_that_is_closed_says_so_at_its_heading()
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.RecordElsewhereAsync(
+            Teal,
+            new Held("teal", "knock"),
+            new JobPlanned("j", "teal", Cause.GatePitch, "insert-swap", ["Fit the insert"], [], [], 1, Side.Starboard));
+        IRenderedComponent<JobPage> page = club.Page.Render<JobPage>(p => p.Add(j => j.Id, "j"));
+        page.WaitForElement("#drop");
+
+        await TapAsync(page, "#drop");
+        page.WaitForElement("#closed");
+        Assert.Equal("closed", Focused(club, page));
+        AssertHeard(page);
+        await TapAsync(page, "#reopen");
+        page.WaitForElement("#drop");
+        Assert.Equal("proof", Focused(club, page));
+    }
+
+    [Fact]
+    public async Task A_panel_that_closes_gives_the_focus_back_to_what_opened_it()
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.RecordElsewhereAsync(Teal, new RoundStarted("r"));
+        IRenderedComponent<ReadPage> page = club.Page.Render<ReadPage>(p => p.Add(r => r.Round, "r").Add(r => r.Boat, "teal"));
+
+        await TapAsync(page, "#more");
+        await TapAsync(page, "#close-more");
+        Assert.Equal("more", Focused(club, page));
+        await TapAsync(page, "#lies");
+        await TapAsync(page, "#lay");
+        page.WaitForElement("#lies");
+        Assert.Equal("lies", Focused(club, page));
+    }
+
+    private static Task TapAsync<T>(IRenderedComponent<T> page, string place)
+        where T : IComponent => page.InvokeAsync(() => page.Find(place).ClickAsync(new()));
+
+    /// <summary>The id of what took the focus last.</summary>
+    private static string? Focused<T>(ClubOfTwo club, IRenderedComponent<T> page)
+        where T : IComponent
+    {
+        page.WaitForState(() => club.Page.JSInterop.Invocations["focus"].Count > 0);
+        var places = (string[])club.Page.JSInterop.Invocations["focus"][^1].Arguments[0]!;
+        AngleSharp.Dom.IElement? found = places.Select(p => page.FindAll(p)).FirstOrDefault(f => f.Count > 0)?[0];
+        Assert.True(found is null || found.LocalName is not ("h2" or "div" or "p") || found.HasAttribute("tabindex"), "What cannot have the focus is given it.");
+        return found?.Id;
+    }
+
+    /// <summary>A live region holds words alone: what is entered there would be read out anew at each key.</summary>
+    private static void AssertHeard<T>(IRenderedComponent<T> page)
+        where T : IComponent => Assert.Empty(page.FindAll("[role=status] input, [role=status] button, [role=status] select"));
+}

@@ -1,0 +1,99 @@
+using System.Net;
+using Gatewright.App.Boat;
+using Gatewright.App.Device;
+using Gatewright.App.Frame;
+using Gatewright.App.Keeping.People;
+using Gatewright.App.Tests.World;
+using Gatewright.Journal.Facts;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Gatewright.App.Tests.Keeping;
+
+/// <summary>Who recorded something is told by name where the server has told it, and by no name once they have left.</summary>
+public class MemberNamesTests
+{
+    private string _server = """[{"member":"m-ada","name":"Ada","role":"helper"},{"member":"m-bea","name":"Bea Alder","role":"keeper"}]""";
+    private HttpStatusCode _status = HttpStatusCode.OK;
+
+    [Fact]
+    public async Task A_name_is_there_once_it_was_heard_and_is_drawn_at_once()
+    {
+        await using ClubOfTwo club = await StartAsync();
+        int drawn = 0;
+        club.InHand.Changed += () => drawn++;
+        Assert.Equal(Text(club, "Member"), Who(club));
+
+        await Names(club).AskAsync();
+
+        Assert.Equal("Bea Alder", Who(club));
+        Assert.Equal(1, drawn);
+    }
+
+    [Fact]
+    public async Task What_one_recorded_oneself_is_ones_own()
+    {
+        await using ClubOfTwo club = await StartAsync();
+        await Names(club).AskAsync();
+        Guid own = (await club.InHand.RecordAsync(new StepDone("j", 1)))[0];
+
+        Assert.Equal(Text(club, "You"), Words(club).Who(club.InHand.Club.Find(own)!.Entry));
+    }
+
+    [Fact]
+    public async Task Whoever_has_left_has_no_name_here_any_more()
+    {
+        await using ClubOfTwo club = await StartAsync();
+        await Names(club).AskAsync();
+        _server = """[{"member":"m-bea","name":"former member","role":"former"}]""";
+
+        await Names(club).AskAsync();
+
+        Assert.Equal(Text(club, "FormerMember"), Who(club));
+        Assert.DoesNotContain(club.Device.Settings.Values, v => v.Contains("Bea", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Where_the_server_does_not_say_the_name_heard_last_stays()
+    {
+        await using ClubOfTwo club = await StartAsync();
+        await Names(club).AskAsync();
+        _status = HttpStatusCode.Forbidden;
+
+        await Names(club).AskAsync();
+
+        Assert.Equal("Bea Alder", Who(club));
+    }
+
+    [Fact]
+    public async Task The_names_go_with_the_club_and_stand_in_no_entry()
+    {
+        await using ClubOfTwo club = await StartAsync();
+        await Names(club).AskAsync();
+        Assert.Contains(club.Device.Settings.Values, v => v.Contains("Bea", StringComparison.Ordinal));
+        Assert.DoesNotContain(club.InHand.Club.All(), r => System.Text.Encoding.UTF8.GetString(r.Entry.Body.Span).Contains("Bea", StringComparison.Ordinal));
+
+        await club.Page.Services.GetRequiredService<ThisDevice>().LetGoAsync("c");
+
+        Assert.DoesNotContain(club.Device.Settings.Values, v => v.Contains("Bea", StringComparison.Ordinal));
+        Assert.DoesNotContain(club.Device.Settings.Keys, k => k.EndsWith("/c", StringComparison.Ordinal));
+    }
+
+    private async Task<ClubOfTwo> StartAsync()
+    {
+        ClubOfTwo club = await ClubOfTwo.StartAsync("helper", request =>
+        {
+            Assert.Equal("/api/clubs/c/members", request.RequestUri!.AbsolutePath);
+            return new(_status) { Content = new StringContent(_server, null, "application/json") };
+        });
+        await club.RecordElsewhereAsync(new StepDone("j", 0));
+        return club;
+    }
+
+    private static MemberNames Names(ClubOfTwo club) => club.Page.Services.GetRequiredService<MemberNames>();
+
+    private static RecordWords Words(ClubOfTwo club) => club.Page.Services.GetRequiredService<RecordWords>();
+
+    private static string Who(ClubOfTwo club) => Words(club).Who(club.InHand.Club.All().First(r => r.Fact is StepDone { Step: 0 }).Entry);
+
+    private static string Text(ClubOfTwo club, string name) => club.Page.Services.GetRequiredService<Texts<BoatTexts>>()[name];
+}
