@@ -1,0 +1,30 @@
+using Gatewright.Printing.Paper;
+
+namespace Gatewright.Printing.RigSheets;
+
+/// <summary>A boat's name and class at the head of a page.</summary>
+internal static class BoatHead
+{
+    /// <summary>Draws them; a name too long for its line becomes smaller, then takes two.</summary>
+    public static void Draw(Flow flow, string boat, string? boatClass)
+    {
+        Leaf leaf = flow.Leaf;
+        double forClass = boatClass is null ? 0 : leaf.Width(boatClass, Lettering.Name) + 6;
+        double width = Frame.Width - forClass;
+        Lettering name = leaf.Fitting(boat, width, Lettering.Name, least: 16);
+        double first = flow.Y + Lettering.Name.CapitalMm;
+        if (boatClass is not null)
+        {
+            leaf.Text(boatClass, Frame.Right, first, Lettering.Name, Align.Right);
+        }
+
+        IReadOnlyList<string> lines = leaf.Wrap(boat, width, name);
+        for (int i = 0; i < Math.Min(lines.Count, 2); i++)
+        {
+            bool isCut = i == 1 && lines.Count > 2;
+            leaf.Text(isCut ? leaf.Head(string.Concat(lines[1], " ", lines[2]), width, name) : lines[i], Frame.Left, first + (i * name.LineMm), name);
+        }
+
+        flow.Y = first + ((Math.Min(lines.Count, 2) - 1) * name.LineMm) + 2;
+    }
+}

@@ -1,0 +1,116 @@
+using Gatewright.Core;
+using Gatewright.Printing.Drawn;
+using Gatewright.Printing.Paper;
+
+namespace Gatewright.Printing.RigSheets;
+
+/// <summary>Lays a rig sheet out: who the boat is and how it stands, then the boat itself, then its rig and what is open.</summary>
+internal sealed class RigSheetPage(Book book, RigSheet sheet)
+{
+    private const double SmallestRow = 15.4;
+    private const double LargestRow = 24;
+
+    /// <summary>What stands under the plan even when there is much of it: heading and some lines, the standard, what ± is.</summary>
+    private const double LeastBelow = 46;
+
+    private readonly Imprint _imprint = book.Imprint;
+
+    /// <summary>Draws it, on another page too where one does not hold it.</summary>
+    public void Draw()
+    {
+        var flow = new Flow(book, Again);
+        Head(flow);
+        Held(flow);
+        if (sheet.Class is { } boatClass)
+        {
+            Plan(flow, boatClass);
+            new MeasureTable(_imprint, sheet.Measures).Draw(flow, boatClass);
+        }
+
+        List(flow, "Sheet.Oars", sheet.Oars);
+        List(flow, "Sheet.Why", sheet.Reasons);
+        List(flow, "Sheet.IsOpen", sheet.Open);
+        Judged(flow);
+    }
+
+    /// <summary>What a second page is headed by.</summary>
+    private void Again(Flow flow)
+    {
+        flow.Leaf.Fit(_imprint.Texts["Continued", sheet.Boat], Frame.Left, flow.Y + 4, Frame.Width, Lettering.Heading, Lettering.LeastAtArmsLength);
+        flow.Y += 7;
+    }
+
+    private void Head(Flow flow)
+    {
+        BoatHead.Draw(flow, sheet.Boat, sheet.Class?.Name);
+        flow.Y += 3;
+        Leaf leaf = flow.Leaf;
+        VerdictShape.Draw(leaf, sheet.Verdict, Frame.Left + 4.4, flow.Y + 4.2, 8.8);
+        leaf.Text(sheet.Word, Frame.Left + 12, flow.Y + 6.3, Lettering.Verdict);
+        if (sheet.Rack is { } rack)
+        {
+            leaf.Fit(rack, Frame.Right, flow.Y + 6.3, 80, Lettering.WorkBold, Lettering.LeastInTheHand, Align.Right);
+        }
+
+        flow.Y += 9;
+        flow.Paragraph(sheet.Read, Lettering.Note);
+    }
+
+    private void Held(Flow flow)
+    {
+        foreach (string hold in sheet.Holds)
+        {
+            HeldBox.Draw(flow, _imprint.Texts["Held"], hold);
+        }
+
+        if (sheet.Caution is { } caution)
+        {
+            HeldBox.Draw(flow, null, caution);
+        }
+    }
+
+    private void Plan(Flow flow, BoatClass boatClass)
+    {
+        double ends = (boatClass.IsCoxed ? 6 : 0) + 4;
+        double end = boatClass.Seats == 8 ? 8 : 14;
+        double spare = (flow.Left - LeastBelow - MeasureTable.Height(sheet.Measures, boatClass) - ends - (2 * end)) / boatClass.Seats;
+        double row = Math.Clamp(spare, SmallestRow, LargestRow);
+        flow.Room(ends + (2 * end) + (boatClass.Seats * row));
+        var plan = new HullInPlan(boatClass, (Frame.Left + Frame.Right) / 2, flow.Y + 2, row, end);
+        plan.Draw(flow.Leaf, sheet.Gates.Select(g => g.Gate));
+        Leaf leaf = flow.Leaf;
+        leaf.Text(_imprint.Say.Names.Side(Side.Port), plan.Keel - 10, flow.Y + 5, Lettering.NoteBold, Align.Right);
+        leaf.Text(_imprint.Say.Names.Side(Side.Starboard), plan.Keel + 10, flow.Y + 5, Lettering.NoteBold);
+        foreach (SheetGate gate in sheet.Gates)
+        {
+            plan.DrawMark(leaf, gate.Gate, gate.Verdict);
+            new GateFigures(_imprint, leaf).Draw(gate, plan.Middle(gate.Gate.Seat));
+        }
+
+        flow.Y = plan.Bottom + 2;
+    }
+
+    private void List(Flow flow, string heading, IReadOnlyList<string> points)
+    {
+        if (points.Count > 0)
+        {
+            flow.Heading(_imprint.Texts[heading]);
+            foreach (string point in points)
+            {
+                flow.Point(point, Lettering.Note);
+            }
+        }
+    }
+
+    /// <summary>By what it was judged, at the foot of the last page.</summary>
+    private void Judged(Flow flow)
+    {
+        double height = sheet.Judged.Sum(text => flow.Leaf.Height(text, Frame.Width, Lettering.Small) + 0.6);
+        flow.Room(height);
+        flow.Y += Math.Max(0, flow.Left - height);
+        foreach (string text in sheet.Judged)
+        {
+            flow.Paragraph(text, Lettering.Small, after: 0.6);
+        }
+    }
+}

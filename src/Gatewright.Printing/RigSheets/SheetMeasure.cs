@@ -1,0 +1,15 @@
+using Gatewright.Core.Judging;
+
+namespace Gatewright.Printing.RigSheets;
+
+/// <summary>A measure of the rig, seat by seat.</summary>
+/// <param name="Name">What it is called, with its unit; of a sculling boat's gates the side too.</param>
+/// <param name="Target">What it is to be, with its tolerance; null for no target.</param>
+/// <param name="Seats">What it is, from the bow; null where it was not measured.</param>
+internal sealed record SheetMeasure(string Name, string? Target, IReadOnlyList<SheetValue?> Seats);
+
+/// <summary>A value of the rig as it stands on paper.</summary>
+/// <param name="Value">The value.</param>
+/// <param name="U">Its standard uncertainty.</param>
+/// <param name="Verdict">How it was judged; null without a target.</param>
+internal sealed record SheetValue(string Value, string U, Verdict? Verdict);
