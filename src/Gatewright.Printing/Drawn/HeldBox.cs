@@ -9,19 +9,18 @@ internal static class HeldBox
     /// <param name="flow">Where.</param>
     /// <param name="title">"Held ashore", beside the tag; null for a caution, without it.</param>
     /// <param name="text">Why.</param>
-    /// <param name="as">Its letters; usually small for a caution, large for a hold.</param>
-    public static void Draw(Flow flow, string? title, string text, Lettering? @as = null)
+    public static void Draw(Flow flow, string? title, string text)
     {
         const double Inset = 3;
         const double TagRoom = 12;
         double left = Frame.Left + Inset + (title is null ? 0 : TagRoom);
         double width = Frame.Right - Inset - left;
-        Lettering lettering = @as ?? (title is null ? Lettering.Note : Lettering.WorkBold);
-        double height = flow.Leaf.Height(text, width, lettering) + (title is null ? 0 : Lettering.Verdict.LineMm) + 4;
+        Lettering lettering = title is null ? Lettering.Work : Lettering.WorkBold;
+        double height = flow.Leaf.Height(text, width, lettering) + (title is null ? 0 : Lettering.Verdict.LineMm) + 3;
         flow.Room(height + 2);
         Leaf leaf = flow.Leaf;
         leaf.Box(Frame.Left + 0.5, flow.Y + 1, Frame.Width - 1, height, title is null ? 0.4 : 1);
-        double y = flow.Y + 1.6;
+        double y = flow.Y + (title is null ? 2.6 : 1.6);
         if (title is not null)
         {
             VerdictShape.Tag(leaf, Frame.Left + Inset + 4.5, flow.Y + 1 + (height / 2), 9);

@@ -97,7 +97,7 @@ internal sealed class JobSheetPage(Book book, Club club, JobView job, BoatStandi
         flow.Heading(_imprint.Texts["Job.Mind"]);
         foreach (string caution in cautions.Except(job.Plan.Steps))
         {
-            HeldBox.Draw(flow, null, caution, Lettering.Work);
+            HeldBox.Draw(flow, null, caution);
         }
     }
 }

@@ -40,7 +40,7 @@ internal sealed class RecheckForm(Imprint imprint, JobView job)
         double box = Frame.Left + StationWidth + ExpectedWidth;
         leaf.Box(box, flow.Y, 24, TickBox.WritingHeight, 0.4);
         leaf.Text("°", box + 25, y, Lettering.Work);
-        leaf.Text(imprint.Texts["Job.Again"], box + 33, y, Lettering.Note);
+        leaf.Text(imprint.Texts["Job.Again"], box + 48.5, y, Lettering.Note, Align.Right);
         leaf.Box(box + 50, flow.Y, 24, TickBox.WritingHeight, 0.4);
         flow.Y += Row;
     }

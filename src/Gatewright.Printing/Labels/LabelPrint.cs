@@ -61,7 +61,7 @@ public static class LabelPrint
         Lettering title = Title(leaf, label.Title, width, place.Height);
         IReadOnlyList<string> lines = leaf.Wrap(label.Title, width, title);
         int shown = Math.Max(1, Math.Min(lines.Count, (int)((place.Height - (2 * Lettering.Small.LineMm)) / title.LineMm)));
-        double y = place.Y + title.CapitalMm + 0.5;
+        double y = place.Y + title.AscentMm;
         for (int i = 0; i < shown; i++)
         {
             bool isCut = i == shown - 1 && shown < lines.Count;

@@ -60,6 +60,9 @@ internal sealed class Flow
         _narrowUntil = 0;
     }
 
+    /// <summary>How high a heading is, millimetres.</summary>
+    public static double HeadingHeight => Lettering.Heading.LineMm + 1.5;
+
     /// <summary>A heading, and room for at least a line under it.</summary>
     public void Heading(string text)
     {
@@ -83,10 +86,13 @@ internal sealed class Flow
     /// <summary>A point in a list, its mark a short stroke of the plumb line.</summary>
     public void Point(string text, Lettering lettering)
     {
-        Room(lettering.LineMm);
+        Room(Math.Min(PointHeight(text, lettering), 40));
         Leaf.Line(Frame.Left + 1, Y + 1.2, Frame.Left + 1, Y + lettering.LineMm, 0.5);
         Paragraph(text, lettering, indent: 3.5);
     }
+
+    /// <summary>How high such a point is, millimetres.</summary>
+    public double PointHeight(string text, Lettering lettering) => Leaf.Height(text, Frame.Width - 3.5, lettering) + 1;
 
     /// <summary>Something to tick off.</summary>
     public void ToTick(string text, Lettering lettering, bool isTicked = false)

@@ -51,6 +51,9 @@ internal sealed record Lettering(double Points, bool IsBold = false)
     /// <summary>How high a capital is, millimetres, by the lowest of the faces used.</summary>
     public double CapitalMm => Points * 0.71 * Leaf.MmAPoint;
 
+    /// <summary>How high letters and their marks reach, millimetres.</summary>
+    public double AscentMm => Points * 0.93 * Leaf.MmAPoint;
+
     /// <summary>The same at another size.</summary>
     public Lettering At(double points) => this with { Points = points };
 

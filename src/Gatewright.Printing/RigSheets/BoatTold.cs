@@ -105,8 +105,8 @@ internal sealed class BoatTold(Imprint imprint)
         if (diagnosis is not null)
         {
             yield return imprint.Texts["Pin.Probably"];
-            yield return imprint.Texts["Pin.Aft", _say.Figures.Bare(diagnosis.LeanAft)];
-            yield return imprint.Texts["Pin.Out", _say.Figures.Bare(diagnosis.LeanOut)];
+            yield return Lean(diagnosis.LeanAft, "Pin.Aft", "Pin.Forward");
+            yield return Lean(diagnosis.LeanOut, "Pin.Out", "Pin.In");
         }
 
         string key = string.Create(CultureInfo.InvariantCulture, $"{boat.Key}/{gate.Seat}/{gate.Side.Word()}");
@@ -116,6 +116,12 @@ internal sealed class BoatTold(Imprint imprint)
             yield return imprint.Texts["Pin.Insert", _say.Figures.Brief(degrees)];
         }
     }
+
+    /// <summary>A lean with its direction in a word: whoever holds the sheet knows no sign.</summary>
+    private string Lean(Estimate lean, string positive, string negative) =>
+        Math.Round(lean.Value.Degrees, 1, MidpointRounding.AwayFromZero) < 0
+            ? imprint.Texts[negative, _say.Figures.Bare(lean with { Value = -lean.Value })]
+            : imprint.Texts[positive, _say.Figures.Bare(lean)];
 
     /// <summary>Whoever took the readings of the last day, by name.</summary>
     private string Readers(BoatView boat)

@@ -11,6 +11,7 @@ internal sealed class GateFigures(Imprint imprint, Leaf leaf)
 {
     private const double Step = 4.8;
     private const double FromKeel = 28;
+    private const double Block = 32;
 
     /// <summary>Draws it about the middle of its seat's row.</summary>
     public void Draw(SheetGate gate, double middle)
@@ -44,10 +45,10 @@ internal sealed class GateFigures(Imprint imprint, Leaf leaf)
         string open = pitch.IsRead ? string.Empty : "(";
         string u = $" ± {pitch.U}{(pitch.IsRead ? string.Empty : ")")}";
         double forU = leaf.Width(u, Lettering.Note) + 0.6;
-        double right = side == Side.Port ? keel - FromKeel : keel + FromKeel + 34;
+        double right = side == Side.Port ? keel - FromKeel : keel + FromKeel + Block;
         leaf.Text(u, right, y, Lettering.Note, Align.Right);
         leaf.Text(open + pitch.Value, right - forU, y, value, Align.Right);
-        leaf.Text(imprint.Say.Names.Station(pitch.Station), right - 34, y, Lettering.Small);
+        leaf.Text(imprint.Say.Names.Station(pitch.Station), right - Block, y, Lettering.Small);
     }
 
     private void Pin(SheetGate gate, double middle)

@@ -5,6 +5,7 @@ using Gatewright.Journal.Replay;
 using Gatewright.Journal.Standing;
 using Gatewright.Journal.Views;
 using Gatewright.Words;
+using Gatewright.Words.Judged;
 
 namespace Gatewright.Printing.RigSheets;
 
@@ -23,6 +24,9 @@ namespace Gatewright.Printing.RigSheets;
 /// <param name="Reasons">Why gates are not good, and what else is to be seen to.</param>
 /// <param name="Open">What is open on it: jobs and reports.</param>
 /// <param name="Judged">By what it was judged.</param>
+/// <param name="LastRead">The day it was last read; null for never.</param>
+/// <param name="StaysAshore">Whether it is to stay ashore: held, or by what was read.</param>
+/// <param name="WidestU">The largest standard uncertainty of its pitches, degrees; null while nothing was read.</param>
 internal sealed record RigSheet(
     string Boat,
     BoatClass? Class,
@@ -37,7 +41,10 @@ internal sealed record RigSheet(
     IReadOnlyList<string> Oars,
     IReadOnlyList<string> Reasons,
     IReadOnlyList<string> Open,
-    IReadOnlyList<string> Judged)
+    IReadOnlyList<string> Judged,
+    DateOnly? LastRead,
+    bool StaysAshore,
+    string? WidestU)
 {
     /// <summary>The sheet of a boat. Asks for its diagnosis, for what was not read.</summary>
     public static RigSheet Of(Club club, BoatStanding boat, Imprint imprint)
@@ -60,6 +67,9 @@ internal sealed record RigSheet(
             [],
             check is null ? [] : [.. told.Reasons(check)],
             [.. told.Open(view)],
-            check is null ? [] : [say.Standards.Limits(check.Verdict.Standard), say.Standards.PlusMinus, say.Standards.Brackets]);
+            check is null ? [] : [say.Standards.Limits(check.Verdict.Standard), say.Standards.PlusMinus, say.Standards.Brackets],
+            boat.LastRead,
+            boat.StaysAshore,
+            check is null || check.Verdict.Gates.Count == 0 ? null : say.Figures.Degrees(PitchSpread.WidestU(check.Verdict)));
     }
 }

@@ -10,10 +10,10 @@ internal sealed class RigSheetPage(Book book, RigSheet sheet)
     private const double SmallestRow = 15.4;
     private const double LargestRow = 24;
 
-    /// <summary>What stands under the plan even when there is much of it: heading and some lines, the standard, what ± is.</summary>
-    private const double LeastBelow = 46;
-
     private readonly Imprint _imprint = book.Imprint;
+
+    private (string Heading, IReadOnlyList<string> Points)[] Lists =>
+        [("Sheet.Oars", sheet.Oars), ("Sheet.Why", sheet.Reasons), ("Sheet.IsOpen", sheet.Open)];
 
     /// <summary>Draws it, on another page too where one does not hold it.</summary>
     public void Draw()
@@ -27,9 +27,11 @@ internal sealed class RigSheetPage(Book book, RigSheet sheet)
             new MeasureTable(_imprint, sheet.Measures).Draw(flow, boatClass);
         }
 
-        List(flow, "Sheet.Oars", sheet.Oars);
-        List(flow, "Sheet.Why", sheet.Reasons);
-        List(flow, "Sheet.IsOpen", sheet.Open);
+        foreach ((string heading, IReadOnlyList<string> points) in Lists)
+        {
+            List(flow, heading, points);
+        }
+
         Judged(flow);
     }
 
@@ -73,7 +75,7 @@ internal sealed class RigSheetPage(Book book, RigSheet sheet)
     {
         double ends = (boatClass.IsCoxed ? 6 : 0) + 4;
         double end = boatClass.Seats == 8 ? 8 : 14;
-        double spare = (flow.Left - LeastBelow - MeasureTable.Height(sheet.Measures, boatClass) - ends - (2 * end)) / boatClass.Seats;
+        double spare = (flow.Left - Below(flow, boatClass) - ends - (2 * end)) / boatClass.Seats;
         double row = Math.Clamp(spare, SmallestRow, LargestRow);
         flow.Room(ends + (2 * end) + (boatClass.Seats * row));
         var plan = new HullInPlan(boatClass, (Frame.Left + Frame.Right) / 2, flow.Y + 2, row, end);
@@ -90,6 +92,12 @@ internal sealed class RigSheetPage(Book book, RigSheet sheet)
         flow.Y = plan.Bottom + 2;
     }
 
+    /// <summary>How much has to stand under the plan: the rows take what is left of the page.</summary>
+    private double Below(Flow flow, BoatClass boatClass) => MeasureTable.Height(sheet.Measures, boatClass)
+        + Lists.Where(l => l.Points.Count > 0).Sum(l => Flow.HeadingHeight + l.Points.Sum(p => flow.PointHeight(p, Lettering.Note)))
+        + JudgedHeight(flow)
+        + 2;
+
     private void List(Flow flow, string heading, IReadOnlyList<string> points)
     {
         if (points.Count > 0)
@@ -105,7 +113,7 @@ internal sealed class RigSheetPage(Book book, RigSheet sheet)
     /// <summary>By what it was judged, at the foot of the last page.</summary>
     private void Judged(Flow flow)
     {
-        double height = sheet.Judged.Sum(text => flow.Leaf.Height(text, Frame.Width, Lettering.Small) + 0.6);
+        double height = JudgedHeight(flow);
         flow.Room(height);
         flow.Y += Math.Max(0, flow.Left - height);
         foreach (string text in sheet.Judged)
@@ -113,4 +121,6 @@ internal sealed class RigSheetPage(Book book, RigSheet sheet)
             flow.Paragraph(text, Lettering.Small, after: 0.6);
         }
     }
+
+    private double JudgedHeight(Flow flow) => sheet.Judged.Sum(text => flow.Leaf.Height(text, Frame.Width, Lettering.Small) + 0.6);
 }

@@ -15,9 +15,9 @@ internal sealed class BoatBlock
 {
     private const double StationWidth = 22;
     private const double WidestBox = 19;
-    private const double HeadHeight = 17;
-    private const double GatesHeight = 10;
-    private const double NoteHeight = 8;
+    private const double HeadHeight = 16;
+    private const double GatesHeight = 9.4;
+    private const double NoteHeight = 7;
 
     private readonly Imprint _imprint;
     private readonly BoatStanding _boat;
@@ -50,7 +50,7 @@ internal sealed class BoatBlock
         else
         {
             Boxes(leaf, y);
-            var note = new PencilLine(leaf, top + Height - 2.4);
+            var note = new PencilLine(leaf, top + Height - 1.8);
             note.Write(_imprint.Texts["Round.Note"], Frame.Right - note.X - leaf.Width(_imprint.Texts["Round.Note"], Lettering.Note) - 2);
         }
 
@@ -59,23 +59,27 @@ internal sealed class BoatBlock
 
     private void Head(Leaf leaf, double top)
     {
-        double y = top + 7;
+        double y = top + 6.4;
         double right = Frame.Right;
         if (_boat.StaysAshore)
         {
-            string held = _imprint.Texts[_boat.Holds.Count > 0 ? "Held" : "Shed.StaysAshore"];
+            string held = _imprint.Texts[_boat.Holds.Count > 0 ? "Round.Held" : "Round.Ashore"];
             leaf.Text(held, right, y, Lettering.NoteBold, Align.Right);
-            right -= leaf.Width(held, Lettering.NoteBold) + 7;
-            VerdictShape.Tag(leaf, right + 3, y - 1.4, 4.6);
+            right -= leaf.Width(held, Lettering.NoteBold) + 6;
+            VerdictShape.Tag(leaf, right + 2.5, y - 1.4, 4.6);
+            right -= 4;
         }
 
+        string usually = _imprint.Texts["Round.Usually", _imprint.Say.Names.Lie(_usually)];
+        leaf.Text(usually, right, y, Lettering.Small, Align.Right);
+        right -= leaf.Width(usually, Lettering.Small) + 4;
         string boatClass = _boat.View.Class?.Name ?? "–";
         double forClass = leaf.Width(boatClass, Lettering.WorkBold) + 4;
         Lettering name = leaf.Fitting(_boat.View.Name, right - Frame.Left - forClass - 3, Lettering.WorkBold, 9);
         string shown = leaf.Head(_boat.View.Name, right - Frame.Left - forClass - 3, name);
         leaf.Text(shown, Frame.Left, y, name);
         leaf.Text(boatClass, Frame.Left + leaf.Width(shown, name) + 4, y, Lettering.Work);
-        Lying(leaf, top + 14);
+        Lying(leaf, top + 13.4);
     }
 
     private void Lying(Leaf leaf, double y)
@@ -83,13 +87,18 @@ internal sealed class BoatBlock
         var pencil = new PencilLine(leaf, y);
         pencil.Tick(_imprint.Say.Names.Lie(Lie.Upright));
         pencil.Tick(_imprint.Say.Names.Lie(Lie.Inverted));
-        pencil.Write(_imprint.Texts["Level.BowHigh"], 13);
-        pencil.Write(_imprint.Texts["Level.PortLow"], 13);
+        pencil.Write(_imprint.Texts["Level.BowHigh"], 9.5);
+        pencil.Write(_imprint.Texts["Level.PortLow"], 9.5);
         pencil.Tick(_imprint.Texts["Level.Rack"]);
         pencil.Tick(_imprint.Texts["Level.Eye"]);
-        leaf.Fit(
-            _imprint.Texts["Round.Usually", _imprint.Say.Names.Lie(_usually)], Frame.Right, y, Frame.Right - pencil.X, Lettering.Small,
-            Lettering.LeastInTheHand, Align.Right);
+    }
+
+    /// <summary>Over the boxes of a side, which way they are walked past; in a short boat the side alone.</summary>
+    private void Over(Leaf leaf, Side side, string text, double left, double width, double y)
+    {
+        string way = _imprint.Texts[text];
+        string told = leaf.Width(way, Lettering.Small) < width ? way : _imprint.Say.Names.Side(side);
+        leaf.Text(told, left + (width / 2), y, Lettering.Small, Align.Middle);
     }
 
     private void Boxes(Leaf leaf, double y)
@@ -97,17 +106,11 @@ internal sealed class BoatBlock
         double box = Math.Min(WidestBox, (Frame.Width - StationWidth) / _walk.Count);
         double left = Frame.Left + StationWidth;
         int port = _walk.Count(g => g.Side == Side.Port);
-        leaf.Fit(_imprint.Texts["Round.Port"], left, y + 2.6, Math.Max(port * box, 30), Lettering.Small, Lettering.LeastInTheHand);
-        if (port < _walk.Count)
-        {
-            leaf.Fit(
-                _imprint.Texts["Round.Starboard"], left + (_walk.Count * box), y + 2.6, Math.Max(30, (_walk.Count - port) * box), Lettering.Small,
-                Lettering.LeastInTheHand, Align.Right);
-        }
-
+        Over(leaf, Side.Port, "Round.Port", left, port * box, y + 2.6);
+        Over(leaf, Side.Starboard, "Round.Starboard", left + (port * box), (_walk.Count - port) * box, y + 2.6);
         for (int i = 0; i < _walk.Count; i++)
         {
-            leaf.Text(_walk[i].Seat.ToString(CultureInfo.InvariantCulture), left + ((i + 0.5) * box), y + 8.2, Lettering.WorkBold, Align.Middle);
+            leaf.Text(_walk[i].Seat.ToString(CultureInfo.InvariantCulture), left + ((i + 0.5) * box), y + 7.8, Lettering.WorkBold, Align.Middle);
         }
 
         y += GatesHeight;

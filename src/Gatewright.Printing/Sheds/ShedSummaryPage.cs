@@ -14,6 +14,7 @@ internal sealed class ShedSummaryPage(Book book, IReadOnlyList<RackOfBoats> rack
     private const double ClassAt = Frame.Left + 92;
     private const double WordAt = Frame.Left + 108;
     private const double ReadAt = Frame.Right;
+    private const double NameWidth = ClassAt - NameAt - 3;
     private const double Row = 8;
 
     private readonly Imprint _imprint = book.Imprint;
@@ -71,7 +72,7 @@ internal sealed class ShedSummaryPage(Book book, IReadOnlyList<RackOfBoats> rack
     }
 
     private double Height(BoatStanding boat, Flow flow) => Row
-        + Under(boat).Sum(line => flow.Leaf.Height(line, Frame.Right - NameAt, Lettering.Note))
+        + Under(flow.Leaf, boat).Sum(line => flow.Leaf.Height(line, Frame.Right - NameAt, Lettering.Note))
         + Bars(boat).Sum(bar => BarHeight(flow.Leaf, bar));
 
     private void Boat(Flow flow, BoatStanding boat)
@@ -79,12 +80,12 @@ internal sealed class ShedSummaryPage(Book book, IReadOnlyList<RackOfBoats> rack
         Leaf leaf = flow.Leaf;
         double y = flow.Y + 5.6;
         VerdictShape.Draw(leaf, boat.Check?.Verdict.Verdict, Frame.Left + 4, y - 1.5, 5.6);
-        leaf.Fit(boat.View.Name, NameAt, y, ClassAt - NameAt - 3, Lettering.WorkBold, 9);
+        leaf.Fit(boat.View.Name, NameAt, y, NameWidth, Lettering.WorkBold, Lettering.NoteBold.Points);
         leaf.Text(boat.View.Class?.Name ?? "–", ClassAt, y, Lettering.Work);
         leaf.Fit(Word(boat.Check?.Verdict.Verdict), WordAt, y, 40, Lettering.Work, Lettering.LeastInTheHand);
         leaf.Text(boat.LastRead is { } day ? _imprint.Say.Language.Day(day) : "–", ReadAt, y, Lettering.Work, Align.Right);
         flow.Y += Row;
-        foreach (string line in Under(boat))
+        foreach (string line in Under(leaf, boat))
         {
             flow.Y = leaf.Paragraph(line, NameAt, flow.Y + 2.4, Frame.Right - NameAt, Lettering.Note) - 2.4;
         }
@@ -97,9 +98,14 @@ internal sealed class ShedSummaryPage(Book book, IReadOnlyList<RackOfBoats> rack
         leaf.Line(Frame.Left, flow.Y, Frame.Right, flow.Y, 0.1);
     }
 
-    /// <summary>Which gates are not good, or not read.</summary>
-    private IEnumerable<string> Under(BoatStanding boat)
+    /// <summary>A name that was cut, in full; which gates are not good, or not read.</summary>
+    private IEnumerable<string> Under(Leaf leaf, BoatStanding boat)
     {
+        if (leaf.Width(boat.View.Name, Lettering.NoteBold) > NameWidth)
+        {
+            yield return boat.View.Name;
+        }
+
         if (boat.Check is not { } check)
         {
             yield break;
