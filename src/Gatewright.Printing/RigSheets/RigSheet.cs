@@ -2,6 +2,7 @@ using Gatewright.Core;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Judging;
 using Gatewright.Journal.Replay;
+using Gatewright.Journal.Rigging;
 using Gatewright.Journal.Standing;
 using Gatewright.Journal.Views;
 using Gatewright.Words;
@@ -53,21 +54,25 @@ internal sealed record RigSheet(
         BoatView view = boat.View;
         BoatCheck? check = boat.Check;
         var told = new BoatTold(imprint);
+        var rig = new RigTold(imprint, BoatRig.Of(club, view));
         return new(
             view.Name,
             view.Class,
             check?.Verdict.Verdict,
             check is null ? imprint.Texts["Verdict.NotRead"] : say.Names.Verdict(check.Verdict.Verdict),
             told.Rack(club, view),
-            check is null ? imprint.Texts["Sheet.NothingRead"] : told.Read(view, check),
+            $"{(check is null ? imprint.Texts["Sheet.NothingRead"] : told.Read(view, check))} {rig.Measured()}".TrimEnd(),
             [.. boat.Holds.Select(told.Hold)],
             check is null ? null : say.Cautions.For(check.Verdict),
             [.. BoatGates.Of(club, view).Select(gate => told.Gate(club, view, check, gate))],
+            [.. rig.Measures()],
             [],
-            [],
-            check is null ? [] : [.. told.Reasons(check)],
+            [.. check is null ? [] : told.Reasons(check), .. rig.Reasons()],
             [.. told.Open(view)],
-            check is null ? [] : [say.Standards.Limits(check.Verdict.Standard), say.Standards.PlusMinus, say.Standards.Brackets],
+            [
+                .. check is null ? Array.Empty<string>() : [say.Standards.Limits(check.Verdict.Standard), say.Standards.PlusMinus, say.Standards.Brackets],
+                .. rig.Targets() is { } targets ? [targets] : Array.Empty<string>(),
+            ],
             boat.LastRead,
             boat.StaysAshore,
             check is null || check.Verdict.Gates.Count == 0 ? null : say.Figures.Degrees(PitchSpread.WidestU(check.Verdict)));

@@ -7,7 +7,7 @@ namespace Gatewright.Printing.RigSheets;
 /// <summary>Lays a rig sheet out: who the boat is and how it stands, then the boat itself, then its rig and what is open.</summary>
 internal sealed class RigSheetPage(Book book, RigSheet sheet)
 {
-    private const double SmallestRow = 15.4;
+    private const double SmallestRow = 14.8;
     private const double LargestRow = 24;
 
     private readonly Imprint _imprint = book.Imprint;
@@ -23,8 +23,9 @@ internal sealed class RigSheetPage(Book book, RigSheet sheet)
         Held(flow);
         if (sheet.Class is { } boatClass)
         {
-            Plan(flow, boatClass);
-            new MeasureTable(_imprint, sheet.Measures).Draw(flow, boatClass);
+            MeasureTable measures = Measures(flow, boatClass);
+            Plan(flow, boatClass, measures);
+            measures.Draw(flow);
         }
 
         foreach ((string heading, IReadOnlyList<string> points) in Lists)
@@ -71,11 +72,11 @@ internal sealed class RigSheetPage(Book book, RigSheet sheet)
         }
     }
 
-    private void Plan(Flow flow, BoatClass boatClass)
+    private void Plan(Flow flow, BoatClass boatClass, MeasureTable measures)
     {
-        double ends = (boatClass.IsCoxed ? 6 : 0) + 4;
-        double end = boatClass.Seats == 8 ? 8 : 14;
-        double spare = (flow.Left - Below(flow, boatClass) - ends - (2 * end)) / boatClass.Seats;
+        double ends = Ends(boatClass);
+        double end = End(boatClass);
+        double spare = (flow.Left - Below(flow, measures) - ends - (2 * end)) / boatClass.Seats;
         double row = Math.Clamp(spare, SmallestRow, LargestRow);
         flow.Room(ends + (2 * end) + (boatClass.Seats * row));
         var plan = new HullInPlan(boatClass, (Frame.Left + Frame.Right) / 2, flow.Y + 2, row, end);
@@ -93,10 +94,23 @@ internal sealed class RigSheetPage(Book book, RigSheet sheet)
     }
 
     /// <summary>How much has to stand under the plan: the rows take what is left of the page.</summary>
-    private double Below(Flow flow, BoatClass boatClass) => MeasureTable.Height(sheet.Measures, boatClass)
+    private double Below(Flow flow, MeasureTable measures) => measures.Height
         + Lists.Where(l => l.Points.Count > 0).Sum(l => Flow.HeadingHeight + l.Points.Sum(p => flow.PointHeight(p, Lettering.Note)))
         + JudgedHeight(flow)
         + 2;
+
+    /// <summary>All measures where the page has room for them; else those that were taken, or all once more where none was.</summary>
+    private MeasureTable Measures(Flow flow, BoatClass boatClass)
+    {
+        var all = new MeasureTable(_imprint, sheet.Measures, boatClass);
+        double plan = Ends(boatClass) + (2 * End(boatClass)) + (boatClass.Seats * SmallestRow);
+        List<SheetMeasure> taken = [.. sheet.Measures.Where(m => m.IsMeasured)];
+        return plan + Below(flow, all) <= flow.Left || taken.Count == 0 ? all : new(_imprint, taken, boatClass);
+    }
+
+    private static double Ends(BoatClass boatClass) => (boatClass.IsCoxed ? 6 : 0) + 4;
+
+    private static double End(BoatClass boatClass) => boatClass.Seats == 8 ? 6 : 10;
 
     private void List(Flow flow, string heading, IReadOnlyList<string> points)
     {

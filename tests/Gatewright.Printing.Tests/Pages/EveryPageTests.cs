@@ -20,7 +20,7 @@ public class EveryPageTests
     [MemberData(nameof(Documents))]
     public void It_is_whole_legible_and_can_be_read_back(string kind, string tag)
     {
-        using var pdf = new Poppler(Printed.Of(kind, Printed.Full(), Language.Of(tag)));
+        using var pdf = new Poppler(Printed.Of(kind, Printed.Full, Language.Of(tag)));
 
         IReadOnlyList<Page> pages = pdf.Pages();
         Assert.NotEmpty(pages);

@@ -16,6 +16,7 @@ internal sealed class ExampleClub
     public static readonly DateTimeOffset Now = new(2026, 11, 20, 9, 0, 0, TimeSpan.Zero);
 
     private HybridClock _clock;
+    private (Club Club, IReadOnlyList<BoatStanding> Boats)? _judged;
 
     private ExampleClub(Club club, HybridClock clock) => (Club, _clock) = (club, clock);
 
@@ -63,7 +64,18 @@ internal sealed class ExampleClub
     public string Key(string boat) => ShedVerdicts.Of(Club).Keys.Single(k => new Journal.Views.BoatView(Club, k).Name == boat);
 
     public IReadOnlyList<BoatStanding> Boats(params string[] names) =>
-        [.. ShedVerdicts.Of(Club).AllAsync().GetAwaiter().GetResult().Where(b => names.Length == 0 || names.Contains(b.View.Name))];
+        [.. All().Where(b => names.Length == 0 || names.Contains(b.View.Name))];
+
+    /// <summary>Judged once, until more is on record.</summary>
+    private IReadOnlyList<BoatStanding> All()
+    {
+        if (_judged is not { } judged || !ReferenceEquals(judged.Club, Club))
+        {
+            _judged = judged = (Club, ShedVerdicts.Of(Club).AllAsync().GetAwaiter().GetResult());
+        }
+
+        return judged.Boats;
+    }
 
     private static ExampleClub Of(ReadingsInput readings)
     {

@@ -22,7 +22,11 @@ internal static class Printed
     public static IReadOnlyList<string> Kinds { get; } = ["sheet", "card", "shed", "job", "round", "labels-boats", "labels-seats", "labels-racks", "labels-oars"];
 
     /// <summary>The example shed with all that can be said of a boat said of some: holds, reports, jobs, long names, oars, codes.</summary>
-    public static ExampleClub Full()
+    public static ExampleClub Full => Made.Value;
+
+    private static readonly Lazy<ExampleClub> Made = new(Make);
+
+    private static ExampleClub Make()
     {
         ExampleClub club = ExampleClub.Shed();
         string eight = club.Boats().First(b => b.View.Class?.Name == "8+").View.Key;
@@ -36,6 +40,17 @@ internal static class Printed
             new ThingSet(Things.Oar, "oar-1", new Dictionary<string, string?> { ["name"] = "1 port", ["set"] = "blue" }),
             new ThingSet(Things.Oar, "oar-2", new Dictionary<string, string?> { ["name"] = "2 starboard", ["set"] = "blue" }),
             new ThingSet(Things.OarSet, "blue", new Dictionary<string, string?> { ["name"] = "The blue ones" }));
+        club.With(
+            [.. from seat in Enumerable.Range(1, 8)
+                from taken in ((string, decimal)[])[("spread", 84.5m + (0.1m * seat)), ("height", 16m + (0.2m * seat))]
+                select new MeasureTaken(eight, taken.Item1, seat, taken.Item2, "cm")]);
+        club.With(
+            [.. from seat in Enumerable.Range(1, 4)
+                from fact in (MeasureTaken[])[
+                    new(quad, "span", seat, 159.5m, "cm"), new(quad, "height", seat, 17m, "cm", Side.Port),
+                    new(quad, "height", seat, 16.2m, "cm", Side.Starboard), new(quad, "inboard", seat, 88.5m, "cm", Side.Port),
+                    new(quad, "oar-length", seat, 288.5m, "cm", Side.Port)]
+                select fact]);
         Plan(club);
         return club;
     }
