@@ -5,6 +5,7 @@ using Gatewright.Cli.Clubs;
 using Gatewright.Cli.Clubs.Recording;
 using Gatewright.Cli.Mend;
 using Gatewright.Cli.PitchThroughStroke;
+using Gatewright.Cli.Print;
 using Gatewright.Cli.Serve;
 using Gatewright.Cli.Simulate;
 using Gatewright.Cli.Terminals;
@@ -26,6 +27,7 @@ internal static class Program
             CheckCommand.Of(terminal),
             MendCommand.Of(terminal),
             RecordCommand.Of(terminal),
+            PrintCommand.Of(terminal),
             ClubCommand.Of(terminal),
             ServeCommand.Of(terminal),
             PitchCommand.Of(terminal),

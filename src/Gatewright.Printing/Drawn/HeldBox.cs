@@ -24,7 +24,7 @@ internal static class HeldBox
         if (title is not null)
         {
             VerdictShape.Tag(leaf, Frame.Left + Inset + 4.5, flow.Y + 1 + (height / 2), 9);
-            leaf.Text(title, left, y + Lettering.Verdict.CapitalMm + 1, Lettering.Verdict);
+            leaf.Text(title, left, y + Lettering.Verdict.CapitalMm + 1.6, Lettering.Verdict);
             y += Lettering.Verdict.LineMm;
         }
 

@@ -21,7 +21,7 @@ internal sealed record HullInPlan(BoatClass Class, double Keel, double Top, doub
     public double Bottom => Top + (2 * End) + (Class.Seats * Row) + (Class.IsCoxed ? CoxRoom : 0);
 
     /// <summary>The keel to a pin, millimetres.</summary>
-    public double Reach => 16;
+    public double Reach => 14;
 
     private double HalfBeam => Class.Seats switch { 8 => 5.4, 4 => 4.8, 2 => 4.2, _ => 3.8 };
 
@@ -32,7 +32,7 @@ internal sealed record HullInPlan(BoatClass Class, double Keel, double Top, doub
     public double Pin(Side side) => Keel - (side.Sign() * Reach);
 
     /// <summary>Where a gate's mark is, from the left.</summary>
-    public double Mark(Side side) => Keel - (side.Sign() * (Reach + 6));
+    public double Mark(Side side) => Keel - (side.Sign() * (Reach + 5.6));
 
     /// <summary>Draws hull, seats and riggers.</summary>
     public void Draw(Leaf leaf, IEnumerable<GatePlace> gates, GatePlace? lit = null)

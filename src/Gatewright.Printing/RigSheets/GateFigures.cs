@@ -10,8 +10,8 @@ namespace Gatewright.Printing.RigSheets;
 internal sealed class GateFigures(Imprint imprint, Leaf leaf)
 {
     private const double Step = 4.8;
-    private const double FromKeel = 28;
-    private const double Block = 32;
+    private const double FromKeel = 25.5;
+    private const double Block = 35;
 
     /// <summary>Draws it about the middle of its seat's row.</summary>
     public void Draw(SheetGate gate, double middle)
@@ -41,7 +41,7 @@ internal sealed class GateFigures(Imprint imprint, Leaf leaf)
     private void Pitch(SheetPitch pitch, Side side, double y)
     {
         double keel = (Frame.Left + Frame.Right) / 2;
-        Lettering value = pitch.IsRead ? Lettering.WorkBold : Lettering.Work;
+        Lettering value = pitch.IsRead ? Lettering.WorkBold : Lettering.Work.At(10.5);
         string open = pitch.IsRead ? string.Empty : "(";
         string u = $" ± {pitch.U}{(pitch.IsRead ? string.Empty : ")")}";
         double forU = leaf.Width(u, Lettering.Note) + 0.6;
@@ -53,11 +53,11 @@ internal sealed class GateFigures(Imprint imprint, Leaf leaf)
 
     private void Pin(SheetGate gate, double middle)
     {
-        double left = gate.Gate.Side == Side.Port ? Frame.Left : Frame.Right - 24;
+        double left = gate.Gate.Side == Side.Port ? Frame.Left : Frame.Right - 25.5;
         double y = middle - ((gate.Pin.Count - 1) * Lettering.Small.LineMm / 2) + (Lettering.Small.CapitalMm / 2);
         foreach (string line in gate.Pin)
         {
-            leaf.Fit(line, left, y, 24.5, Lettering.Small, Lettering.LeastInTheHand);
+            leaf.Fit(line, left, y, 25.5, Lettering.Small, Lettering.LeastInTheHand);
             y += Lettering.Small.LineMm;
         }
     }

@@ -99,13 +99,21 @@ internal sealed class RigSheetPage(Book book, RigSheet sheet)
         + JudgedHeight(flow)
         + 2;
 
-    /// <summary>All measures where the page has room for them; else those that were taken, or all once more where none was.</summary>
+    /// <summary>As many measures as the page has room for: all; those taken and those that come first; else the fewer of the two.</summary>
     private MeasureTable Measures(Flow flow, BoatClass boatClass)
     {
-        var all = new MeasureTable(_imprint, sheet.Measures, boatClass);
         double plan = Ends(boatClass) + (2 * End(boatClass)) + (boatClass.Seats * SmallestRow);
-        List<SheetMeasure> taken = [.. sheet.Measures.Where(m => m.IsMeasured)];
-        return plan + Below(flow, all) <= flow.Left || taken.Count == 0 ? all : new(_imprint, taken, boatClass);
+        bool isAnyTaken = sheet.Measures.Any(m => m.IsMeasured);
+        foreach (Func<SheetMeasure, bool> choice in (Func<SheetMeasure, bool>[])[_ => true, m => m.IsMeasured || m.IsFirst])
+        {
+            var table = new MeasureTable(_imprint, [.. sheet.Measures.Where(choice)], boatClass);
+            if (plan + Below(flow, table) <= flow.Left)
+            {
+                return table;
+            }
+        }
+
+        return new(_imprint, [.. sheet.Measures.Where(m => isAnyTaken ? m.IsMeasured : m.IsFirst)], boatClass);
     }
 
     private static double Ends(BoatClass boatClass) => (boatClass.IsCoxed ? 6 : 0) + 4;

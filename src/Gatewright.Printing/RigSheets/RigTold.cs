@@ -40,7 +40,8 @@ internal sealed class RigTold(Imprint imprint, BoatRig rig)
             .SelectMany(f => f.Reasons)
             .Where(r => r.Verdict != Verdict.Good)
             .OrderByDescending(r => r.Verdict)
-            .Select(r => $"{Sentence.Capital(_say.Names.Verdict(r.Verdict))}: {_say.Rig.Of(r)}");
+            .Select(r => $"{Sentence.Capital(_say.Names.Verdict(r.Verdict))}: {_say.Rig.Of(r)}")
+            .Distinct();
 
     /// <summary>When the rig was last measured; null for never.</summary>
     public string? Measured() => rig.LastMeasured is { } day ? imprint.Texts["Sheet.Measured", _say.Language.Day(day)] : null;
@@ -72,6 +73,7 @@ internal sealed class RigTold(Imprint imprint, BoatRig rig)
         return new(
             Name(measure, side),
             target.Length == 0 ? null : target,
+            measure is RigMeasure.Spread or RigMeasure.Span or RigMeasure.Height or RigMeasure.Inboard or RigMeasure.OarLength,
             [.. Enumerable.Range(1, boatClass.Seats).Select(seat => Value(measure, places.FirstOrDefault(p => p.Seat == seat)))]);
     }
 

@@ -9,6 +9,10 @@ namespace Gatewright.Printing.RoundSheets;
 /// <summary>A blank round: boxes for a pencil, boat by boat in the order of the walk, for a day without a phone.</summary>
 public static class RoundSheetPrint
 {
+    /// <summary>Boats in the order in which they are walked past: rack by rack.</summary>
+    public static IReadOnlyList<BoatStanding> InOrder(Club club, IReadOnlyList<BoatStanding> boats) =>
+        [.. RackOfBoats.Of(club, boats).SelectMany(rack => rack.Boats)];
+
     /// <summary>The sheet.</summary>
     /// <param name="club">The club.</param>
     /// <param name="boats">The boats to be read; one whose class is not known has no gates, and a line that says so.</param>
