@@ -12,6 +12,9 @@ public sealed record Imprint(string Club, DateOnly Day, Wording Say)
     /// <summary>What a member is called; an id stands for itself where nobody knows, as in a terminal.</summary>
     public Func<string, string> NameOf { get; init; } = static member => member;
 
+    /// <summary>The same for whoever may not see members' names.</summary>
+    public Imprint WithoutNames() => this with { NameOf = _ => Texts["Member"] };
+
     /// <summary>The texts that stand on paper alone.</summary>
     internal PrintTexts Texts => PrintTexts.In(Say.Language);
 }

@@ -3,6 +3,7 @@ using Gatewright.Server.Accounts;
 using Gatewright.Server.Boats;
 using Gatewright.Server.Members;
 using Gatewright.Server.Planning;
+using Gatewright.Server.Printing;
 using Gatewright.Server.Problems;
 using Gatewright.Server.Syncing;
 using Gatewright.Store;
@@ -39,6 +40,7 @@ internal static class Services
         services.AddHostedService(made => made.GetRequiredService<SnapshotWriter>());
         services.AddSingleton<OpenClubs>();
         services.AddSingleton<ClubPlans>();
+        services.AddSingleton<PrintRoom>();
         services.AddSingleton<ClubNews>();
         services.AddSingleton<Push>();
         services.AddSingleton<ServerEntries>();
@@ -48,6 +50,7 @@ internal static class Services
         services.AddScoped<Joining>();
         services.AddScoped<Leaving>();
         services.AddScoped<MemberList>();
+        services.AddScoped<ShedToPrint>();
         services.AddScoped<OwnAccount>();
         services.AddScoped<OwnData>();
         services.AddAccounts(options);
