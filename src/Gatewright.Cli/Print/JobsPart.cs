@@ -23,7 +23,7 @@ internal static class JobsPart
         return command;
     }
 
-    private static PrintedWork? Make(PrintedShed shed, IReadOnlyList<string> keys, List<InputProblem> errors)
+    private static PrintedWork? Make(PrintedShed shed, string[] keys, List<InputProblem> errors)
     {
         var all = ClubJobs.Of(shed.Club);
         List<JobView> open = [.. all.Open.Where(j => shed.Boats.Any(b => b.View.Key == j.Plan.Boat))];
@@ -38,7 +38,7 @@ internal static class JobsPart
             return null;
         }
 
-        List<JobView> chosen = keys.Count == 0 ? open : [.. keys.Select(key => all.Find(key)!)];
+        List<JobView> chosen = keys.Length == 0 ? open : [.. keys.Select(key => all.Find(key)!)];
         return new(
             JobSheetPrint.Of(shed.Club, [.. chosen.Select(j => (j, shed.Boats.FirstOrDefault(b => b.View.Key == j.Plan.Boat)))], shed.Imprint),
             chosen.Count,

@@ -2,14 +2,12 @@ using Gatewright.Cli.CheckShed;
 using Gatewright.Cli.Clubs.Keeping;
 using Gatewright.Cli.Terminals;
 using Gatewright.Core.Checking;
-using Gatewright.Journal.Entries;
 using Gatewright.Journal.Exchange;
 using Gatewright.Journal.Exchange.Recording;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Standing;
 using Gatewright.Journal.Views;
-using Gatewright.Printing;
 using Gatewright.Words;
 
 namespace Gatewright.Cli.Print;

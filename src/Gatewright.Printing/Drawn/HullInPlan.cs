@@ -20,8 +20,8 @@ internal sealed record HullInPlan(BoatClass Class, double Keel, double Top, doub
     /// <summary>Where the tip of the stern is.</summary>
     public double Bottom => Top + (2 * End) + (Class.Seats * Row) + (Class.IsCoxed ? CoxRoom : 0);
 
-    /// <summary>The keel to a pin, millimetres.</summary>
-    public double Reach => 14;
+    // The keel to a pin, millimetres.
+    private const double Reach = 14;
 
     private double HalfBeam => Class.Seats switch { 8 => 5.4, 4 => 4.8, 2 => 4.2, _ => 3.8 };
 

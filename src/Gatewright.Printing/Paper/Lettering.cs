@@ -6,9 +6,9 @@ namespace Gatewright.Printing.Paper;
 
 /// <summary>A size and weight of letters.</summary>
 /// <remarks>
-/// Two distances decide. A sheet on the bench or on the boat is read at arm's length, 65 cm; a note on it is read in the hand,
-/// 40 cm. ISO 9241-303 asks that a capital be at least 16′ of arc high and prefers 20′ (from memory): 3.0 mm at 65 cm, 1.9 mm
-/// at 40 cm. A capital of the faces used is at least 0.71 of the size, so nothing that is read at work is under 12 points, and
+/// Two distances decide. A sheet on the bench or on the boat is read at arm's length, 64 cm; a note on it is read in the hand,
+/// 40 cm. ISO 9241-303 asks that a capital be at least 16′ of arc high and prefers 20′ (from memory): 3.0 mm at 64 cm, 1.9 mm
+/// at 40 cm. A capital of the faces used is at least 0.714 of the size, so nothing that is read at work is under 12 points, and
 /// nothing at all under 8.
 /// </remarks>
 /// <param name="Points">The size in points of 1/72 inch.</param>
@@ -49,7 +49,7 @@ internal sealed record Lettering(double Points, bool IsBold = false)
     public double LineMm => Points * 1.25 * Leaf.MmAPoint;
 
     /// <summary>How high a capital is, millimetres, by the lowest of the faces used.</summary>
-    public double CapitalMm => Points * 0.71 * Leaf.MmAPoint;
+    public double CapitalMm => Points * 0.714 * Leaf.MmAPoint;
 
     /// <summary>How high letters and their marks reach, millimetres.</summary>
     public double AscentMm => Points * 0.93 * Leaf.MmAPoint;

@@ -18,15 +18,15 @@ internal static class BoatHead
         }
 
         double first = flow.Y + Lettering.Name.CapitalMm;
-        if (boatClass is not null)
-        {
-            leaf.Text(boatClass, Frame.Right, first, Lettering.Name, Align.Right);
-        }
-
         IReadOnlyList<string> lines = leaf.Wrap(boat, width, name);
         for (int i = 0; i < lines.Count; i++)
         {
             leaf.Text(lines[i], Frame.Left, first + (i * name.LineMm), name);
+        }
+
+        if (boatClass is not null)
+        {
+            leaf.Text(boatClass, Frame.Right, first, Lettering.Name, Align.Right);
         }
 
         flow.Y = first + ((lines.Count - 1) * name.LineMm) + 2;

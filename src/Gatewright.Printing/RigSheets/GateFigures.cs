@@ -43,12 +43,14 @@ internal sealed class GateFigures(Imprint imprint, Leaf leaf)
         double keel = (Frame.Left + Frame.Right) / 2;
         Lettering value = pitch.IsRead ? Lettering.WorkBold : Lettering.Work.At(10.5);
         string open = pitch.IsRead ? string.Empty : "(";
-        string u = $" ± {pitch.U}{(pitch.IsRead ? string.Empty : ")")}";
-        double forU = leaf.Width(u, Lettering.Note) + 0.6;
+        string u = $"± {pitch.U}{(pitch.IsRead ? string.Empty : ")")}";
+        double forU = leaf.Width(u, Lettering.Note) + 1.4;
         double right = side == Side.Port ? keel - FromKeel : keel + FromKeel + Block;
-        leaf.Text(u, right, y, Lettering.Note, Align.Right);
-        leaf.Text(open + pitch.Value, right - forU, y, value, Align.Right);
+
+        // In the order in which it is read, for whoever has the page read out.
         leaf.Text(imprint.Say.Names.Station(pitch.Station), right - Block, y, Lettering.Small);
+        leaf.Text(open + pitch.Value, right - forU, y, value, Align.Right);
+        leaf.Text(u, right, y, Lettering.Note, Align.Right);
     }
 
     private void Pin(SheetGate gate, double middle)

@@ -26,6 +26,9 @@ internal static class Printed
 
     private static readonly Lazy<ExampleClub> Made = new(Make);
 
+    /// <summary>The same once more, to be changed.</summary>
+    public static ExampleClub Afresh() => Make();
+
     private static ExampleClub Make()
     {
         ExampleClub club = ExampleClub.Shed();
