@@ -34,6 +34,7 @@ public static class EntryWords
             Noted => nameof(Noted),
             PhotoTaken => nameof(PhotoTaken),
             MeasureTaken => nameof(MeasureTaken),
+            OarRead => nameof(OarRead),
             _ => nameof(UnknownFact),
         };
     }

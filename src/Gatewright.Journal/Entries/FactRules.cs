@@ -39,6 +39,7 @@ internal static class FactRules
             case Noted note: Check(note, book); break;
             case PhotoTaken photo: Check(photo, book); break;
             case MeasureTaken measure: Check(measure, book); break;
+            case OarRead read: OarRules.Check(read, book); break;
         }
     }
 

@@ -2,6 +2,7 @@ using System.Text.Json.Serialization;
 using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Measuring;
+using Gatewright.Core.Oars;
 
 namespace Gatewright.Journal.Facts;
 
@@ -22,6 +23,8 @@ namespace Gatewright.Journal.Facts;
         typeof(KebabEnumConverter<ReportKind>),
         typeof(KebabEnumConverter<ReadItem>),
         typeof(KebabEnumConverter<LevelBasis>),
+        typeof(KebabEnumConverter<OarItem>),
+        typeof(KebabEnumConverter<OarLaid>),
     ])]
 [JsonSerializable(typeof(ThingSet))]
 [JsonSerializable(typeof(Retracted))]
@@ -44,4 +47,5 @@ namespace Gatewright.Journal.Facts;
 [JsonSerializable(typeof(Noted))]
 [JsonSerializable(typeof(PhotoTaken))]
 [JsonSerializable(typeof(MeasureTaken))]
+[JsonSerializable(typeof(OarRead))]
 internal sealed partial class FactJson : JsonSerializerContext;

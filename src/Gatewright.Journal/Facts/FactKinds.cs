@@ -29,6 +29,7 @@ public static class FactKinds
         FactKind.Of("note", json => json.Noted),
         FactKind.Of("photo", json => json.PhotoTaken),
         FactKind.Of("measure", json => json.MeasureTaken),
+        FactKind.Of("oar-read", json => json.OarRead),
     ];
 
     private static readonly Dictionary<string, FactKind> ByName = All.ToDictionary(k => k.Name);

@@ -37,6 +37,7 @@ public readonly record struct Subject(string Thing, string Key)
         JobDropped dropped => new("job", dropped.Job),
         RackLevelRead level => new(Things.Rack, level.Rack),
         GaugeReversed reversed => new(Things.Gauge, reversed.Gauge),
+        OarRead read => new(Things.Oar, read.Oar),
         StockChanged or StockCounted => Stores,
         RoundStarted or RoundEnded => Rounds,
         Noted note => new(note.Thing, note.Key),

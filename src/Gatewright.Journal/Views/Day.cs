@@ -28,6 +28,7 @@ public static class Day
         Reported report => report.Date,
         GateMended mended => mended.Date,
         MeasureTaken measure => measure.Date,
+        OarRead read => read.Date,
         _ => null,
     };
 }

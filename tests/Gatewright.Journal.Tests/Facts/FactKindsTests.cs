@@ -36,6 +36,8 @@ public sealed class FactKindsTests
         { "stock-counted", 1, """{"part":"insert","size":4,"count":7}""" },
         { "note", 1, """{"thing":"boat","key":"heron","text":"slow leak"}""" },
         { "photo", 1, """{"thing":"boat","key":"heron","sha256":"00","bytes":10,"mediaType":"image/jpeg"}""" },
+        { "oar-read", 1, """{"oar":"o1","item":"sleeve","value":0.5,"session":"s1","boat":"heron","lie":"inverted","level":"read","bowHigh":0.3,"portLow":0,"laid":"across","gauge":"g1","date":"2026-10-10"}""" },
+        { "oar-read", 1, """{"oar":"o1","item":"length","value":3755,"unit":"mm"}""" },
         { "measure", 1, """{"boat":"heron","measure":"spread","seat":3,"value":84.5,"unit":"cm","side":"port"}""" },
     };
 

@@ -1,6 +1,7 @@
 using Gatewright.Cli.Clubs.Telling;
 using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
+using Gatewright.Core.Oars;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
@@ -29,6 +30,7 @@ internal static class FactWords
         Noted note => $"note: {note.Text}",
         PhotoTaken photo => $"photo {photo.Sha256[..Math.Min(8, photo.Sha256.Length)]}",
         MeasureTaken measure => FormattableString.Invariant($"{measure.Measure}{Place(measure.Seat, measure.Side)}: {measure.Value} {measure.Unit}"),
+        OarRead read => FormattableString.Invariant($"{read.Item.Word()}: {read.Value} {OarUnit(read)}"),
         StockChanged stock => FormattableString.Invariant($"{stock.Part} {stock.Size}: {stock.Change:+0;-0;0}"),
         StockCounted stock => FormattableString.Invariant($"{stock.Part} {stock.Size}: {stock.Count} counted"),
         RackLevelRead level => FormattableString.Invariant($"level read: bow high {level.BowHigh}°, port low {level.PortLow}°"),
@@ -36,6 +38,13 @@ internal static class FactWords
         RoundStarted round => $"round {round.Round} began",
         RoundEnded round => $"round {round.Round} ended",
         _ => "something that a newer Gatewright recorded",
+    };
+
+    private static string OarUnit(OarRead read) => read.Item switch
+    {
+        OarItem.Sleeve => "deg",
+        OarItem.Weight => "kg",
+        _ => read.Unit ?? "cm",
     };
 
     private static string Place(int? seat, Side? side) => (seat, side) switch
