@@ -5,7 +5,11 @@ using Gatewright.Cli.Clubs;
 using Gatewright.Cli.Clubs.Recording;
 using Gatewright.Cli.Mend;
 using Gatewright.Cli.PitchThroughStroke;
+<<<<<<< HEAD
+using Gatewright.Cli.Print;
+=======
 using Gatewright.Cli.Rigs;
+>>>>>>> rig
 using Gatewright.Cli.Serve;
 using Gatewright.Cli.Simulate;
 using Gatewright.Cli.Terminals;
@@ -29,6 +33,7 @@ internal static class Program
             RigCommand.Of(terminal),
             TargetsCommand.Of(terminal),
             RecordCommand.Of(terminal),
+            PrintCommand.Of(terminal),
             ClubCommand.Of(terminal),
             ServeCommand.Of(terminal),
             PitchCommand.Of(terminal),

@@ -66,6 +66,27 @@ internal static class Examples
         new("gatewright record --stores shelf.csv --member kim", "the shelf, counted"),
     ];
 
+    private static readonly Example[] Sheets =
+    [
+        new("gatewright print sheet round.csv -o sheets.pdf", "a rig sheet for each boat of a file"),
+        new("gatewright print sheet --club shed --boat Heron --language de -o heron.pdf", "one boat of a club, in German"),
+    ];
+
+    private static readonly Example[] Cards = [new("gatewright print card --club shed -o cards.pdf", "a card for each boat, eight a sheet")];
+
+    private static readonly Example[] ShedPage = [new("gatewright print shed --club shed -o shed.pdf", "to hang beside the door")];
+
+    private static readonly Example[] JobSheets = [new("gatewright print job --club shed -o jobs.pdf", "every open job, for the bench")];
+
+    private static readonly Example[] Rounds =
+    [
+        new("gatewright print round --club shed -o round.pdf", "boxes for a pencil, in the order of the walk"),
+        new("gatewright print round --club shed --csv --stations abeam -o round.csv", "the table to type them into, for gatewright record"),
+    ];
+
+    private static readonly Example[] Labels =
+        [new("gatewright print labels --club shed --of boats --address https://gates.example -o labels.pdf", "codes that open a boat on any phone")];
+
     private static readonly Example[] List = [new("gatewright club list", "which clubs the store has")];
 
     private static readonly Example[] Changes = [new("gatewright club changes --from 2026-11-01", "what came to the club since then")];
@@ -106,6 +127,13 @@ internal static class Examples
         "reset" => [Chances[3]],
         "simulate" => Simulate,
         "record" => Record,
+        "print" => [Sheets[0], Cards[0], ShedPage[0], JobSheets[0], Rounds[0], Labels[0]],
+        "sheet" => Sheets,
+        "card" => Cards,
+        "shed" => ShedPage,
+        "job" => JobSheets,
+        "round" => Rounds,
+        "labels" => Labels,
         "club" => [List[0], Changes[0], Day[0], Export[0], Import[0], Verify[0], Backup[0], Restore[0]],
         "list" => List,
         "changes" => Changes,
@@ -116,6 +144,6 @@ internal static class Examples
         "backup" => Backup,
         "restore" => Restore,
         "serve" => Serve,
-        _ => [Check[0], Mend[0], Rig[0], Targets[0], Record[1], List[0], Serve[0], Pitch[0], Chances[0], Simulate[0]],
+        _ => [Check[0], Mend[0], Rig[0], Targets[0], Record[1], Sheets[0], List[0], Serve[0], Pitch[0], Chances[0], Simulate[0]],
     };
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Gatewright.Journal.Views;
 
 namespace Gatewright.Journal.Rounds;
@@ -17,7 +18,7 @@ public static class BoatSearch
             || HasCode(boat, text);
     }
 
-    /// <summary>The boat whose label carries a code: the code that was set for it, or its key; null for none.</summary>
+    /// <summary>The boat whose label, or that of one of its seats, carries a code: the code that was set for it, or its key; null for none.</summary>
     public static BoatView? ByCode(IEnumerable<BoatView> boats, string code)
     {
         ArgumentNullException.ThrowIfNull(boats);
@@ -29,5 +30,11 @@ public static class BoatSearch
     private static bool HasCode(BoatView boat, string code) =>
         code.Equals(boat.Properties["code"], StringComparison.OrdinalIgnoreCase)
         || code == boat.Key
-        || code.EndsWith("/boat/" + Uri.EscapeDataString(boat.Key), StringComparison.Ordinal);
+        || code.EndsWith("/boat/" + Uri.EscapeDataString(boat.Key), StringComparison.Ordinal)
+        || IsOfSeat(code, boat.Key);
+
+    // A seat's label has the boat's key, a slash and its number, or the address of one of its gates.
+    private static bool IsOfSeat(string code, string key) =>
+        (code.StartsWith(key + "/", StringComparison.Ordinal) && int.TryParse(code.AsSpan(key.Length + 1), NumberStyles.None, CultureInfo.InvariantCulture, out _))
+        || code.Contains("/boat/" + Uri.EscapeDataString(key) + "/gate/", StringComparison.Ordinal);
 }

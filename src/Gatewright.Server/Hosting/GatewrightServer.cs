@@ -4,6 +4,7 @@ using Gatewright.Server.Members;
 using Gatewright.Server.Pages;
 using Gatewright.Server.Photos;
 using Gatewright.Server.Planning;
+using Gatewright.Server.Printing;
 using Gatewright.Server.Problems;
 using Gatewright.Server.Starting;
 using Gatewright.Server.Syncing;
@@ -117,6 +118,7 @@ internal static class GatewrightServer
         club.MapPhotos();
         club.MapBoats();
         club.MapPlan();
+        club.MapPrint();
         club.MapMembers();
         app.MapRazorComponents<Frame>();
         if (options.Demo)

@@ -3,6 +3,7 @@ using Gatewright.Server.Accounts;
 using Gatewright.Server.Boats;
 using Gatewright.Server.Members;
 using Gatewright.Server.Planning;
+using Gatewright.Server.Printing;
 using Gatewright.Server.Problems;
 using Gatewright.Server.Syncing;
 using Gatewright.Store;
@@ -40,6 +41,7 @@ internal static class Services
         services.AddSingleton<OpenClubs>();
         services.AddSingleton(_ => new PlanTurns(TimeSpan.FromSeconds(15)));
         services.AddSingleton<ClubPlans>();
+        services.AddSingleton<PrintRoom>();
         services.AddSingleton<ClubNews>();
         services.AddSingleton<Push>();
         services.AddSingleton<ServerEntries>();
@@ -49,6 +51,7 @@ internal static class Services
         services.AddScoped<Joining>();
         services.AddScoped<Leaving>();
         services.AddScoped<MemberList>();
+        services.AddScoped<ShedToPrint>();
         services.AddScoped<OwnAccount>();
         services.AddScoped<OwnData>();
         services.AddAccounts(options);

@@ -13,12 +13,13 @@ public class LayerTests
         ["Gatewright.Replica"] = ["Gatewright.Journal"],
         ["Gatewright.Planning"] = ["Gatewright.Core", "Gatewright.Words", "Gatewright.Journal"],
         ["Gatewright.Drawings"] = ["Gatewright.Core"],
+        ["Gatewright.Printing"] = ["Gatewright.Core", "Gatewright.Words", "Gatewright.Journal"],
         ["Gatewright.Store"] = ["Gatewright.Journal"],
         ["Gatewright.Store.Sqlite"] = ["Gatewright.Store"],
         ["Gatewright.Store.Postgres"] = ["Gatewright.Store"],
         ["Gatewright.App"] = ["Gatewright.Core", "Gatewright.Journal", "Gatewright.Replica", "Gatewright.Words", "Gatewright.Drawings"],
-        ["Gatewright.Server"] = ["Gatewright.App", "Gatewright.Words", "Gatewright.Journal", "Gatewright.Planning", "Gatewright.Store", "Gatewright.Store.Sqlite", "Gatewright.Store.Postgres"],
-        ["Gatewright.Cli"] = ["Gatewright.Words", "Gatewright.Journal", "Gatewright.Planning", "Gatewright.Store", "Gatewright.Store.Sqlite", "Gatewright.Store.Postgres"],
+        ["Gatewright.Server"] = ["Gatewright.App", "Gatewright.Words", "Gatewright.Journal", "Gatewright.Planning", "Gatewright.Printing", "Gatewright.Store", "Gatewright.Store.Sqlite", "Gatewright.Store.Postgres"],
+        ["Gatewright.Cli"] = ["Gatewright.Words", "Gatewright.Journal", "Gatewright.Planning", "Gatewright.Printing", "Gatewright.Store", "Gatewright.Store.Sqlite", "Gatewright.Store.Postgres"],
     };
 
     [Fact]

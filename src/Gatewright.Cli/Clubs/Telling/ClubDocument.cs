@@ -27,6 +27,9 @@ internal sealed record RecordedDocument(
     string Club, string? Name, string Member, int NewEntries, IReadOnlyDictionary<string, int> Kinds, IReadOnlyList<string> Warnings)
     : ClubDocument("gatewright.club-recorded/1");
 
+/// <summary>A document that was printed.</summary>
+internal sealed record PrintedDocument(string Document, string File, int Count) : ClubDocument("gatewright.printed/1");
+
 /// <summary>What was found when a store was looked through.</summary>
 internal sealed record StoreReportDocument(
     string Did,

@@ -23,6 +23,7 @@ internal static class ClubJson
 [JsonSerializable(typeof(ExportedDocument))]
 [JsonSerializable(typeof(ImportedDocument))]
 [JsonSerializable(typeof(RecordedDocument))]
+[JsonSerializable(typeof(PrintedDocument))]
 [JsonSerializable(typeof(StoreReportDocument))]
 [JsonSerializable(typeof(ChangesDocument))]
 [JsonSerializable(typeof(BoatDayDocument))]

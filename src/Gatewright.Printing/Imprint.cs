@@ -1,0 +1,20 @@
+using Gatewright.Printing.Told;
+using Gatewright.Words;
+
+namespace Gatewright.Printing;
+
+/// <summary>What every page says of itself, and in which language.</summary>
+/// <param name="Club">The club's name.</param>
+/// <param name="Day">The day it is printed.</param>
+/// <param name="Say">The language.</param>
+public sealed record Imprint(string Club, DateOnly Day, Wording Say)
+{
+    /// <summary>What a member is called; an id stands for itself where nobody knows, as in a terminal.</summary>
+    public Func<string, string> NameOf { get; init; } = static member => member;
+
+    /// <summary>The same for whoever may not see members' names.</summary>
+    public Imprint WithoutNames() => this with { NameOf = _ => Texts["Member"] };
+
+    /// <summary>The texts that stand on paper alone.</summary>
+    internal PrintTexts Texts => PrintTexts.In(Say.Language);
+}

@@ -1,0 +1,34 @@
+using Gatewright.Journal.Replay;
+using Gatewright.Journal.Standing;
+using Gatewright.Journal.Views;
+using Gatewright.Printing.Paper;
+
+namespace Gatewright.Printing.JobSheets;
+
+/// <summary>Job sheets for the bench: a job a page.</summary>
+public static class JobSheetPrint
+{
+    /// <summary>The sheets of some jobs, in their order.</summary>
+    /// <param name="club">The club.</param>
+    /// <param name="jobs">The jobs, each with how its boat stands; null where nothing is known of that.</param>
+    /// <param name="imprint">The language, the day, the club's name.</param>
+    /// <exception cref="Faces.MissingFaceException">There is no typeface on this machine.</exception>
+    public static byte[] Of(Club club, IReadOnlyList<(JobView Job, BoatStanding? Boat)> jobs, Imprint imprint)
+    {
+        ArgumentNullException.ThrowIfNull(imprint);
+        return Press.Print(imprint, imprint.Texts["Title.Job"], book =>
+        {
+            foreach ((JobView job, BoatStanding? boat) in jobs)
+            {
+                new JobSheetPage(book, club, job, boat).Draw();
+            }
+
+            if (jobs.Count == 0)
+            {
+                EmptyPage.Draw(book, "Empty.Jobs");
+            }
+
+            Frame.Finish(book);
+        });
+    }
+}

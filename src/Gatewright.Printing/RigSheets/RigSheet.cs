@@ -1,0 +1,80 @@
+using Gatewright.Core;
+using Gatewright.Core.Checking;
+using Gatewright.Core.Judging;
+using Gatewright.Journal.Replay;
+using Gatewright.Journal.Rigging;
+using Gatewright.Journal.Standing;
+using Gatewright.Journal.Views;
+using Gatewright.Words;
+using Gatewright.Words.Judged;
+
+namespace Gatewright.Printing.RigSheets;
+
+/// <summary>All that a rig sheet says of a boat, in words and figures; where it stands on the page is another matter.</summary>
+/// <param name="Boat">The boat's name.</param>
+/// <param name="Class">Its class; null until it is set.</param>
+/// <param name="Verdict">Its verdict; null while nothing that was read of it counts.</param>
+/// <param name="Word">The verdict in a word.</param>
+/// <param name="Rack">Where it lies, in words; null while nobody knows.</param>
+/// <param name="Read">When, how and by whom it was read.</param>
+/// <param name="Holds">Why it is held ashore, each with who and when; empty for not.</param>
+/// <param name="Caution">What its verdict asks for; null for nothing.</param>
+/// <param name="Gates">Its gates, from the bow.</param>
+/// <param name="Measures">The measures of its rig; empty while none is known.</param>
+/// <param name="Oars">Its oars, a line each.</param>
+/// <param name="Reasons">Why gates are not good, and what else is to be seen to.</param>
+/// <param name="Open">What is open on it: jobs and reports.</param>
+/// <param name="Judged">By what it was judged.</param>
+/// <param name="LastRead">The day it was last read; null for never.</param>
+/// <param name="StaysAshore">Whether it is to stay ashore: held, or by what was read.</param>
+/// <param name="WidestU">The largest standard uncertainty of its pitches, degrees; null while nothing was read.</param>
+internal sealed record RigSheet(
+    string Boat,
+    BoatClass? Class,
+    Verdict? Verdict,
+    string Word,
+    string? Rack,
+    string Read,
+    IReadOnlyList<string> Holds,
+    string? Caution,
+    IReadOnlyList<SheetGate> Gates,
+    IReadOnlyList<SheetMeasure> Measures,
+    IReadOnlyList<string> Oars,
+    IReadOnlyList<string> Reasons,
+    IReadOnlyList<string> Open,
+    IReadOnlyList<string> Judged,
+    DateOnly? LastRead,
+    bool StaysAshore,
+    string? WidestU)
+{
+    /// <summary>The sheet of a boat. Asks for its diagnosis, for what was not read.</summary>
+    public static RigSheet Of(Club club, BoatStanding boat, Imprint imprint)
+    {
+        Wording say = imprint.Say;
+        BoatView view = boat.View;
+        BoatCheck? check = boat.Check;
+        var told = new BoatTold(imprint);
+        var rig = new RigTold(imprint, BoatRig.Of(club, view));
+        return new(
+            view.Name,
+            view.Class,
+            check?.Verdict.Verdict,
+            check is null ? imprint.Texts["Verdict.NotRead"] : say.Names.Verdict(check.Verdict.Verdict),
+            told.Rack(club, view),
+            $"{(check is null ? imprint.Texts["Sheet.NothingRead"] : told.Read(view, check))} {rig.Measured()}".TrimEnd(),
+            [.. boat.Holds.Select(told.Hold)],
+            check is null ? null : say.Cautions.For(check.Verdict),
+            [.. BoatGates.Of(club, view).Select(gate => told.Gate(club, view, check, gate))],
+            [.. rig.Measures()],
+            [],
+            [.. check is null ? [] : told.Reasons(check), .. rig.Reasons()],
+            [.. told.Open(view)],
+            [
+                .. check is null ? Array.Empty<string>() : [say.Standards.Limits(check.Verdict.Standard), say.Standards.PlusMinus, say.Standards.Brackets],
+                .. rig.Targets() is { } targets ? [targets] : Array.Empty<string>(),
+            ],
+            boat.LastRead,
+            boat.StaysAshore,
+            check is null || check.Verdict.Gates.Count == 0 ? null : say.Figures.Degrees(PitchSpread.WidestU(check.Verdict)));
+    }
+}

@@ -1,0 +1,129 @@
+using Gatewright.Core;
+using Gatewright.Core.Judging;
+using Gatewright.Core.Rig;
+using Gatewright.Journal.Rigging;
+using Gatewright.Journal.Standing;
+using Gatewright.Printing.RigSheets;
+using Gatewright.Printing.Tests.World;
+using Gatewright.Words;
+
+namespace Gatewright.Printing.Tests.RigSheets;
+
+/// <summary>What is read back from a rig sheet is what is on record, and nothing is left out.</summary>
+public class RigSheetTests
+{
+    public static TheoryData<string, string> Boats =>
+        [.. from boat in (string[])["Nuthatch", "Hornbeam", "Dipper", "Lapwing", "Backwater", Printed.LongName] from tag in (string[])["en", "de"] select (boat, tag)];
+
+    [Theory]
+    [MemberData(nameof(Boats))]
+    public void Its_text_is_the_data(string boat, string tag)
+    {
+        Imprint imprint = ExampleClub.Imprint(Language.Of(tag));
+        Wording say = imprint.Say;
+        BoatStanding standing = Printed.Full.Boats(boat).Single();
+        using var pdf = new Poppler(RigSheetPrint.Of(Printed.Full.Club, [standing], imprint));
+        string said = pdf.Said();
+
+        Assert.Contains(boat, said, StringComparison.Ordinal);
+        Assert.Contains(standing.View.Class!.Name, said, StringComparison.Ordinal);
+        Assert.Contains(say.Names.Verdict(standing.Check!.Verdict.Verdict), said, StringComparison.Ordinal);
+        Assert.Contains(say.Levels.HowRead(standing.Check), said, StringComparison.Ordinal);
+        Assert.Contains("Kim Heron", said, StringComparison.Ordinal);
+        Assert.Contains(say.Standards.Limits(standing.Check.Verdict.Standard), said, StringComparison.Ordinal);
+        Assert.Contains(say.Cautions.Precedence, said, StringComparison.Ordinal);
+        foreach (GateVerdict gate in standing.Check.Verdict.Gates)
+        {
+            foreach (Station station in Stations.All)
+            {
+                StationPitch pitch = gate.At(station);
+                string figure = say.Figures.Bare(pitch.Pitch);
+                Assert.Contains($"{say.Names.Station(station)} {(pitch.Read ? figure : $"({figure})")}", said, StringComparison.Ordinal);
+            }
+
+            if (gate.Verdict != Verdict.Good)
+            {
+                Assert.Contains(say.Reasons.Why(gate, standing.Check.Verdict.Standard)!, said, StringComparison.Ordinal);
+            }
+        }
+    }
+
+    /// <summary>The figures stand where their gate is: port left of the keel, starboard right, each in its seat's row from the bow down.</summary>
+    [Theory]
+    [InlineData("Nuthatch")]
+    [InlineData("Hornbeam")]
+    public void Figures_stand_beside_their_gate(string boat)
+    {
+        BoatStanding standing = Printed.Full.Boats(boat).Single();
+        using var pdf = new Poppler(RigSheetPrint.Of(Printed.Full.Club, [standing], ExampleClub.Imprint()));
+        Page page = pdf.Pages()[0];
+        List<Word> catches = [.. page.Words.Where(w => w.Text == "catch" && w.Top < 200).OrderBy(w => w.Top)];
+        Assert.Equal(standing.Check!.Verdict.Gates.Count, catches.Count);
+
+        foreach (Side side in (Side[])[Side.Port, Side.Starboard])
+        {
+            IEnumerable<string> shown = catches.Where(w => w.Left < 105 == (side == Side.Port)).Select(w => Behind(page, w));
+            IEnumerable<string> known = standing.Check.Verdict.Gates.Where(g => g.Gate.Side == side)
+                .Select(g => g.At(Station.Catch)).Select(p => Wording.English.Figures.Degrees(p.Pitch.Value.Degrees));
+            Assert.Equal(known, shown.Select(s => s.TrimStart('(')));
+        }
+    }
+
+    [Fact]
+    public void The_rig_stands_beside_its_targets_with_its_uncertainty()
+    {
+        BoatStanding quad = Printed.Full.Boats("Nuthatch").Single();
+        var rig = BoatRig.Of(Printed.Full.Club, quad.View);
+        RigTarget target = rig.View.Targets!.Find(RigMeasure.Span, RigAspect.Value, new(1, null))!;
+        using var pdf = new Poppler(RigSheetPrint.Of(Printed.Full.Club, [quad], ExampleClub.Imprint()));
+        string said = pdf.Said();
+
+        // Four seats measured 159.5 cm each: see Printed.
+        Assert.Contains(FormattableString.Invariant($"Span, cm {target.Value} ± {target.Tolerance} 0.21 159.5 159.5 159.5 159.5"), said, StringComparison.Ordinal);
+        Assert.All(
+            rig.Verdict!.Figures.SelectMany(f => f.Reasons).Where(r => r.Verdict != Verdict.Good),
+            reason => Assert.Contains(Wording.English.Rig.Of(reason), said, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_held_boat_says_so_with_the_reason_who_and_when_and_what_is_open()
+    {
+        using var pdf = new Poppler(RigSheetPrint.Of(Printed.Full.Club, Printed.Full.Boats(Printed.LongName), ExampleClub.Imprint()));
+        string said = pdf.Said();
+        Assert.Contains("Held ashore: not out on the water", said, StringComparison.Ordinal);
+        Assert.Contains("to be looked at by the boatbuilder before anybody rows it again (Kim Heron, 2026-11-20)", said, StringComparison.Ordinal);
+        Assert.Contains("A knock at seat 3 port: hit the pontoon while landing in the dark (Kim Heron, 2026-11-20)", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Whoever_may_not_see_names_sees_none()
+    {
+        using var pdf = new Poppler(RigSheetPrint.Of(Printed.Full.Club, Printed.Full.Boats(Printed.LongName), ExampleClub.Imprint().WithoutNames()));
+        Assert.DoesNotContain("Kim", pdf.Said(), StringComparison.Ordinal);
+        Assert.Contains("By a member.", pdf.Said(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_boat_that_nobody_read_has_a_sheet_to_write_on_and_no_verdict()
+    {
+        ExampleClub club = ExampleClub.Empty().With(
+            new Journal.Facts.ThingSet("boat", "teal", new Dictionary<string, string?> { ["name"] = "Teal", ["class"] = "4-" }),
+            new Journal.Facts.ThingSet("boat", "smew", new Dictionary<string, string?> { ["name"] = "Smew" }));
+        using var pdf = new Poppler(RigSheetPrint.Of(club.Club, club.Boats(), ExampleClub.Imprint()));
+        Assert.Equal(2, pdf.Pages().Count);
+        Assert.Contains("Nothing was read since its gates were last changed", pdf.Said(), StringComparison.Ordinal);
+        Assert.DoesNotContain("good", pdf.Said(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Of_no_boat_it_says_that_there_is_none()
+    {
+        using var pdf = new Poppler(RigSheetPrint.Of(ExampleClub.Empty().Club, [], ExampleClub.Imprint()));
+        Assert.Contains("There is no boat to print.", pdf.Said(), StringComparison.Ordinal);
+    }
+
+    /// <summary>The word that follows another on its line.</summary>
+    private static string Behind(Page page, Word word) => page.Words
+        .Where(w => w.Left > word.Right && Math.Abs(((w.Top + w.Bottom) / 2) - ((word.Top + word.Bottom) / 2)) < 1.5)
+        .MinBy(w => w.Left)!.Text;
+}
