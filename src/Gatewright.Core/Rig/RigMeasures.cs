@@ -50,4 +50,22 @@ public static class RigMeasures
         RigMeasure.Span => rowing == Rowing.Scull,
         _ => true,
     };
+
+    /// <summary>
+    /// What can be meant of a measure, in its own unit: far wider than any boat's rig, so that only a slip or another unit
+    /// falls outside.
+    /// </summary>
+    public static (double Least, double Most) Plausible(this RigMeasure measure) => measure switch
+    {
+        RigMeasure.Spread => (65, 105),
+        RigMeasure.Span => (120, 190),
+        RigMeasure.Height => (0, 40),
+        RigMeasure.Inboard => (60, 140),
+        RigMeasure.OarLength => (200, 420),
+        RigMeasure.Overlap => (-20, 60),
+        RigMeasure.StretcherAngle => (0, 75),
+        RigMeasure.HeelDepth => (0, 40),
+        RigMeasure.WorkThrough => (-30, 60),
+        _ => (-60, 150),
+    };
 }

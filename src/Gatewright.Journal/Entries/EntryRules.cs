@@ -24,7 +24,12 @@ public static class EntryRules
     public static IReadOnlyList<string> PhotoTypes { get; } = ["image/jpeg", "image/png", "image/webp"];
 
     /// <summary>Everything wrong with an entry's body, each with field, value and remedy; empty when it may enter.</summary>
-    public static IReadOnlyList<string> Problems(Entry entry)
+    /// <param name="entry">The entry.</param>
+    /// <param name="isOfBefore">
+    /// Whether it was let into a journal before, and comes back from a file: measures of the rig were once taken in any words
+    /// and units, and stay readable.
+    /// </param>
+    public static IReadOnlyList<string> Problems(Entry entry, bool isOfBefore = false)
     {
         ArgumentNullException.ThrowIfNull(entry);
         if (FactKinds.Read(entry, out string? problem) is not { } fact)
@@ -32,7 +37,7 @@ public static class EntryRules
             return [problem!];
         }
 
-        var book = new RuleBook();
+        var book = new RuleBook { IsOfBefore = isOfBefore };
         if (entry.Body.Span.ContainsAny((byte)'\n', (byte)'\r'))
         {
             book.Say("body", "several lines", "write it on one line, since a journal has an entry a line");

@@ -13,8 +13,6 @@ namespace Gatewright.Journal.Entries;
 internal static class FactRules
 {
     private const int LongestStep = 500;
-    private const int LongestUnit = 20;
-    private const int LargestMeasure = 100_000;
     private const int QuarterTurn = 90;
 
     public static void Check(Fact fact, RuleBook book)
@@ -215,10 +213,9 @@ internal static class FactRules
     private static void Check(MeasureTaken measure, RuleBook book)
     {
         book.Boat("boat", measure.Boat);
-        book.Key("measure", measure.Measure);
         book.Seat(measure.Seat);
-        book.Within("value", measure.Value, -LargestMeasure, LargestMeasure);
-        book.Text("unit", measure.Unit, LongestUnit);
+        book.Date(measure.Date);
+        MeasureRules.Check(measure, book);
     }
 
     private static void Part(string field, string part, decimal size, RuleBook book)

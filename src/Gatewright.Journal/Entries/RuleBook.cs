@@ -14,6 +14,9 @@ internal sealed class RuleBook
 
     public IReadOnlyList<string> Problems => _problems;
 
+    /// <summary>Whether the entry was let into a journal before: rules that came later do not hold for it.</summary>
+    public bool IsOfBefore { get; init; }
+
     public void Say(string field, string? value, string remedy) =>
         _problems.Add($"\"{field}\" is {(value is null ? "missing" : $"'{ShownText.Of(value)}'")}: {remedy}");
 

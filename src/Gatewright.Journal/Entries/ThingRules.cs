@@ -13,6 +13,11 @@ internal static class ThingRules
         book.Key("thing", set.Thing);
         Key(set, book);
         book.Items("fields", set.Fields.Count);
+        if (set.Thing == Things.Target && !book.IsOfBefore)
+        {
+            MeasureRules.Check(set, book);
+        }
+
         Things.Fields.TryGetValue(set.Thing, out IReadOnlyDictionary<string, FieldType>? known);
         foreach ((string field, string? value) in set.Fields.Take(EntryRules.MostItems))
         {

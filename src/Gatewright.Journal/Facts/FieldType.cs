@@ -1,5 +1,6 @@
 using System.Globalization;
 using Gatewright.Core;
+using Gatewright.Core.Rig;
 
 namespace Gatewright.Journal.Facts;
 
@@ -29,6 +30,9 @@ public enum FieldType
 
     /// <summary>"firm" or "soft".</summary>
     Bedding,
+
+    /// <summary>Who rows a boat: the word of a crew.</summary>
+    Crew,
 }
 
 /// <summary>Checks of field values.</summary>
@@ -53,6 +57,7 @@ public static class FieldTypes
                 BoatClass.TryParse(value) is not null, "one of " + string.Join(' ', BoatClass.All.Select(c => c.Name))),
             FieldType.Side => Unless(value is "port" or "starboard", "port or starboard"),
             FieldType.Lie => Unless(value is "upright" or "inverted", "upright or inverted"),
+            FieldType.Crew => Unless(Crews.OfWord(value)?.Word() == value, Crews.Choice),
             _ => Unless(value is "firm" or "soft", "firm or soft"),
         };
     }

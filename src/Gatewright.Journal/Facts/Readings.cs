@@ -72,4 +72,6 @@ public enum LevelBasis
 /// <param name="Value">The value as entered.</param>
 /// <param name="Unit">The unit as entered.</param>
 /// <param name="Side">The side, where it has one.</param>
-public sealed record MeasureTaken(string Boat, string Measure, int Seat, decimal Value, string Unit, Side? Side = null) : Fact;
+/// <param name="Date">The day, where it is not the day on which this was recorded.</param>
+public sealed record MeasureTaken(
+    string Boat, string Measure, int Seat, decimal Value, string Unit, Side? Side = null, DateOnly? Date = null) : Fact;

@@ -33,7 +33,7 @@ public static class Things
     /// <summary>A standard.</summary>
     public const string Standard = "standard";
 
-    /// <summary>A target of the rig, by boat, class or crew.</summary>
+    /// <summary>A target of the rig, of a boat or of a class and crew; its key is a <see cref="Rigging.TargetKey"/>.</summary>
     public const string Target = "target";
 
     /// <summary>The club's settings; their key is the group's name.</summary>
@@ -44,7 +44,8 @@ public static class Things
         new Dictionary<string, IReadOnlyDictionary<string, FieldType>>
         {
             [Boat] = Of(("name", FieldType.Text), ("class", FieldType.Class), ("rack", FieldType.Key), ("lie", FieldType.Lie),
-                ("standard", FieldType.Key), ("out-of-use", FieldType.YesNo), ("code", FieldType.Text)),
+                ("standard", FieldType.Key), ("out-of-use", FieldType.YesNo), ("code", FieldType.Text),
+                ("crew", FieldType.Crew)),
             [Rack] = Of(("name", FieldType.Text), ("order", FieldType.Number), ("bed", FieldType.Bedding), ("code", FieldType.Text)),
             [Seat] = Of(("side", FieldType.Side), ("member", FieldType.Key)),
             [Rigger] = Of(("name", FieldType.Text), ("boat", FieldType.Key), ("seat", FieldType.Number), ("side", FieldType.Side)),

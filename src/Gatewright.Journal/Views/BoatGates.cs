@@ -50,6 +50,9 @@ public static class BoatGates
                 case ReadingTaken reading:
                     sides[reading.Seat] = reading.Side;
                     break;
+                case MeasureTaken { Side: { } side } measure:
+                    sides[measure.Seat] = side;
+                    break;
                 case GateMended mended:
                     sides[mended.Seat] = mended.Side;
                     break;

@@ -27,6 +27,7 @@ public static class Day
         RackLevelRead level => level.Date,
         Reported report => report.Date,
         GateMended mended => mended.Date,
+        MeasureTaken measure => measure.Date,
         _ => null,
     };
 }

@@ -1,0 +1,95 @@
+using System.Globalization;
+using Gatewright.Core.Rig;
+using Gatewright.Journal.Facts;
+using Gatewright.Journal.Rigging;
+
+namespace Gatewright.Journal.Entries;
+
+/// <summary>
+/// The rules for measures of the rig and their targets. They hold for what enters: entries of before, of any word and unit,
+/// stay readable and are passed over where they are not understood.
+/// </summary>
+internal static class MeasureRules
+{
+    private const int LongestUnit = 20;
+    private const int LargestOfBefore = 100_000;
+
+    public static void Check(MeasureTaken taken, RuleBook book)
+    {
+        if (book.IsOfBefore)
+        {
+            book.Key("measure", taken.Measure);
+            book.Within("value", taken.Value, -LargestOfBefore, LargestOfBefore);
+            book.Text("unit", taken.Unit, LongestUnit);
+            return;
+        }
+
+        if (RigMeasures.OfWord(taken.Measure) is not { } measure || measure.Word() != taken.Measure)
+        {
+            book.Say("measure", taken.Measure, $"give one of {string.Join(", ", RigMeasures.All.Select(m => m.Word()))}");
+            return;
+        }
+
+        if (measure.HasSide() && taken.Side is null)
+        {
+            book.Say("side", null, $"give port or starboard: a boat has {measure.Word()} on each side of a seat, or on the one that is rowed");
+        }
+
+        if (Unit(measure, taken.Unit, "unit", book) is { } unit)
+        {
+            Plausible(measure, taken.Value, unit, "value", book);
+        }
+    }
+
+    public static void Check(ThingSet target, RuleBook book)
+    {
+        if (TargetKey.Parse(target.Key) is not { } key)
+        {
+            book.Say("key", target.Key, "give " + TargetKey.Form);
+            return;
+        }
+
+        RigUnit unit = key.Measure.Unit();
+        if (target.Fields.GetValueOrDefault("unit") is { } word)
+        {
+            unit = Unit(key.Measure, word, "fields.unit", book) ?? unit;
+        }
+
+        if (key.Aspect == RigAspect.Value && Number(target, "value") is { } value)
+        {
+            Plausible(key.Measure, value, unit, "fields.value", book);
+        }
+
+        if (Number(target, "tolerance") is < 0)
+        {
+            book.Say("fields.tolerance", target.Fields["tolerance"], "give how far off the value is still good, 0 or more");
+        }
+    }
+
+    private static RigUnit? Unit(RigMeasure measure, string word, string field, RuleBook book)
+    {
+        if (RigUnits.OfWord(word) is { } unit && measure.Takes(unit))
+        {
+            return unit;
+        }
+
+        book.Say(field, word, measure.IsAngle() ? "give deg" : "give cm, mm or in");
+        return null;
+    }
+
+    private static void Plausible(RigMeasure measure, decimal value, RigUnit unit, string field, RuleBook book)
+    {
+        (double least, double most) = measure.Plausible();
+        double own = unit.InOwn((double)value);
+        if (own < least || own > most)
+        {
+            book.Say(field, value.ToString(CultureInfo.InvariantCulture), FormattableString.Invariant(
+                $"no {measure.Word()} is that: give {unit.FromOwn(least):0.#} to {unit.FromOwn(most):0.#} {unit.Word()}"));
+        }
+    }
+
+    private static decimal? Number(ThingSet target, string field) =>
+        decimal.TryParse(target.Fields.GetValueOrDefault(field), NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal value)
+            ? value
+            : null;
+}

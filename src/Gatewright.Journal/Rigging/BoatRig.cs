@@ -1,0 +1,30 @@
+using Gatewright.Core.Judging;
+using Gatewright.Core.Rig;
+using Gatewright.Journal.Replay;
+using Gatewright.Journal.Views;
+
+namespace Gatewright.Journal.Rigging;
+
+/// <summary>How a boat's rig stands: what is on record of it and how it was judged.</summary>
+/// <param name="View">What is on record.</param>
+/// <param name="Verdict">How it was judged; null while nothing was measured, or its class is not known.</param>
+public sealed record BoatRig(RigView View, RigVerdict? Verdict)
+{
+    /// <summary>Its verdict as a word: "good", "unsure", "adjust", or "not-measured".</summary>
+    public string Word => Verdict?.Verdict.Word() ?? "not-measured";
+
+    /// <summary>The day on which something of it was last measured.</summary>
+    public DateOnly? LastMeasured => View.Taken.Count == 0 ? null : View.Taken[^1].Day;
+
+    /// <summary>The rig of a boat.</summary>
+    public static BoatRig Of(Club club, string boat) => Of(club, new BoatView(club, boat));
+
+    /// <summary>The rig of a boat that was looked at before.</summary>
+    public static BoatRig Of(Club club, BoatView boat)
+    {
+        var view = new RigView(club, boat);
+        return new(view, view.Targets is { } targets && view.Current.Count > 0
+            ? RigJudge.Of(RigFigures.Of(view.Readings), targets, DecisionRule.Default)
+            : null);
+    }
+}
