@@ -5,6 +5,7 @@ using Gatewright.Cli.Clubs;
 using Gatewright.Cli.Clubs.Recording;
 using Gatewright.Cli.Mend;
 using Gatewright.Cli.PitchThroughStroke;
+using Gatewright.Cli.Rigs;
 using Gatewright.Cli.Serve;
 using Gatewright.Cli.Simulate;
 using Gatewright.Cli.Terminals;
@@ -25,6 +26,8 @@ internal static class Program
         {
             CheckCommand.Of(terminal),
             MendCommand.Of(terminal),
+            RigCommand.Of(terminal),
+            TargetsCommand.Of(terminal),
             RecordCommand.Of(terminal),
             ClubCommand.Of(terminal),
             ServeCommand.Of(terminal),

@@ -2,6 +2,7 @@ using Gatewright.Words.HowRead;
 using Gatewright.Words.Judged;
 using Gatewright.Words.Naming;
 using Gatewright.Words.Suspected;
+using Gatewright.Words.TheRig;
 using Gatewright.Words.Told;
 using Gatewright.Words.ToMend;
 using Gatewright.Words.ToRead;
@@ -32,6 +33,7 @@ public sealed class Wording
         Boats = new(this);
         Shed = new(this);
         Tales = new(this);
+        Rig = new(this);
     }
 
     /// <summary>In English.</summary>
@@ -75,6 +77,9 @@ public sealed class Wording
 
     /// <summary>What to do, step by step.</summary>
     public WorkWords Work { get; }
+
+    /// <summary>The rig: its measures, targets, and why one is not good.</summary>
+    public RigWords Rig { get; }
 
     /// <summary>Ways to mend.</summary>
     public RemedyWords Remedies { get; }

@@ -1,3 +1,4 @@
+using Gatewright.Cli.Rigs;
 using Gatewright.Core.Checking;
 using Gatewright.Journal.Exchange;
 
@@ -6,10 +7,26 @@ namespace Gatewright.Cli.CheckShed;
 /// <summary>The boats that a person named.</summary>
 internal static class BoatChoice
 {
-    /// <summary>The boats of these names, in any case; all of them where none is named. A name of no boat is an error.</summary>
+    /// <summary>
+    /// The boats of these names, in any case; all of them where none is named. A name of no boat is an error, but for one of
+    /// which the rig alone is there.
+    /// </summary>
     public static IReadOnlyList<BoatRecord> Of(
-        IReadOnlyList<BoatRecord> boats, string option, IReadOnlyList<string> names, List<InputProblem> errors) =>
-        names.Count == 0 ? boats : Named(boats, option, names, errors);
+        IReadOnlyList<BoatRecord> boats, string option, IReadOnlyList<string> names, List<InputProblem> errors, IReadOnlyList<ShedRig> rigs)
+    {
+        if (names.Count == 0)
+        {
+            return boats;
+        }
+
+        IReadOnlyList<string> ofGates = [.. names.Where(name =>
+            boats.Any(boat => IsNamed(boat, name)) || !rigs.Any(rig => IsChosen(rig.Boat, [name])))];
+        return Named(boats, option, ofGates, errors);
+    }
+
+    /// <summary>Whether a boat is among those named, or none is.</summary>
+    public static bool IsChosen(string boat, IReadOnlyList<string> names) =>
+        names.Count == 0 || names.Any(name => boat.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase));
 
     /// <summary>The boats of these names, in any case. A name of no boat is an error.</summary>
     /// <param name="boats">All boats.</param>

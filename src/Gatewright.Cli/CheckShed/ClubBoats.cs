@@ -45,7 +45,7 @@ internal sealed class ClubBoats
 
     /// <summary>The boats asked for. A name of no boat is an error.</summary>
     public IReadOnlyList<BoatRecord> Chosen(List<InputProblem> errors) =>
-        [.. BoatChoice.Of(_records, "--boat", _names, errors).Where(IsEverRead)];
+        [.. BoatChoice.Of(_records, "--boat", _names, errors, []).Where(IsEverRead)];
 
     private void Add(Club club, string title, BoatView view, MeasuringSettings settings)
     {

@@ -1,5 +1,6 @@
 using Gatewright.Cli.Clubs.Keeping;
 using Gatewright.Cli.Inputs;
+using Gatewright.Cli.Rigs;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Judging;
 using Gatewright.Journal.Exchange;
@@ -40,10 +41,12 @@ internal static class ClubShed
         }
 
         ClubBoats boats = ClubBoats.Of(club, asked.Boats, settings.Diagnosing.Measuring);
+        IReadOnlyList<ShedRig> rigs = [.. RigInput.OfClub(club, crew: null).Where(r => r.Verdict is not null && BoatChoice.IsChosen(r.Boat, asked.Boats))];
         return new(settings, errors.Count == 0 ? boats.Chosen(errors) : [], errors, 0, [.. odd, .. boats.Warnings, .. OddShelf.Of(club)])
         {
             OwnStandards = asked.Standard is null ? boats.OwnStandards : new Dictionary<string, Standard>(),
             Shelf = ClubShelf.Of(club),
+            Rigs = rigs,
         };
     }
 }

@@ -1,3 +1,4 @@
+using Gatewright.Cli.Rigs;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Judging;
 using Gatewright.Journal.Exchange;
@@ -9,7 +10,9 @@ namespace Gatewright.Cli.CheckShed;
 /// <param name="Boats">The boats, in the order in which they were given.</param>
 /// <param name="Standard">What they were judged by.</param>
 /// <param name="Warnings">What was odd about the input.</param>
-internal sealed record ShedCheck(IReadOnlyList<BoatCheck> Boats, Standard Standard, IReadOnlyList<InputProblem> Warnings)
+/// <param name="Rigs">The rigs of those of which something was measured.</param>
+internal sealed record ShedCheck(
+    IReadOnlyList<BoatCheck> Boats, Standard Standard, IReadOnlyList<InputProblem> Warnings, IReadOnlyList<ShedRig> Rigs)
 {
     /// <summary>What is said where something is left out.</summary>
     public const string HowToTellAll = "--all tells all";
@@ -20,11 +23,12 @@ internal sealed record ShedCheck(IReadOnlyList<BoatCheck> Boats, Standard Standa
         ILookup<bool, BoatRecord> boats = input.Boats.ToLookup(boat => boat.Current.Readings.Count > 0);
         IEnumerable<InputProblem> old = boats[false].Select(boat =>
             NotJudged.Of(boat.Current.Boat, "was not read since its gates were last changed"));
-        return new([.. boats[true].Select(boat => boat.Check(input.SettingsOf(boat)))], input.Settings.Standard, [.. input.Warnings, .. old]);
+        return new([.. boats[true].Select(boat => boat.Check(input.SettingsOf(boat)))], input.Settings.Standard, [.. input.Warnings, .. old], input.Rigs);
     }
 
     /// <summary>Whether any boat is not good.</summary>
-    public bool NeedsAttention => Boats.Any(boat => boat.Verdict.Verdict != Verdict.Good) || Warnings.Any(NotJudged.Is) || Warnings.Any(HeldAshore.Is);
+    public bool NeedsAttention => Boats.Any(boat => boat.Verdict.Verdict != Verdict.Good) || Warnings.Any(NotJudged.Is) || Warnings.Any(HeldAshore.Is)
+        || Rigs.Any(rig => rig.NeedsAttention);
 
     /// <summary>The shed as it is told of.</summary>
     public ToldShed Told => new(Boats, Standard)

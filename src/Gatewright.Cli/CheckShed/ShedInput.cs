@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Gatewright.Cli.Inputs;
+using Gatewright.Cli.Rigs;
 using Gatewright.Cli.Terminals;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Judging;
@@ -25,6 +26,9 @@ internal sealed record ShedInput(
     /// <summary>The boats that have a standard of their own, by name.</summary>
     public IReadOnlyDictionary<string, Standard> OwnStandards { get; init; } = ImmutableDictionary<string, Standard>.Empty;
 
+    /// <summary>The rigs of the boats asked for, as far as something of them was measured.</summary>
+    public IReadOnlyList<ShedRig> Rigs { get; init; } = [];
+
     /// <summary>What lies on the club's shelf; null when nobody said.</summary>
     public Stores? Shelf { get; init; }
 
@@ -47,11 +51,15 @@ internal sealed record ShedInput(
         using OpenSources sources = OpenSources.Of(asked.Files, asked.Command, terminal);
         ReadingsInput readings = ReadingsCsv.Read(sources.Readable, CheckSettings.Default.Diagnosing.Measuring);
         List<InputProblem> errors = [.. wrongStandard, .. wrongChances, .. sources.Errors, .. readings.Errors];
-        IReadOnlyList<BoatRecord> read = errors.Count == 0 ? BoatChoice.Of(readings.Records, "--boat", asked.Boats, errors) : [];
+        IReadOnlyList<ShedRig> rigs = [.. ShedRig.Of(readings, crew: null).Where(rig => BoatChoice.IsChosen(rig.Boat, asked.Boats))];
+        IReadOnlyList<BoatRecord> read = errors.Count == 0 ? BoatChoice.Of(readings.Records, "--boat", asked.Boats, errors, rigs) : [];
         IEnumerable<InputProblem> unread = readings.OnlyToldOf
             .Select(boat => NotJudged.Of(boat, "was told of and not read"));
         return new(
-            SettingsOf(chosen ?? Standard.Club, table), read, errors, readings.ErrorsBeyond, [.. oddStandard, .. readings.Warnings, .. unread]);
+            SettingsOf(chosen ?? Standard.Club, table), read, errors, readings.ErrorsBeyond, [.. oddStandard, .. readings.Warnings, .. unread])
+        {
+            Rigs = rigs,
+        };
     }
 
     private static CheckSettings SettingsOf(Standard standard, ClubChances table) => CheckSettings.Default with

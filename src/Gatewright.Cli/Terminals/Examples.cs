@@ -27,6 +27,18 @@ internal static class Examples
         new("gatewright mend --club shed", "a club in the store, with its own shelf"),
     ];
 
+    private static readonly Example[] Rig =
+    [
+        new("gatewright rig round.csv --crew women", "measures of the rig beside their targets, and where they miss them"),
+        new("gatewright rig --club shed --boat Teal", "one boat of a club in the store, by the club's own targets"),
+    ];
+
+    private static readonly Example[] Targets =
+    [
+        new("gatewright targets --class 8+ --crew women", "what an eight is set to, and where that comes from"),
+        new("gatewright targets --class 2x --club shed", "as the club has it"),
+    ];
+
     private static readonly Example[] Pitch =
     [
         new("gatewright pitch --gate 4 --out 1", "a gate of 4 degrees on a pin that leans out one degree"),
@@ -86,6 +98,8 @@ internal static class Examples
     {
         "check" => Check,
         "mend" => Mend,
+        "rig" => Rig,
+        "targets" => Targets,
         "pitch" => Pitch,
         "chances" => Chances,
         "learn" => [Chances[2]],
@@ -102,6 +116,6 @@ internal static class Examples
         "backup" => Backup,
         "restore" => Restore,
         "serve" => Serve,
-        _ => [Check[0], Mend[0], Record[1], List[0], Serve[0], Pitch[0], Chances[0], Simulate[0]],
+        _ => [Check[0], Mend[0], Rig[0], Targets[0], Record[1], List[0], Serve[0], Pitch[0], Chances[0], Simulate[0]],
     };
 }

@@ -24,12 +24,15 @@ public static class EntryRules
     public static IReadOnlyList<string> PhotoTypes { get; } = ["image/jpeg", "image/png", "image/webp"];
 
     /// <summary>Everything wrong with an entry's body, each with field, value and remedy; empty when it may enter.</summary>
-    /// <param name="entry">The entry.</param>
-    /// <param name="isOfBefore">
-    /// Whether it was let into a journal before, and comes back from a file: measures of the rig were once taken in any words
-    /// and units, and stay readable.
-    /// </param>
-    public static IReadOnlyList<string> Problems(Entry entry, bool isOfBefore = false)
+    public static IReadOnlyList<string> Problems(Entry entry) => Problems(entry, isOfBefore: false);
+
+    /// <summary>
+    /// The same of an entry that was let into a journal before and comes back from a file: measures of the rig were once taken
+    /// in any words and units, and stay readable.
+    /// </summary>
+    public static IReadOnlyList<string> ProblemsOfBefore(Entry entry) => Problems(entry, isOfBefore: true);
+
+    private static IReadOnlyList<string> Problems(Entry entry, bool isOfBefore)
     {
         ArgumentNullException.ThrowIfNull(entry);
         if (FactKinds.Read(entry, out string? problem) is not { } fact)

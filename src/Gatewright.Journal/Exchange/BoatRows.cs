@@ -16,6 +16,7 @@ internal sealed class BoatRows(string name)
     private readonly List<PendingReading> _readings = [];
     private readonly List<Report> _reports = [];
     private readonly List<Mended> _mendings = [];
+    private readonly List<WrittenMeasure> _measures = [];
     private readonly Dictionary<LyingKey, Lying> _lyings = [];
     private (Side Side, RowPlace Place)?[] _sides = [];
     private Lying? _last;
@@ -74,6 +75,14 @@ internal sealed class BoatRows(string name)
     public bool IsRead => _readings.Count > 0;
 
     public void Add(PendingReading reading) => _readings.Add(reading);
+
+    /// <summary>What was measured of its rig.</summary>
+    public IReadOnlyList<WrittenMeasure> Measures => _measures;
+
+    /// <summary>Whether something was told of it, and its gates were not read: nor was it there for its rig alone.</summary>
+    public bool IsOnlyToldOf => !IsRead && (_measures.Count == 0 || _reports.Count + _mendings.Count > 0);
+
+    public void Measured(WrittenMeasure measure) => _measures.Add(measure);
 
     public void Told(Report report) => _reports.Add(report);
 

@@ -39,7 +39,7 @@ internal static class CellMessages
         Column.Side, gate.Side.Word(), $"disagrees with {gate.Side.Opposite().Word()} in {first.SeenFrom(report.Place)}: a sweep seat has one gate, and seat {gate.Seat} of {boat.Name.AsSpan()} is rowed on one side. Correct the wrong one.");
 
     public static void NoItem(this Reporter report, ReadOnlySpan<char> value) => report.Error(
-        Column.Item, value, $"is not an item: expected {string.Join(", ", Vocabulary.Items.Words)} or {Vocabulary.Level}; or what was told: {string.Join(", ", Vocabulary.Told.Words)} or {Vocabulary.Mended}; blank is gate.");
+        Column.Item, value, $"is not an item: expected {string.Join(", ", Vocabulary.Items.Words)} or {Vocabulary.Level}; or what was told: {string.Join(", ", Vocabulary.Told.Words)} or {Vocabulary.Mended}; or a measure of the rig: {Vocabulary.Measures.Choice}; blank is gate.");
 
     public static void NotTold(this Reporter report, Column column, ReadOnlySpan<char> value, ReadOnlySpan<char> item) => report.Error(
         column, value, $"does not go with {item}, which is told and not read: leave it blank, and give the reading a row of its own.");

@@ -18,6 +18,7 @@ internal enum Column
     Note,
     Rack,
     Bed,
+    Unit,
 }
 
 /// <summary>A column's name in the header.</summary>

@@ -1,13 +1,15 @@
 using Gatewright.Core;
+using Gatewright.Core.Rig;
 
 namespace Gatewright.Journal.Exchange;
 
-/// <summary>Reads the rows under a header: readings, levels of racks, what was told, and the notes beside either.</summary>
+/// <summary>Reads the rows under a header: readings, levels of racks, what was told, measures of the rig, and the notes beside either.</summary>
 internal sealed class DataRow(RowCells cells, Reporter report, Shed shed, char separator)
 {
     private readonly SlippedRow _slipped = new(cells, report, separator);
     private readonly ReadingRow _reading = new(cells, report, shed);
     private readonly ToldRow _told = new(cells, report, shed);
+    private readonly MeasureRow _measure = new(cells, report, shed);
     private readonly RackLevelRow _rackLevel = new(cells, report, shed);
 
     public void Read()
@@ -29,6 +31,13 @@ internal sealed class DataRow(RowCells cells, Reporter report, Shed shed, char s
             if (_told.Read() is (string told, var of))
             {
                 Note(told, of, null);
+            }
+        }
+        else if (Vocabulary.Measures.Find(cells[Column.Item]) is { } measure)
+        {
+            if (_measure.Read(measure) is (string measured, RigPlace at))
+            {
+                Note(measured, at.Side is { } side ? new GatePlace(at.Seat, side) : null, null);
             }
         }
         else if (_reading.Read() is (string boat, GatePlace gate))

@@ -1,6 +1,7 @@
 using Gatewright.Core;
 using Gatewright.Core.Geometry;
 using Gatewright.Core.Measuring;
+using Gatewright.Core.Rig;
 
 namespace Gatewright.Journal.Exchange;
 
@@ -23,6 +24,7 @@ internal sealed class ReadingRow(RowCells cells, Reporter report, Shed shed)
         Angle? value = _gate.Reading(item);
         LyingKey? lying = ReadLying();
         bool hasGauge = _place.HasName(Column.Gauge, false, "");
+        bool isInDegrees = IsInDegrees();
         if (!hasBoat || !shed.ComparesRows)
         {
             return null;
@@ -32,7 +34,7 @@ internal sealed class ReadingRow(RowCells cells, Reporter report, Shed shed)
         GatePlace? gate = seat is int s && side is Side d ? new(s, d) : null;
         bool agrees = Agrees(boat, boatClass, gate, cells, report);
         Lying? rows = lying is LyingKey key ? boat.LyingOf(key, report.Place) : null;
-        if (!agrees || !hasGauge || rows is null || gate is null || item is null || at is null || value is null)
+        if (!agrees || !hasGauge || !isInDegrees || rows is null || gate is null || item is null || at is null || value is null)
         {
             return null;
         }
@@ -43,6 +45,19 @@ internal sealed class ReadingRow(RowCells cells, Reporter report, Shed shed)
         }
 
         return (boat.Name, gate.Value);
+    }
+
+    /// <summary>A gauge shows degrees: another unit belongs to a measure of the rig, and then the item is wrong.</summary>
+    private bool IsInDegrees()
+    {
+        ReadOnlySpan<char> text = cells[Column.Unit];
+        if (text.IsEmpty || RigUnits.OfWord(text) == RigUnit.Degrees)
+        {
+            return true;
+        }
+
+        report.UnitOfAReading(text);
+        return false;
     }
 
     private LyingKey? ReadLying()

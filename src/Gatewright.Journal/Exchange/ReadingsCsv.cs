@@ -42,10 +42,13 @@ public static class ReadingsCsv
     /// those written where a report on its day makes them old again, and left out where only the journal tells.
     /// </summary>
     /// <exception cref="ArgumentException">As for readings alone.</exception>
-    internal static void Write(TextWriter to, IReadOnlyList<BoatRecord> boats)
+    /// <param name="to">Where to; it is neither flushed nor closed.</param>
+    /// <param name="boats">The boats.</param>
+    /// <param name="measures">What was measured of their rigs.</param>
+    internal static void Write(TextWriter to, IReadOnlyList<BoatRecord> boats, IReadOnlyList<BoatMeasures> measures)
     {
         ILookup<string, Report> told = boats.SelectMany(b => b.Reports.Where(IsARow).Select(r => (b.Current.Boat, r))).ToLookup(t => t.Boat, t => t.r);
-        new ReadingsWriter(to, [.. boats.Select(b => b.Current with { Readings = [.. b.Old.Where(r => IsStillOld(r, b)), .. b.Current.Readings] })], told).Write();
+        new ReadingsWriter(to, [.. boats.Select(b => b.Current with { Readings = [.. b.Old.Where(r => IsStillOld(r, b)), .. b.Current.Readings] })], told, measures).Write();
     }
 
     /// <summary>A report of a whole boat other than that it sits down to one side has no row, and weighs nothing.</summary>
@@ -70,6 +73,6 @@ public static class ReadingsCsv
     {
         ArgumentNullException.ThrowIfNull(to);
         ArgumentNullException.ThrowIfNull(boats);
-        new ReadingsWriter(to, [.. boats], Enumerable.Empty<Report>().ToLookup(_ => "")).Write();
+        new ReadingsWriter(to, [.. boats], Enumerable.Empty<Report>().ToLookup(_ => ""), []).Write();
     }
 }

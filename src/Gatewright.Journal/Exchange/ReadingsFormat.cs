@@ -12,7 +12,7 @@ public static class ReadingsFormat
         new("class", true, [.. BoatClass.All.Select(c => c.Name)]),
         new("seat", true, []),
         new("side", true, Vocabulary.Sides.Words),
-        new("item", false, [.. Vocabulary.Items.Words, Vocabulary.Level, .. Vocabulary.Told.Words, Vocabulary.Mended]),
+        new("item", false, [.. Vocabulary.Items.Words, Vocabulary.Level, .. Vocabulary.Told.Words, Vocabulary.Mended, .. Vocabulary.Measures.Words]),
         new("at", false, Vocabulary.Stations.Words),
         new("reading", true, []),
         new("lie", false, Vocabulary.Lies.Words),
@@ -23,6 +23,7 @@ public static class ReadingsFormat
         new("note", false, []),
         new("rack", false, []),
         new("bed", false, Vocabulary.Beds.Words),
+        new("unit", false, Vocabulary.Units.Words),
     ];
 
     /// <summary>Degrees either way that a gate's working face may read.</summary>

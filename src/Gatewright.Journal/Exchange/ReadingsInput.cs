@@ -26,6 +26,9 @@ public sealed record ReadingsInput(
     /// <summary>Every level of every rack, whether a boat lay on it or not; empty when there are errors.</summary>
     public IReadOnlyList<Rack> Racks { get; init; } = [];
 
+    /// <summary>The boats of whose rig something was measured, in order of first appearance; empty when there are errors.</summary>
+    public IReadOnlyList<BoatMeasures> Measures { get; init; } = [];
+
     /// <summary>Boats of which something was told and nothing read.</summary>
     public IReadOnlyList<string> OnlyToldOf { get; init; } = [];
 }

@@ -3,22 +3,26 @@ using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Geometry;
 using Gatewright.Core.Measuring;
+using Gatewright.Core.Rig;
 
 namespace Gatewright.Journal.Exchange;
 
-/// <summary>Writes boats as rows: racks first, with two columns more when there are any.</summary>
+/// <summary>Writes boats as rows: racks first, with two columns more when there are any; measures of the rig last, with one more.</summary>
 internal sealed class ReadingsWriter
 {
     private readonly CsvRow _row;
     private readonly IReadOnlyList<BoatReadings> _boats;
     private readonly ILookup<string, Report> _told;
+    private readonly IReadOnlyList<BoatMeasures> _measures;
     private readonly WrittenRacks _racks;
 
-    public ReadingsWriter(TextWriter to, IReadOnlyList<BoatReadings> boats, ILookup<string, Report> told)
+    public ReadingsWriter(
+        TextWriter to, IReadOnlyList<BoatReadings> boats, ILookup<string, Report> told, IReadOnlyList<BoatMeasures> measures)
     {
         _row = new(to);
         _boats = boats;
         _told = told;
+        _measures = measures;
         if (boats.GroupBy(b => NameText.Key(b.Boat)).FirstOrDefault(g => g.Count() > 1) is { } twice)
         {
             throw new ArgumentException($"Two boats are named '{twice.First().Boat}': give all readings of a boat together.", nameof(boats));
@@ -44,10 +48,35 @@ internal sealed class ReadingsWriter
         {
             Write(boat);
         }
+
+        foreach (BoatMeasures boat in _measures)
+        {
+            foreach (WrittenMeasure measure in boat.Measures)
+            {
+                Write(boat, measure);
+            }
+        }
     }
 
-    private IEnumerable<Column> Columns =>
-        Enum.GetValues<Column>().Where(c => _racks.All.Count > 0 || c is not (Column.Rack or Column.Bed));
+    private IEnumerable<Column> Columns => Enum.GetValues<Column>().Where(c => c switch
+    {
+        Column.Rack or Column.Bed => _racks.All.Count > 0,
+        Column.Unit => _measures.Count > 0,
+        _ => true,
+    });
+
+    private void Write(BoatMeasures boat, WrittenMeasure measure) => Write(column => column switch
+    {
+        Column.Boat => NameText.Shielded(boat.Boat),
+        Column.Class => boat.Class.Name,
+        Column.Seat => measure.Reading.Place.Seat.ToString(CultureInfo.InvariantCulture),
+        Column.Side => measure.Reading.Place.Side?.Word() ?? "",
+        Column.Item => measure.Reading.Measure.Word(),
+        Column.Reading => measure.Value.ToString(CultureInfo.InvariantCulture),
+        Column.Unit => measure.Unit.Word(),
+        Column.Date => Day(measure.Reading.Day),
+        _ => "",
+    });
 
     private void Write(Rack rack) => Write(column => column switch
     {

@@ -49,7 +49,8 @@ internal sealed class Shed(MeasuringSettings settings)
                 Records = [.. read.Zip(boats, (rows, readings) => rows.Record(readings))],
                 Told = [.. Boats.All.Select(b => b.Tell())],
                 Racks = [.. Racks.All.SelectMany(r => r.Levels)],
-                OnlyToldOf = [.. Boats.All.Where(b => !b.IsRead).Select(b => b.Name)],
+                OnlyToldOf = [.. Boats.All.Where(b => b.IsOnlyToldOf).Select(b => b.Name)],
+                Measures = [.. Boats.All.Where(b => b.Measures.Count > 0).Select(b => new BoatMeasures(b.Name, b.Class!, [.. b.Measures]))],
             };
         }
 

@@ -9,6 +9,9 @@ internal sealed class SlippedRow(RowCells cells, Reporter report, char separator
     /// <summary>One digit or two: what is behind the decimal comma of a reading.</summary>
     private const int MostDecimals = 2;
 
+    /// <summary>What is before it: of an oar's length three digits.</summary>
+    private const int MostWhole = 3;
+
     private readonly int _behind = cells.Map[Column.Reading] + 1;
     private readonly Column? _columnBehind = cells.Map.At(cells.Map[Column.Reading] + 1);
 
@@ -22,7 +25,7 @@ internal sealed class SlippedRow(RowCells cells, Reporter report, char separator
             return true;
         }
 
-        return separator == ',' && IsDigits(cells[Column.Reading]) && IsDigits(cells.At(_behind)) && IsSplit();
+        return separator == ',' && IsDigits(cells[Column.Reading], MostWhole) && IsDigits(cells.At(_behind), MostDecimals) && IsSplit();
     }
 
     /// <summary>
@@ -48,6 +51,6 @@ internal sealed class SlippedRow(RowCells cells, Reporter report, char separator
         }
     }
 
-    private static bool IsDigits(ReadOnlySpan<char> text) =>
-        text.Length is > 0 and <= MostDecimals && char.IsAsciiDigit(text[0]) && char.IsAsciiDigit(text[^1]);
+    private static bool IsDigits(ReadOnlySpan<char> text, int most) =>
+        text.Length > 0 && text.Length <= most && char.IsAsciiDigit(text[0]) && char.IsAsciiDigit(text[^1]);
 }

@@ -1,6 +1,7 @@
 using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Measuring;
+using Gatewright.Core.Rig;
 
 namespace Gatewright.Journal.Exchange;
 
@@ -26,6 +27,11 @@ internal static class Vocabulary
 
     /// <summary>In the column item: what was told of a gate, or of the boat.</summary>
     public static WordTable<ReportKind> Told { get; } = new([.. ReportKinds.All.Select(kind => (kind.Code(), kind))]);
+
+    /// <summary>In the column item: a measure of the rig.</summary>
+    public static WordTable<RigMeasure> Measures { get; } = new([.. RigMeasures.All.Select(measure => (measure.Word(), measure))]);
+
+    public static WordTable<RigUnit> Units { get; } = new([.. RigUnits.All.Select(unit => (unit.Word(), unit))]);
 
     public static WordTable<Station> Stations { get; } = new(
         (Station.Catch.Word(), Station.Catch),

@@ -22,7 +22,14 @@ public sealed record BoatRig(RigView View, RigVerdict? Verdict)
     /// <summary>The rig of a boat that was looked at before.</summary>
     public static BoatRig Of(Club club, BoatView boat)
     {
-        var view = new RigView(club, boat);
+        return Of(new RigView(club, boat));
+    }
+
+    /// <summary>The same for another crew than the one that rows it.</summary>
+    public static BoatRig Of(Club club, BoatView boat, Crew crew) => Of(new RigView(club, boat, crew));
+
+    private static BoatRig Of(RigView view)
+    {
         return new(view, view.Targets is { } targets && view.Current.Count > 0
             ? RigJudge.Of(RigFigures.Of(view.Readings), targets, DecisionRule.Default)
             : null);

@@ -14,14 +14,20 @@ public sealed class RigView
 {
     private readonly List<TakenMeasure> _taken = [];
 
-    /// <summary>The rig of a boat.</summary>
+    /// <summary>The rig of a boat, for the crew that the club says rows it.</summary>
     public RigView(Club club, BoatView boat)
+        : this(club, boat, Crews.OfWord(boat?.Properties["crew"]))
+    {
+    }
+
+    /// <summary>The rig of a boat for a crew; null for women and men alike.</summary>
+    public RigView(Club club, BoatView boat, Crew? crew)
     {
         ArgumentNullException.ThrowIfNull(club);
         ArgumentNullException.ThrowIfNull(boat);
-        Boat = boat;
+        (Boat, Crew) = (boat, crew);
         Gates = BoatGates.Of(club, boat);
-        Targets = TargetsView.Of(club, boat);
+        Targets = TargetsView.Of(club, boat, crew);
         foreach (Recorded record in boat.Records)
         {
             if (record.As<MeasureTaken>() is { } taken && Read(taken, Day.Of(record)) is { } reading)
@@ -43,7 +49,7 @@ public sealed class RigView
     public IReadOnlyList<GatePlace> Gates { get; }
 
     /// <summary>Who rows it; null while nobody has said.</summary>
-    public Crew? Crew => Crews.OfWord(Boat.Properties["crew"]);
+    public Crew? Crew { get; }
 
     /// <summary>Its targets; null while its class is not known.</summary>
     public RigTargets? Targets { get; }

@@ -1,4 +1,5 @@
 using Gatewright.Core.Rig;
+using Gatewright.Journal.Exchange;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 
@@ -11,6 +12,9 @@ public sealed record TakenMeasure(Recorded Record, RigReading Reading)
 {
     /// <summary>As it was entered.</summary>
     public MeasureTaken Taken => (MeasureTaken)Record.Fact;
+
+    /// <summary>As a file writes it: the figure and the unit as they were entered.</summary>
+    public WrittenMeasure Written => new(Reading, Taken.Value, RigUnits.OfWord(Taken.Unit)!.Value);
 
     /// <summary>The day it was taken.</summary>
     public DateOnly Day => Reading.Day!.Value;

@@ -10,13 +10,18 @@ namespace Gatewright.Journal.Rigging;
 /// <summary>A club's targets of the rig: its own for a boat, else for class and crew, else the starting ones.</summary>
 public static class TargetsView
 {
-    /// <summary>The targets of a boat; null until its class is known.</summary>
+    /// <summary>The targets of a boat, for the crew that the club says rows it; null until its class is known.</summary>
     public static RigTargets? Of(Club club, BoatView boat)
     {
         ArgumentNullException.ThrowIfNull(boat);
-        return boat.Class is { } boatClass
-            ? Of(club, boatClass, Crews.OfWord(boat.Properties["crew"]), boat.Key)
-            : null;
+        return Of(club, boat, Crews.OfWord(boat.Properties["crew"]));
+    }
+
+    /// <summary>The targets of a boat for a crew, or for women and men alike; null until its class is known.</summary>
+    public static RigTargets? Of(Club club, BoatView boat, Crew? crew)
+    {
+        ArgumentNullException.ThrowIfNull(boat);
+        return boat.Class is { } boatClass ? Of(club, boatClass, crew, boat.Key) : null;
     }
 
     /// <summary>The targets of a class and crew, as the club has them.</summary>

@@ -1,6 +1,7 @@
 using Gatewright.Core.Judging;
 using Gatewright.Journal.Exchange.Check;
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Rigging;
 using Gatewright.Journal.Standing;
 using Gatewright.Journal.Views;
 using Gatewright.Server.Hosting;
@@ -23,6 +24,23 @@ internal static class BoatEndpoints
             .Produces<CheckDocument>()
             .Needs(ClubRight.SeeBoats)
             .WithSummary("One boat by its key, or all: verdicts, causes, what to read next, remedies, as gatewright.check/1.");
+        club.MapGet("/boats/{boat}/rig", RigAsync)
+            .Produces<RigDocument>()
+            .Needs(ClubRight.SeeBoats)
+            .WithSummary("The rig of a boat: measures, targets, and how they are judged, as gatewright.rig/1.");
+    }
+
+    private static async Task<Results<ContentHttpResult, ProblemHttpResult>> RigAsync(HttpContext context, OpenClubs clubs, string boat)
+    {
+        ClubAccess access = ClubAccess.Of(context);
+        OpenClub open = await clubs.OpenAsync(access.Club, context.RequestAborted).ConfigureAwait(false);
+        if (!access.Sees(boat) || await open.Shed.BoatAsync(boat).ConfigureAwait(false) is not { } standing)
+        {
+            return Problem.NotFound("boat");
+        }
+
+        CheckedRig? rig = RigMapping.Of(standing.View.Name, BoatRig.Of(open.Club, standing.View), saysWho: access.Boats is null);
+        return TypedResults.Content(CheckJson.Text(new RigDocument(RigDocument.Name, rig is null ? [] : [rig], [])), "application/json");
     }
 
     private static async Task<Ok<BoatListed[]>> ListAsync(HttpContext context, OpenClubs clubs)
@@ -51,7 +69,11 @@ internal static class BoatEndpoints
             CheckDocument.Name,
             CheckedStandard.Of(standard),
             [.. told.OfType<CheckedBoat>()],
-            []));
+            [],
+            [.. boats.Select(b => BoatRig.Of(open.Club, b.View))
+                .Where(r => r.Verdict is not null)
+                .Select(r => RigMapping.Of(r.View.Boat.Name, r, saysWho: false))
+                .OfType<CheckedRig>()]));
         return TypedResults.Content(json, "application/json");
     }
 

@@ -27,7 +27,13 @@ public sealed class EntryRulesTests
         { "step-done", """{"job":"j1","step":-1}""", "\"step\" is '-1': give a number from 0 to 99" },
         { "stock-counted", """{"part":"shim","size":0,"count":-1}""", "\"size\" is '0': give a number from 0.01 to 20; \"count\" is '-1': give a number from 0 to 100000" },
         { "photo", """{"thing":"boat","key":"heron","sha256":"00","bytes":0,"mediaType":"text/html"}""", "\"bytes\" is '0': give a number from 1 to 20971520; \"sha256\" is '00': give the picture's SHA-256 as 64 digits from 0 to 9 and a to f; \"mediaType\" is 'text/html': give one of image/jpeg, image/png, image/webp" },
-        { "measure", """{"boat":"heron","measure":"spread","seat":3,"value":1e9,"unit":"cm"}""", "\"value\" is '1000000000': give a number from -100000 to 100000" },
+        { "measure", """{"boat":"heron","measure":"spread","seat":3,"value":860,"unit":"cm"}""", "\"value\" is '860': no spread is that: give 65 to 105 cm" },
+        { "measure", """{"boat":"heron","measure":"spread","seat":3,"value":86,"unit":"in"}""", "\"value\" is '86': no spread is that: give 25.6 to 41.3 in" },
+        { "measure", """{"boat":"heron","measure":"height","seat":9,"value":17,"unit":"deg","date":"1066-10-14"}""", "\"seat\" is '9': give a number from 1 to 8; \"date\" is '1066-10-14': give a day from 1900 to 2199; \"side\" is missing: give port or starboard: a boat has height on each side of a seat, or on the one that is rowed; \"unit\" is 'deg': give cm, mm or in" },
+        { "measure", """{"boat":"heron","measure":"reach","seat":3,"value":86,"unit":"cm"}""", "\"measure\" is 'reach': give one of spread, span, height, inboard, oar-length, overlap, stretcher-angle, heel-depth, work-through, track-position" },
+        { "set", """{"thing":"target","key":"boat/heron/reach","fields":{}}""", "\"key\" is 'boat/heron/reach': give boat/KEY/MEASURE or crew/CLASS/CREW/MEASURE, a crew or any; then, where it is meant, /sides or /seats, /SEAT, /port or /starboard" },
+        { "set", """{"thing":"target","key":"crew/8+/women/spread","fields":{"value":"8.4","tolerance":"-1","unit":"cm"}}""", "\"fields.value\" is '8.4': no spread is that: give 65 to 105 cm; \"fields.tolerance\" is '-1': give how far off the value is still good, 0 or more" },
+        { "set", """{"thing":"boat","key":"heron","fields":{"crew":"Women"}}""", "\"fields.crew\" is 'Women': give novice, junior, women, men, light-women or light-men" },
     };
 
     [Theory]

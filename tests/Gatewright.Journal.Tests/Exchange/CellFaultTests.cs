@@ -90,7 +90,7 @@ public sealed class CellFaultTests
         {
             "an item there is not",
             Csv.Rows("Kestrel,4-,1,port,pin,catch,4.5,,,,,,"),
-            "round.csv, line 2, column item: 'pin' is not an item: expected gate, pin-aft, pin-out, gate-pitch, sleeve or level; or what was told: knock, refitted, crab-early, crab-at-finish, washes-out, down-to-one-side or mended; blank is gate."
+            "round.csv, line 2, column item: 'pin' is not an item: expected gate, pin-aft, pin-out, gate-pitch, sleeve or level; or what was told: knock, refitted, crab-early, crab-at-finish, washes-out, down-to-one-side or mended; or a measure of the rig: spread, span, height, inboard, oar-length, overlap, stretcher-angle, heel-depth, work-through or track-position; blank is gate."
         },
         {
             "no point of the stroke",
@@ -220,7 +220,7 @@ public sealed class CellFaultTests
                 "round.csv, line 2, column class: '5' is not a class of boat: expected one of 1x 2x 2- 2+ 4x 4x+ 4- 4+ 8+ 8x+.",
                 "round.csv, line 2, column seat: 'x' is not a seat of any boat: expected a whole number from 1 (bow) to 8.",
                 "round.csv, line 2, column side: 'left' is not a side: expected port or starboard, as one sees them facing the bow.",
-                "round.csv, line 2, column item: 'gates' is not an item: expected gate, pin-aft, pin-out, gate-pitch, sleeve or level; or what was told: knock, refitted, crab-early, crab-at-finish, washes-out, down-to-one-side or mended; blank is gate.",
+                "round.csv, line 2, column item: 'gates' is not an item: expected gate, pin-aft, pin-out, gate-pitch, sleeve or level; or what was told: knock, refitted, crab-early, crab-at-finish, washes-out, down-to-one-side or mended; or a measure of the rig: spread, span, height, inboard, oar-length, overlap, stretcher-angle, heel-depth, work-through or track-position; blank is gate.",
                 "round.csv, line 2, column reading: 'high' is not a number: expected degrees, such as 4.5.",
                 "round.csv, line 2, column lie: 'flat' is not a lie: expected upright or inverted; blank is upright.",
                 "round.csv, line 2, column bow_high: 'a' is not a level: expected degrees, such as 0.3, or bubble for a centred bubble; both columns blank is by eye.",

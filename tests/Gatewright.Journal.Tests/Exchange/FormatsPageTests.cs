@@ -1,5 +1,6 @@
 using System.Text;
 using Gatewright.Core.Judging;
+using Gatewright.Core.Rig;
 using Gatewright.Journal.Exchange;
 
 namespace Gatewright.Journal.Tests.Exchange;
@@ -53,6 +54,7 @@ public sealed class FormatsPageTests
         string[] examples = [.. s_columns["example"]];
         examples[Array.IndexOf(names, "item")] = "gate";
         examples[Array.IndexOf(names, "bed")] = "";
+        Assert.Equal("", examples[Array.IndexOf(names, "unit")]);
         bool expected = false;
         if (blank is not null)
         {
@@ -75,11 +77,22 @@ public sealed class FormatsPageTests
     public void The_examples_of_files_read_without_an_error_or_a_warning()
     {
         string[] files = MarkdownTable.Blocks(Page, "csv");
-        Assert.Equal(3, files.Length);
+        Assert.Equal(4, files.Length);
         ReadingsInput input = Csv.Read(files);
+        Assert.Equal(4, Assert.Single(input.Measures).Measures.Count);
         Assert.Equal(4, Assert.Single(Csv.Boats(input)).Readings.Count);
         Assert.Equal(2, Assert.Single(input.Records).Reports.Count);
         Assert.Empty(input.Warnings);
+    }
+
+    [Fact]
+    public void The_table_of_measures_has_each_with_its_range()
+    {
+        MarkdownTable table = MarkdownTable.Of(Page, "item | where");
+        Assert.Equal(RigMeasures.All.Select(m => m.Word()), table.Codes("item").Select(c => Assert.Single(c)));
+        Assert.Equal(
+            RigMeasures.All.Select(m => FormattableString.Invariant($"{m.Plausible().Least} to {m.Plausible().Most} {(m.IsAngle() ? "degrees" : "cm")}")),
+            table["possible"]);
     }
 
     [Fact]

@@ -92,7 +92,7 @@ public sealed class ShedVerdictsTests
             if (boat.Check is { } check)
             {
                 CheckedBoat told = (await boat.CheckedAsync())!;
-                text.AppendLine(CheckJson.Text(new CheckDocument(CheckDocument.Name, CheckedStandard.Of(check.Settings.Standard), [told], [])));
+                text.AppendLine(CheckJson.Text(new CheckDocument(CheckDocument.Name, CheckedStandard.Of(check.Settings.Standard), [told], [], [])));
             }
         }
 

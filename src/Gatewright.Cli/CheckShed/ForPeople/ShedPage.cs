@@ -1,4 +1,6 @@
 using Gatewright.Cli.Drawing;
+using Gatewright.Cli.Rigs;
+using Gatewright.Cli.Rigs.ForPeople;
 using Gatewright.Core.Checking;
 
 namespace Gatewright.Cli.CheckShed.ForPeople;
@@ -12,6 +14,11 @@ internal static class ShedPage
         foreach (BoatCheck boat in shed.Boats)
         {
             BoatSection.Write(page, boat, request);
+        }
+
+        foreach (ShedRig rig in shed.Rigs)
+        {
+            RigSection.Write(page, rig);
         }
 
         ShedSection.Write(page, shed);

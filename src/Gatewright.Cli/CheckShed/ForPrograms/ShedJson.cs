@@ -9,5 +9,6 @@ internal static class ShedJson
         CheckDocument.Name,
         CheckedStandard.Of(shed.Standard),
         [.. shed.Boats.AsParallel().AsOrdered().Select(CheckMapping.Boat)],
-        [.. shed.Warnings.Select(CheckedProblem.Of)]));
+        [.. shed.Warnings.Select(CheckedProblem.Of)],
+        [.. shed.Rigs.Select(rig => rig.Written)]));
 }

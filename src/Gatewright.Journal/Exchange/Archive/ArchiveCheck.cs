@@ -83,7 +83,7 @@ internal sealed class ArchiveCheck(ArchiveMembers members, ArchiveProblems probl
     private void Line(ReadOnlySpan<byte> line, long number, ArchiveHead? head, HashSet<Guid> ids)
     {
         Entry? entry = EntryJson.Read(line, out IReadOnlyList<string> envelope);
-        foreach (string problem in entry is null ? envelope : EntryRules.Problems(entry, isOfBefore: true))
+        foreach (string problem in entry is null ? envelope : EntryRules.ProblemsOfBefore(entry))
         {
             problems.Add(ArchiveFormat.Entries, problem, number);
         }

@@ -43,7 +43,7 @@ public sealed class ArchiveReading
             var lines = new ArchiveLines(stream);
             while (await NextAsync(lines, evenIfBroken, cancellation).ConfigureAwait(false) is { } line)
             {
-                if (EntryJson.Read(line.Span, out _) is { } entry && EntryRules.Problems(entry, isOfBefore: true).Count == 0)
+                if (EntryJson.Read(line.Span, out _) is { } entry && EntryRules.ProblemsOfBefore(entry).Count == 0)
                 {
                     yield return entry;
                 }

@@ -6,8 +6,13 @@ namespace Gatewright.Journal.Exchange.Check;
 /// <param name="Standard">The limits the boats were judged by.</param>
 /// <param name="Boats">The boats, in the order in which they were given.</param>
 /// <param name="Warnings">What was odd about the input and did not stop it from being read.</param>
+/// <param name="Rigs">The rigs of those boats of which something was measured, in the same order.</param>
 public sealed record CheckDocument(
-    string Format, CheckedStandard Standard, IReadOnlyList<CheckedBoat> Boats, IReadOnlyList<CheckedProblem> Warnings)
+    string Format,
+    CheckedStandard Standard,
+    IReadOnlyList<CheckedBoat> Boats,
+    IReadOnlyList<CheckedProblem> Warnings,
+    IReadOnlyList<CheckedRig> Rigs)
 {
     /// <summary>The format's name and version.</summary>
     public const string Name = "gatewright.check/1";

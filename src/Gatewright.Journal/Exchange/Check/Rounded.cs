@@ -11,6 +11,9 @@ internal static class Rounded
     /// <summary>Degrees to 4 decimals.</summary>
     public static double Degrees(Angle angle) => To(angle.Degrees, 4);
 
+    /// <summary>A figure of the rig, centimetres or degrees, to 4 decimals.</summary>
+    public static double Figure(double value) => To(value, 4);
+
     /// <summary>A probability to 6 decimals.</summary>
     public static double Probability(double probability) => To(probability, 6);
 

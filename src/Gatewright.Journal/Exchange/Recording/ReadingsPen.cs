@@ -4,6 +4,7 @@ using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Geometry;
 using Gatewright.Core.Measuring;
+using Gatewright.Core.Rig;
 using Gatewright.Journal.Entries;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
@@ -31,6 +32,11 @@ internal sealed class ReadingsPen(RecordingPen pen, Club club)
         foreach (BoatTold told in input.Told)
         {
             Boat(told, [.. readings[told.Boat]]);
+        }
+
+        foreach (BoatMeasures boat in input.Measures)
+        {
+            Rig(boat);
         }
 
         foreach (ReadingNote note in input.Notes)
@@ -85,6 +91,22 @@ internal sealed class ReadingsPen(RecordingPen pen, Club club)
             }
 
             pen.Once(reading.Lie.Date, Taken(boat, lying, reading));
+        }
+    }
+
+    private void Rig(BoatMeasures boat)
+    {
+        foreach (WrittenMeasure measure in boat.Measures)
+        {
+            RigReading reading = measure.Reading;
+            pen.Once(reading.Day, new MeasureTaken(
+                _boats.Key(boat.Boat),
+                reading.Measure.Word(),
+                reading.Place.Seat,
+                measure.Value,
+                measure.Unit.Word(),
+                reading.Place.Side,
+                reading.Day));
         }
     }
 

@@ -5,6 +5,7 @@ using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Measuring;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
+using Gatewright.Journal.Rigging;
 using Gatewright.Journal.Views;
 
 namespace Gatewright.Journal.Exchange.Sheets;
@@ -47,19 +48,28 @@ public static class ClubCsv
         }
     }
 
-    /// <summary>What the verdicts rest on: each boat's readings since its gates were last changed, and what is told of it.</summary>
+    /// <summary>
+    /// What the verdicts rest on: each boat's readings since its gates were last changed, what is told of it, and its rig as it
+    /// was last measured.
+    /// </summary>
     private static void Readings(Club club, TextWriter to)
     {
         List<BoatRecord> records = [];
+        List<BoatMeasures> measures = [];
         foreach ((BoatView boat, string title) in All(club))
         {
             if (boat.Record(MeasuringSettings.Default) is { } record)
             {
                 records.Add(record with { Current = record.Current with { Boat = title } });
+                RigView rig = new(club, boat);
+                if (rig.Current.Count > 0)
+                {
+                    measures.Add(new(title, record.Current.Class, [.. rig.Current.Select(t => t.Written)]));
+                }
             }
         }
 
-        ReadingsCsv.Write(to, records);
+        ReadingsCsv.Write(to, records, measures);
     }
 
     private static void Jobs(Club club, TextWriter to)

@@ -135,6 +135,9 @@ public sealed class ReadingsRecordingTests
     internal static Club Record(Club club, ReadingsInput file) =>
         club.With(ReadingsRecording.Entries(file, club, Stamp(Now)).Entries.Select(Recorded.Of));
 
+    /// <summary>What is left to record of a file in a club.</summary>
+    internal static IReadOnlyList<Entry> StillToRecord(ReadingsInput file, Club club) => ReadingsRecording.Entries(file, club, Stamp(Now)).Entries;
+
     internal static BoatView Boat(Club club, string name) =>
         club.Subjects.Where(s => s.Thing == "boat").Select(s => new BoatView(club, s.Key)).Single(b => b.Name == name);
 

@@ -1,0 +1,15 @@
+using System.CommandLine;
+using Gatewright.Core.Rig;
+
+namespace Gatewright.Cli.Rigs;
+
+/// <summary>The <c>--crew</c>.</summary>
+internal static class CrewOption
+{
+    public static Option<string?> Make(string description)
+    {
+        var option = new Option<string?>("--crew") { Description = description, HelpName = "CREW" };
+        option.AcceptOnlyFromAmong([.. Crews.All.Select(c => c.Word())]);
+        return option;
+    }
+}

@@ -1,0 +1,86 @@
+using Gatewright.Cli.CheckShed.ForPeople;
+using Gatewright.Cli.Clubs.Telling;
+using Gatewright.Cli.Drawing;
+using Gatewright.Cli.Inputs;
+using Gatewright.Cli.Rigs.ForPeople;
+using Gatewright.Cli.Rigs.InWords;
+using Gatewright.Cli.Speaking;
+using Gatewright.Cli.Terminals;
+using Gatewright.Journal.Exchange.Check;
+
+namespace Gatewright.Cli.Rigs;
+
+/// <summary>Runs <c>gatewright rig</c>: read everything, then judge, then tell; or say all that is wrong and judge nothing.</summary>
+internal sealed class RigRun(Terminal terminal)
+{
+    public int Run(RigRequest request) =>
+        request.Place is null ? Show(request) : StoreErrors.Guard(request.Form, terminal, () => Show(request));
+
+    private int Show(RigRequest request)
+    {
+        RigInput input = RigInput.Read(request, terminal);
+        if (input.Errors.Count > 0)
+        {
+            return InputErrors.Tell(input.Errors, input.Beyond, request.Form, terminal);
+        }
+
+        Tell(input, request);
+        return input.Rigs.Any(r => r.NeedsAttention) ? ExitStatus.Attention : ExitStatus.Good;
+    }
+
+    private void Tell(RigInput input, RigRequest request)
+    {
+        int width = WidthOption.Of(request.Width, terminal);
+        switch (request.Form)
+        {
+            case Form.Json:
+                terminal.Output.Write(CheckJson.Text(new RigDocument(
+                    RigDocument.Name, [.. input.Rigs.Select(r => r.Written)], [.. input.Warnings.Select(CheckedProblem.Of)])));
+                terminal.Output.Write('\n');
+                break;
+            case Form.Drawn when width >= BoatPlan.LeastWidth:
+                PagePrinter.Print(Drawn(input, width), terminal);
+                break;
+            case Form.Drawn:
+                PagePrinter.Print(InWords(input).Wrapped(width), terminal);
+                break;
+            default:
+                PagePrinter.Print(InWords(input).Spoken(), terminal);
+                break;
+        }
+    }
+
+    private static Page Drawn(RigInput input, int width)
+    {
+        var page = new Page(width);
+        foreach (ShedRig rig in input.Rigs)
+        {
+            RigSection.Write(page, rig);
+        }
+
+        foreach (string warning in input.Warnings.Select(w => w.ToString()))
+        {
+            page.Paragraph(warning, 1, new Line().Add(" ").Add("warning ", Ink.Strong));
+        }
+
+        page.Paragraph(Words.Wording.English.Cautions.Precedence);
+        return page;
+    }
+
+    private static Statements InWords(RigInput input)
+    {
+        var statements = new Statements();
+        foreach (ShedRig rig in input.Rigs)
+        {
+            RigStatements.Add(statements, rig);
+        }
+
+        foreach (string warning in input.Warnings.Select(w => w.ToString()))
+        {
+            statements.Add($"Warning: {warning}");
+        }
+
+        statements.Add(Words.Wording.English.Cautions.Precedence);
+        return statements;
+    }
+}

@@ -1,0 +1,115 @@
+using Gatewright.Core;
+using Gatewright.Core.Rig;
+
+namespace Gatewright.Words.TheRig;
+
+/// <summary>What is said of the rig: its measures, how each is taken, its targets, and why one is not good.</summary>
+public sealed class RigWords
+{
+    private const int MostDigits = 3;
+
+    private readonly Wording _say;
+
+    internal RigWords(Wording say) => _say = say;
+
+    /// <summary>"spread", "oar length".</summary>
+    public string Measure(RigMeasure measure) => _say.Text($"Rig.Measure.{measure}");
+
+    /// <summary>How a measure is taken, in one line.</summary>
+    public string How(RigMeasure measure) => _say.Text($"Rig.How.{measure}");
+
+    /// <summary>How sure one figure taken once is: "usually ± 0.29 cm (standard uncertainty; ours)".</summary>
+    public string Usual(RigMeasure measure) =>
+        _say.Text("Rig.Usual", _say.Figures.Fixed(RigErrors.Usual(measure).Once, 2), Sign(measure.Unit()));
+
+    /// <summary>"novices", "women".</summary>
+    public string Crew(Crew crew) => _say.Text($"Rig.Crew.{crew}");
+
+    /// <summary>Of whom nobody has said that they row it: "women and men".</summary>
+    public string AnyCrew => _say.Text("Rig.Crew.Any");
+
+    /// <summary>Where a target comes from: "World Championships 2017, rigging survey, median".</summary>
+    public string Source(RigSource source) => _say.Text($"Rig.Source.{source}");
+
+    /// <summary>A kind of reason in a few words: "above the limit".</summary>
+    public string Reason(RigReasonKind kind) => _say.Text($"Rig.Kind.{kind}");
+
+    /// <summary>"seat 3", "seat 3 port".</summary>
+    public string Place(RigPlace place) => place.Side is { } side
+        ? _say.Names.Gate(new GatePlace(place.Seat, side))
+        : _say.Text("Place.Seat", place.Seat);
+
+    /// <summary>A unit behind a figure: "cm", "in", "°".</summary>
+    public static string Sign(RigUnit unit) => unit == RigUnit.Degrees ? "°" : unit.Word();
+
+    /// <summary>"86.5 cm", "42.0°".</summary>
+    public string Figure(double value, RigUnit unit) => Digits(value, unit, 0) + Behind(unit);
+
+    /// <summary>"86.5 ± 0.3 cm".</summary>
+    public string Figure(RigEstimate figure, RigUnit unit) => Figure(figure, unit, 0);
+
+    /// <summary>What a target asks for: "86 ± 1.5 cm", across the boat "at most 1 cm".</summary>
+    public string Target(RigTarget target, RigUnit unit)
+    {
+        ArgumentNullException.ThrowIfNull(target);
+        string tolerance = _say.Figures.Brief(unit.FromOwn(target.Tolerance));
+        return target.Aspect == RigAspect.Seats
+            ? _say.Text("Rig.Target.Seats", tolerance + Behind(unit))
+            : _say.Text("Figure.Bare", _say.Figures.Brief(unit.FromOwn(target.Value)), tolerance) + Behind(unit);
+    }
+
+    /// <summary>Why a figure is not good, with the numbers.</summary>
+    /// <example>Seat 2: span 161.7 ± 0.2 cm, above 161.3 cm (target 159.3 ± 2 cm; chance that it is outside: 97 %).</example>
+    public string Of(RigReason reason) => Of(reason, inInches: false);
+
+    /// <summary>The same, lengths in inches where they are asked for.</summary>
+    public string Of(RigReason reason, bool inInches)
+    {
+        ArgumentNullException.ThrowIfNull(reason);
+        RigUnit unit = inInches && !reason.Measure.IsAngle() ? RigUnit.Inches : reason.Measure.Unit();
+        string place = Sentence.Capital(Place(reason.Place));
+        string measure = Measure(reason.Measure);
+        string figure = Figure(reason.Value, unit, reason.Limit);
+        string limit = _say.Figures.Brief(unit.FromOwn(reason.Limit)) + Behind(unit);
+        string target = reason.Target is { } known ? Target(known, unit) : string.Empty;
+        string chance = _say.Figures.Percent(reason.Probability);
+        string sentence = reason.Kind switch
+        {
+            RigReasonKind.Repeats => _say.Text("Rig.Reason.Repeats", place, measure, figure, Figure(reason.Limit, unit)),
+            RigReasonKind.Sides => _say.Text("Rig.Reason.Sides", Seat(reason.Place), measure, figure, target, chance),
+            RigReasonKind.Seats => _say.Text("Rig.Reason.Seats", place, Other(reason), measure, figure, limit, chance),
+            RigReasonKind.AboveLimit => _say.Text("Rig.Reason.AboveLimit", place, measure, figure, limit, target, chance),
+            _ => _say.Text("Rig.Reason.BelowLimit", place, measure, figure, limit, target, chance),
+        };
+        return reason.Kind != RigReasonKind.Repeats && reason.Verdict == Core.Judging.Verdict.Unsure
+            ? _say.Text("Sentence.Two", sentence, _say.Text("Reason.TooClose"))
+            : sentence;
+    }
+
+    private string Seat(RigPlace place) => Sentence.Capital(_say.Text("Place.Seat", place.Seat));
+
+    private string Other(RigReason reason) => reason.Other is { } other ? Place(other) : string.Empty;
+
+    private static string Behind(RigUnit unit) => unit == RigUnit.Degrees ? "°" : " " + unit.Word();
+
+    /// <summary>As many decimals as keep the value on its side of the limit, and something of its uncertainty.</summary>
+    private string Figure(RigEstimate figure, RigUnit unit, double limit)
+    {
+        (double value, double u, double at) = (unit.FromOwn(figure.Value), unit.FromOwn(figure.U), unit.FromOwn(limit));
+        int more = 0;
+        while (First(unit) + more < MostDigits
+            && (Rounded(value).CompareTo(at) != value.CompareTo(at) || (u > 0 && Rounded(u) == 0)))
+        {
+            more++;
+        }
+
+        return _say.Text("Figure.Bare", Digits(figure.Value, unit, more), Digits(figure.U, unit, more)) + Behind(unit);
+
+        double Rounded(double x) => Math.Round(x, First(unit) + more, MidpointRounding.AwayFromZero);
+    }
+
+    private string Digits(double own, RigUnit unit, int more) => _say.Figures.Degrees(unit.FromOwn(own), First(unit) + more);
+
+    /// <summary>Decimals that are shown: a millimetre, a tenth of a degree, a hundredth of an inch.</summary>
+    private static int First(RigUnit unit) => unit switch { RigUnit.Millimetres => 0, RigUnit.Inches => 2, _ => 1 };
+}

@@ -1,0 +1,65 @@
+using Gatewright.Core;
+using Gatewright.Core.Judging;
+using Gatewright.Core.Rig;
+
+namespace Gatewright.Words.Tests.TheRig;
+
+public class RigWordsTests
+{
+    private static readonly RigTarget Span = new(RigMeasure.Span, RigAspect.Value, 159.3, 2, RigSource.Survey);
+
+    public static TheoryData<RigReason, string> Every => new()
+    {
+        {
+            new(Verdict.Adjust, RigReasonKind.AboveLimit, RigMeasure.Span, new(2, null), new(161.7, 0.206), 161.3, 0.97, Span),
+            "Seat 2: span 161.7 ± 0.2 cm, above 161.3 cm (target 159.3 ± 2 cm; chance that it is outside: 97 %)."
+        },
+        {
+            new(Verdict.Unsure, RigReasonKind.BelowLimit, RigMeasure.Span, new(2, null), new(157.28, 0.206), 157.3, 0.54, Span),
+            "Seat 2: span 157.28 ± 0.21 cm, below 157.3 cm (target 159.3 ± 2 cm; chance that it is outside: 54 %). Too close to tell: read again, or better."
+        },
+        {
+            new(Verdict.Adjust, RigReasonKind.Sides, RigMeasure.Height, new(1, Side.Port), new(-1.3, 0.54), 0, 0.99, new(RigMeasure.Height, RigAspect.Sides, 1, 1, RigSource.Survey), new(1, Side.Starboard)),
+            "Seat 1: height, starboard less port, is -1.3 ± 0.5 cm; the target is 1 ± 1 cm (chance that it is outside: 99 %)."
+        },
+        {
+            new(Verdict.Adjust, RigReasonKind.Seats, RigMeasure.StretcherAngle, new(3, null), new(6.5, 1), 4, 0.99, new(RigMeasure.StretcherAngle, RigAspect.Seats, 0, 4, RigSource.Ours), new(1, null)),
+            "Seat 3 and seat 1: stretcher angle differs by 6.5 ± 1.0°; across the boat at most 4° is the target (chance that it is more: 99 %)."
+        },
+        {
+            new(Verdict.Unsure, RigReasonKind.Repeats, RigMeasure.Inboard, new(1, Side.Port), new(1.2, 0.14), 0.28, 0.99, null),
+            "Seat 1 port: readings of inboard lie 1.2 ± 0.1 cm apart, more than the 0.3 cm by which they may differ. Measure again, or take back the one that no longer holds."
+        },
+    };
+
+    [Theory]
+    [MemberData(nameof(Every))]
+    public void Each_kind_of_reason_has_its_sentence(RigReason reason, string sentence) =>
+        Assert.Equal(sentence, Wording.English.Rig.Of(reason));
+
+    [Fact]
+    public void Every_kind_was_told() =>
+        Assert.Equal(Enum.GetValues<RigReasonKind>().Order(), Every.Select(row => row.Data.Item1.Kind).Order());
+
+    [Fact]
+    public void Lengths_are_told_in_inches_on_request() => Assert.Equal(
+        "Seat 2: span 63.66 ± 0.08 in, above 63.5 in (target 62.72 ± 0.79 in; chance that it is outside: 97 %).",
+        Wording.English.Rig.Of(Every.First().Data.Item1, inInches: true));
+
+    [Fact]
+    public void German_has_its_decimal_comma() => Assert.Equal(
+        "Platz 2: Dollenabstand 161,7 ± 0,2 cm, über 161,3 cm (Ziel 159,3 ± 2 cm; Wahrscheinlichkeit, außerhalb zu liegen: 97 %).",
+        Wording.German.Rig.Of(Every.First().Data.Item1));
+
+    [Fact]
+    public void Every_measure_says_how_it_is_taken_and_how_sure_that_is() => Assert.All(RigMeasures.All, measure =>
+    {
+        Assert.EndsWith(".", Wording.English.Rig.How(measure), StringComparison.Ordinal);
+        Assert.Contains("±", Wording.English.Rig.Usual(measure), StringComparison.Ordinal);
+        Assert.NotEmpty(Wording.German.Rig.Measure(measure));
+    });
+
+    [Fact]
+    public void Every_crew_and_source_has_words() =>
+        Assert.Equal(12, Crews.All.Select(c => Wording.English.Rig.Crew(c)).Concat(Enum.GetValues<RigSource>().Select(s => Wording.English.Rig.Source(s))).Distinct().Count());
+}
