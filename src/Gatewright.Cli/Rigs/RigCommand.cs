@@ -23,7 +23,7 @@ internal static class RigCommand
         Option<string?> crew = CrewOption.Make(
             $"Who rows the boats: {Crews.Choice}. Without it what the club says, else targets wide enough for women and men.");
         var store = StoreOptions.OfAClub(StoreOptions.InsteadOfFiles);
-        var form = new FormOptions("docs/rig-format.md");
+        var form = new FormOptions();
         Option<int?> width = WidthOption.Make();
         var command = new Command(
             "rig",

@@ -63,7 +63,7 @@ internal sealed class RigRun(Terminal terminal)
             page.Paragraph(warning, 1, new Line().Add(" ").Add("warning ", Ink.Strong));
         }
 
-        page.Paragraph(Words.Wording.English.Cautions.Precedence);
+        page.Paragraph(Words.Wording.English.Rig.Precedence);
         return page;
     }
 
@@ -80,7 +80,7 @@ internal sealed class RigRun(Terminal terminal)
             statements.Add($"Warning: {warning}");
         }
 
-        statements.Add(Words.Wording.English.Cautions.Precedence);
+        statements.Add(Words.Wording.English.Rig.Precedence);
         return statements;
     }
 }

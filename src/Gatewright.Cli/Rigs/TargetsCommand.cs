@@ -15,7 +15,7 @@ internal static class TargetsCommand
         boatClass.AcceptOnlyFromAmong([.. BoatClass.All.Select(c => c.Name)]);
         Option<string?> crew = CrewOption.Make($"Who rows it: {Crews.Choice}. Without it, targets wide enough for women and men.");
         var store = StoreOptions.OfAClub("A club in a store, for what it has set itself: its id, which may be left out with --data or --database where the store has one club.");
-        var form = new FormOptions("docs/rig-format.md");
+        var form = new FormOptions();
         Option<int?> width = WidthOption.Make();
         var command = new Command(
             "targets",

@@ -45,7 +45,8 @@ internal static class RigSeats
         var these = new List<int>();
         for (int i = 0; i < figures.All.Count; i++)
         {
-            if (figures.All[i].Measure == measure && (side is null || figures.All[i].Place.Side == side))
+            // What was worked out differs where the measures that it follows from do, and those are judged.
+            if (figures.All[i].Measure == measure && !figures.All[i].IsComputed && (side is null || figures.All[i].Place.Side == side))
             {
                 these.Add(i);
             }

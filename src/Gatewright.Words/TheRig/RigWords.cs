@@ -58,6 +58,16 @@ public sealed class RigWords
             : _say.Text("Figure.Bare", _say.Figures.Brief(unit.FromOwn(target.Value)), tolerance) + Behind(unit);
     }
 
+    /// <summary>What a verdict on a rig says nothing of, and what comes before it.</summary>
+    public string Precedence => _say.Text("Sentence.Two", _say.Text("Rig.Precedence"), _say.Cautions.Of(Core.Mending.Caution.Defer));
+
+    /// <summary>Why a rig is not good, a sentence each: what is laid to both ends of a difference is said once.</summary>
+    public IEnumerable<string> Why(RigVerdict verdict)
+    {
+        ArgumentNullException.ThrowIfNull(verdict);
+        return verdict.Figures.SelectMany(f => f.Reasons).Select(Of).Distinct();
+    }
+
     /// <summary>Why a figure is not good, with the numbers.</summary>
     /// <example>Seat 2: span 161.7 ± 0.2 cm, above 161.3 cm (target 159.3 ± 2 cm; chance that it is outside: 97 %).</example>
     public string Of(RigReason reason) => Of(reason, inInches: false);
@@ -67,7 +77,8 @@ public sealed class RigWords
     {
         ArgumentNullException.ThrowIfNull(reason);
         RigUnit unit = inInches && !reason.Measure.IsAngle() ? RigUnit.Inches : reason.Measure.Unit();
-        string place = Sentence.Capital(Place(reason.Place));
+        (RigPlace at, RigPlace? to) = reason.Other is { } other && other < reason.Place ? (other, reason.Place) : (reason.Place, reason.Other);
+        string place = Sentence.Capital(Place(at));
         string measure = Measure(reason.Measure);
         string figure = Figure(reason.Value, unit, reason.Limit);
         string limit = _say.Figures.Brief(unit.FromOwn(reason.Limit)) + Behind(unit);
@@ -77,7 +88,7 @@ public sealed class RigWords
         {
             RigReasonKind.Repeats => _say.Text("Rig.Reason.Repeats", place, measure, figure, Figure(reason.Limit, unit)),
             RigReasonKind.Sides => _say.Text("Rig.Reason.Sides", Seat(reason.Place), measure, figure, target, chance),
-            RigReasonKind.Seats => _say.Text("Rig.Reason.Seats", place, Other(reason), measure, figure, limit, chance),
+            RigReasonKind.Seats => _say.Text("Rig.Reason.Seats", place, to is { } end ? Place(end) : string.Empty, measure, figure, limit, chance),
             RigReasonKind.AboveLimit => _say.Text("Rig.Reason.AboveLimit", place, measure, figure, limit, target, chance),
             _ => _say.Text("Rig.Reason.BelowLimit", place, measure, figure, limit, target, chance),
         };
@@ -87,8 +98,6 @@ public sealed class RigWords
     }
 
     private string Seat(RigPlace place) => Sentence.Capital(_say.Text("Place.Seat", place.Seat));
-
-    private string Other(RigReason reason) => reason.Other is { } other ? Place(other) : string.Empty;
 
     private static string Behind(RigUnit unit) => unit == RigUnit.Degrees ? "°" : " " + unit.Word();
 

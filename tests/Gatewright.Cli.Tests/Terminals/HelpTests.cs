@@ -10,6 +10,8 @@ public sealed class HelpTests
     [InlineData("help")]
     [InlineData("help-check", "check")]
     [InlineData("help-mend", "mend")]
+    [InlineData("help-rig", "rig")]
+    [InlineData("help-targets", "targets")]
     [InlineData("help-pitch", "pitch")]
     [InlineData("help-chances", "chances")]
     [InlineData("help-chances-learn", "chances", "learn")]

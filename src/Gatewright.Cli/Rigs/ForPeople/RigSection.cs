@@ -9,15 +9,14 @@ namespace Gatewright.Cli.Rigs.ForPeople;
 /// <summary>The rig of a boat as a table: a line a measure and side, a column a seat from the bow.</summary>
 /// <remarks>
 /// <code>
-///                       1     2      ±
-///  span             159.5 159.0    0.2
-///  height port       16.0  12.0◆   0.4
-///  starboard         17.0  17.5    0.4
+///                            1     2     ±
+///  span                  159.5 159.0   0.2
+///  height port            16.0  12.0◆  0.4
+///  height starboard       17.0  17.5   0.4
 /// </code>
 /// </remarks>
 internal static class RigSection
 {
-    private const int LabelWidth = 17;
     private const int SeatWidth = 6;
     private const int UncertaintyWidth = 6;
     private const int Indent = 10;
@@ -46,7 +45,8 @@ internal static class RigSection
                 page.Paragraph("Centimetres, angles in degrees; ± is one standard uncertainty.", 1, ink: Ink.Quiet);
             }
 
-            foreach (RigReason reason in verdict.Figures.SelectMany(f => f.Reasons))
+            // What is laid to both ends of a difference is said once.
+            foreach (RigReason reason in verdict.Figures.SelectMany(f => f.Reasons).DistinctBy(English.Rig.Of))
             {
                 page.Paragraph(English.Rig.Of(reason), Indent, new Line().Add(" ").Add(reason.Verdict.Sign(), reason.Verdict.Ink()));
             }
@@ -76,60 +76,56 @@ internal static class RigSection
         Line line = new();
         for (int seat = 1; seat <= seats; seat++)
         {
-            line.To(EndOf(seat) - 1).Add(Figures.Degrees(seat, 0), Ink.Quiet);
+            line.To(EndOf(seat, seats) - 1).Add(Figures.Degrees(seat, 0), Ink.Quiet);
         }
 
-        return line.To(EndOf(seats) + UncertaintyWidth - 1).Add("±", Ink.Quiet);
+        return line.To(EndOf(seats, seats) + UncertaintyWidth - 1).Add("±", Ink.Quiet);
     }
 
     /// <summary>A line for a measure of the seat or, in sweep, of the only gate; two for a sculling boat's sides.</summary>
     private static void Rows(Page page, RigVerdict verdict, RigMeasure measure)
     {
         string name = English.Rig.Measure(measure);
-        if (measure.HasSide() && verdict.Targets.Class.Rowing == Rowing.Scull)
+        int seats = verdict.Targets.Class.Seats;
+        List<JudgedFigure> all = [.. verdict.Figures.Where(f => f.Figure.Measure == measure)];
+        if (!measure.HasSide() || verdict.Targets.Class.Rowing == Rowing.Sweep)
         {
-            bool isFirst = true;
-            foreach (Side side in (ReadOnlySpan<Side>)[Side.Port, Side.Starboard])
-            {
-                List<JudgedFigure> figures = [.. verdict.Figures.Where(f => f.Figure.Measure == measure && f.Figure.Place.Side == side)];
-                if (figures.Count > 0)
-                {
-                    Row(page, isFirst ? $"{name} {side.Word()}" : side.Word(), figures, verdict.Targets.Class.Seats);
-                    isFirst = !CellFits($"{name} {Side.Starboard.Word()}") && !isFirst;
-                }
-            }
-
+            Row(page, all.Exists(f => f.Figure.IsComputed) ? $"({name})" : name, all, seats);
             return;
         }
 
-        List<JudgedFigure> all = [.. verdict.Figures.Where(f => f.Figure.Measure == measure)];
-        if (all.Count > 0)
+        foreach (Side side in (ReadOnlySpan<Side>)[Side.Port, Side.Starboard])
         {
-            Row(page, name, all, verdict.Targets.Class.Seats);
+            string label = $"{name} {side.Word()}";
+            Row(page, label.Length < LabelWidth(seats) - 1 ? label : $"  {side.Word()}", all.FindAll(f => f.Figure.Place.Side == side), seats);
         }
     }
 
-    private static bool CellFits(string label) => label.Length < LabelWidth;
-
     private static void Row(Page page, string label, List<JudgedFigure> figures, int seats)
     {
+        if (figures.Count == 0)
+        {
+            return;
+        }
+
         Line line = new Line().Add($" {label}");
         foreach (JudgedFigure judged in figures)
         {
+            bool isGood = judged.Verdict == Verdict.Good;
             string value = Figures.Degrees(judged.Figure.Value.Value);
-            string shown = judged.Figure.IsComputed ? $"({value})" : value;
-            int end = EndOf(judged.Figure.Place.Seat) + (judged.Figure.IsComputed ? 1 : 0);
-            line.To(end - shown.Length).Add(shown, judged.Verdict == Verdict.Good ? Ink.Plain : judged.Verdict.Ink());
-            if (judged.Verdict != Verdict.Good)
+            line.To(EndOf(judged.Figure.Place.Seat, seats) - value.Length).Add(value, isGood ? Ink.Plain : judged.Verdict.Ink());
+            if (!isGood)
             {
                 line.Add(judged.Verdict.Mark().ToString(), judged.Verdict.Ink());
             }
         }
 
-        double u = figures.Max(f => f.Figure.Value.U);
-        string uncertainty = Figures.Degrees(u);
-        page.Add(line.To(EndOf(seats) + UncertaintyWidth - uncertainty.Length).Add(uncertainty, Ink.Quiet));
+        string uncertainty = Figures.Degrees(figures.Max(f => f.Figure.Value.U));
+        page.Add(line.To(EndOf(seats, seats) + UncertaintyWidth - uncertainty.Length).Add(uncertainty, Ink.Quiet));
     }
 
-    private static int EndOf(int seat) => LabelWidth + (seat * SeatWidth) - 1;
+    /// <summary>Where there is room, a side has its measure's name before it.</summary>
+    private static int LabelWidth(int seats) => seats <= 4 ? 22 : 17;
+
+    private static int EndOf(int seat, int seats) => LabelWidth(seats) + (seat * SeatWidth) - 1;
 }

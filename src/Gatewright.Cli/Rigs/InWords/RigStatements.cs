@@ -17,10 +17,11 @@ internal static class RigStatements
             string how = figure.IsComputed ? ", worked out" : string.Empty;
             bool isJudged = judged.Target is not null || judged.Reasons.Count > 0;
             to.Add($"{Words.Sentence.Capital(English.Rig.Place(figure.Place))}, {English.Rig.Measure(figure.Measure)} {English.Rig.Figure(figure.Value, figure.Measure.Unit())}{how}: {(isJudged ? judged.Verdict.Word() : "no target")}.");
-            foreach (RigReason reason in judged.Reasons)
-            {
-                to.Add(English.Rig.Of(reason));
-            }
+        }
+
+        foreach (string reason in rig.Verdict is { } verdict ? English.Rig.Why(verdict) : [])
+        {
+            to.Add(reason);
         }
 
         to.Add(RigTargetWords.Of(rig));

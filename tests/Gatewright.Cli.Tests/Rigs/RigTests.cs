@@ -1,0 +1,109 @@
+using System.Text;
+using System.Text.Json;
+using Gatewright.Cli.Tests.CheckShed;
+using Gatewright.Cli.Tests.Harness;
+
+namespace Gatewright.Cli.Tests.Rigs;
+
+/// <summary>The rig in the terminal.</summary>
+public sealed class RigTests
+{
+    private static readonly SchemaFile s_schema = new("docs/check.schema.json");
+
+    [Fact]
+    public void Rigs_are_drawn_as_expected()
+    {
+        ProgramRun run = ProgramRun.Of("rig", ExampleFiles.Rig, "--crew", "women", "--width", "80");
+
+        Expectation.Matches("rig", run.Output);
+        Assert.Equal((1, string.Empty), (run.Status, run.Error));
+    }
+
+    [Fact]
+    public void Rigs_are_told_as_expected() =>
+        Expectation.Matches("rig-plain", ProgramRun.Of("rig", ExampleFiles.Rig, "--boat", "teal", "--plain").Output);
+
+    [Fact]
+    public void Targets_are_listed_as_expected() =>
+        Expectation.Matches("targets", ProgramRun.Of("targets", "--class", "2x", "--crew", "light-women", "--width", "100").Output);
+
+    [Theory]
+    [InlineData("rig", ExampleFiles.Rig)]
+    [InlineData("rig", ExampleFiles.Rig, "--boat", "Osprey")]
+    [InlineData("check", ExampleFiles.Rig)]
+    [InlineData("check", ExampleFiles.Rig, ExampleFiles.Small)]
+    [InlineData("targets", "--class", "8+")]
+    public void What_is_written_for_programs_is_as_the_schema_says(params string[] args)
+    {
+        ProgramRun run = ProgramRun.Of([.. args, "--json"]);
+
+        Assert.Equal(string.Empty, run.Error);
+        s_schema.AssertValid(run.Output);
+    }
+
+    [Fact]
+    public void The_schema_refuses_a_key_too_few_or_too_many() =>
+        Assert.True(s_schema.AssertRefusesKeysTooFewOrTooMany(ProgramRun.Of("rig", ExampleFiles.Rig, "--json").Output) > 30);
+
+    [Theory]
+    [InlineData("$.rigs[0].verdict", "stop")]
+    [InlineData("$.rigs[0].figures[0].measure", "reach")]
+    [InlineData("$.rigs[0].targets[0].source", "rumour")]
+    public void The_schema_refuses_a_word_that_is_none_of_the_format_s(string path, string word) =>
+        s_schema.AssertRefuses(ProgramRun.Of("rig", ExampleFiles.Rig, "--json").Output, path, word);
+
+    [Fact]
+    public void A_check_judges_the_rig_too()
+    {
+        ProgramRun run = ProgramRun.Of("check", ExampleFiles.Rig, "--json");
+        using JsonDocument document = JsonDocument.Parse(run.Output);
+
+        Assert.Equal(1, run.Status);
+        Assert.Equal(0, document.RootElement.GetProperty("boats").GetArrayLength());
+        Assert.Equal(["Teal", "Osprey"], document.RootElement.GetProperty("rigs").EnumerateArray().Select(r => r.GetProperty("boat").GetString()!));
+        Assert.Contains("The rig of Teal", ProgramRun.Of("check", ExampleFiles.Rig).Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_good_rig_ends_with_0()
+    {
+        using var file = new TemporaryFile(["boat,class,seat,side,item,reading", "Teal,2x,1,,span,159.3"]);
+
+        Assert.Equal(0, ProgramRun.Of("rig", file.Path, "--crew", "women").Status);
+        Assert.Equal(0, ProgramRun.Of("check", file.Path).Status);
+    }
+
+    [Fact]
+    public void A_boat_is_found_by_its_name_and_another_is_an_error()
+    {
+        Assert.DoesNotContain("Osprey", ProgramRun.Of("check", ExampleFiles.Rig, "--boat", "Teal", "--plain").Output, StringComparison.Ordinal);
+        ProgramRun run = ProgramRun.Of("rig", ExampleFiles.Rig, "--boat", "Puffin");
+        Assert.Equal(2, run.Status);
+        Assert.Contains("--boat: 'Puffin' is none of the boats whose rig is known: Teal, Osprey.", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_file_without_a_measure_is_no_rig()
+    {
+        ProgramRun run = ProgramRun.Of("rig", ExampleFiles.Small);
+
+        Assert.Equal(2, run.Status);
+        Assert.Contains("nothing of a rig was measured", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Plain_lines_are_words()
+    {
+        string[] lines = ProgramRun.Of("rig", ExampleFiles.Rig, "--plain").Lines;
+        Assert.All(lines, line => Assert.True(Ascii.IsValid(line), line));
+        Assert.All(lines.Where(l => l.Length > 0), line => Assert.True(char.IsUpper(line[0]) && line[^1] is '.' or ':', line));
+    }
+
+    [Theory]
+    [InlineData(80)]
+    [InlineData(72)]
+    [InlineData(40)]
+    public void No_line_is_wider_than_asked(int width) => Assert.All(
+        ProgramRun.Of("rig", ExampleFiles.Rig, "--width", width.ToString(System.Globalization.CultureInfo.InvariantCulture)).Lines,
+        line => Assert.True(line.Length <= width, line));
+}
