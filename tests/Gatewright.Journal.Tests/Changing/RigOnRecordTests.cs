@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gatewright.Core;
 using Gatewright.Core.Changing;
 using Gatewright.Core.Checking;
@@ -9,7 +8,6 @@ using Gatewright.Journal.Entries;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Tests.Replay;
-using Gatewright.Journal.Views;
 
 namespace Gatewright.Journal.Tests.Changing;
 
@@ -85,7 +83,7 @@ public sealed class RigOnRecordTests
         IReadOnlyList<Fact> facts = KeptRigs.Keep("k", "All", "osprey", rig, null);
 
         Assert.All(facts, f => Assert.InRange(((ThingSet)f).Fields.Count, 1, EntryRules.MostItems));
-        Assert.All(facts, f => Assert.Empty(EntryRules.Problems(Journals.Entry(0, f, 1))));
+        Assert.All(facts, f => Assert.Empty(EntryRules.Problems(Journals.Entry(0, f, 1).Entry)));
     }
 
     [Fact]
