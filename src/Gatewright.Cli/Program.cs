@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Gatewright.Cli.Chances;
+using Gatewright.Cli.Changing;
 using Gatewright.Cli.CheckShed;
 using Gatewright.Cli.Clubs;
 using Gatewright.Cli.Clubs.Recording;
@@ -32,6 +33,9 @@ internal static class Program
             MendCommand.Of(terminal),
             RigCommand.Of(terminal),
             TargetsCommand.Of(terminal),
+            ChangeCommand.Of(terminal),
+            CompareCommand.Of(terminal),
+            TravelCommand.Of(terminal),
             RecordCommand.Of(terminal),
             PrintCommand.Of(terminal),
             ClubCommand.Of(terminal),

@@ -2,6 +2,7 @@ using Gatewright.Words.HowRead;
 using Gatewright.Words.Judged;
 using Gatewright.Words.Naming;
 using Gatewright.Words.Suspected;
+using Gatewright.Words.TheChange;
 using Gatewright.Words.TheRig;
 using Gatewright.Words.Told;
 using Gatewright.Words.ToMend;
@@ -34,6 +35,9 @@ public sealed class Wording
         Shed = new(this);
         Tales = new(this);
         Rig = new(this);
+        Changes = new(this);
+        Comparing = new(this);
+        Travel = new(this);
     }
 
     /// <summary>In English.</summary>
@@ -80,6 +84,15 @@ public sealed class Wording
 
     /// <summary>The rig: its measures, targets, and why one is not good.</summary>
     public RigWords Rig { get; }
+
+    /// <summary>The way from one rig to another.</summary>
+    public ChangeWords Changes { get; }
+
+    /// <summary>Two rigs side by side.</summary>
+    public CompareWords Comparing { get; }
+
+    /// <summary>A boat on the road.</summary>
+    public TravelWords Travel { get; }
 
     /// <summary>Ways to mend.</summary>
     public RemedyWords Remedies { get; }

@@ -59,6 +59,21 @@ internal static class Examples
         new("gatewright simulate --class 4x --stations catch finish --boats 1000", "quads read at catch and finish, and more of them"),
     ];
 
+    private static readonly Example[] Change =
+    [
+        new("gatewright change examples/rig.csv --boat Osprey --to-crew women", "what a crew's targets ask of the boat"),
+        new("gatewright change --club shed --boat Heron --to-day 2026-11-01", "back to the rig it had that day"),
+        new("gatewright change --club shed --boat Heron --to Regatta", "to a rig that the club keeps under a name"),
+    ];
+
+    private static readonly Example[] Compare =
+    [
+        new("gatewright compare --club shed --boat Heron --with Osprey", "two boats side by side"),
+        new("gatewright compare --club shed --boat Heron --on 2026-11-01", "a boat then and now"),
+    ];
+
+    private static readonly Example[] Travel = [new("gatewright travel --club shed --boat Heron", "riggers off and on, and the quick check after")];
+
     private static readonly Example[] Record =
     [
         new("gatewright record round.csv --member kim --club shed --new-club \"Our shed\"", "the first readings of a new club"),
@@ -121,6 +136,9 @@ internal static class Examples
         "mend" => Mend,
         "rig" => Rig,
         "targets" => Targets,
+        "change" => Change,
+        "compare" => Compare,
+        "travel" => Travel,
         "pitch" => Pitch,
         "chances" => Chances,
         "learn" => [Chances[2]],
@@ -144,6 +162,6 @@ internal static class Examples
         "backup" => Backup,
         "restore" => Restore,
         "serve" => Serve,
-        _ => [Check[0], Mend[0], Rig[0], Targets[0], Record[1], Sheets[0], List[0], Serve[0], Pitch[0], Chances[0], Simulate[0]],
+        _ => [Check[0], Mend[0], Rig[0], Targets[0], Change[0], Compare[0], Travel[0], Record[1], Sheets[0], List[0], Serve[0], Pitch[0], Chances[0], Simulate[0]],
     };
 }

@@ -38,6 +38,9 @@ public static class Things
     /// <summary>A target of the rig, of a boat or of a class and crew; its key is a <see cref="Rigging.TargetKey"/>.</summary>
     public const string Target = "target";
 
+    /// <summary>A rig kept under a name, to come back to; its fields are told by <see cref="Changing.KeptRigs"/>.</summary>
+    public const string Rig = "rig";
+
     /// <summary>The club's settings; their key is the group's name.</summary>
     public const string Settings = "settings";
 
@@ -63,6 +66,7 @@ public static class Things
                 ("abeam-floor", FieldType.Number), ("finish-lowest", FieldType.Number), ("finish-highest", FieldType.Number),
                 ("finish-floor", FieldType.Number), ("largest-drop", FieldType.Number), ("largest-range", FieldType.Number)),
             [Target] = Of(("measure", FieldType.Text), ("value", FieldType.Number), ("tolerance", FieldType.Number), ("unit", FieldType.Text)),
+            [Rig] = Of(("name", FieldType.Text), ("boat", FieldType.Key), ("class", FieldType.Class), ("crew", FieldType.Text)),
             [Settings] = Of(),
         };
 

@@ -14,7 +14,7 @@ public static class RecordingRules
     public static bool May(Role role, Fact fact) => role switch
     {
         Role.Keeper => true,
-        Role.Helper => fact is not (Released or ThingSet { Thing: Things.Standard or Things.Settings or Things.Target }),
+        Role.Helper => fact is not (Released or ThingSet { Thing: Things.Standard or Things.Settings or Things.Target or Things.Rig }),
         Role.Crew => fact is Reported or Noted { Thing: Things.Boat },
         Role.Coach => fact is Reported or Held or Released or Noted or PhotoTaken or Retracted,
         _ => false,

@@ -14,7 +14,7 @@ public class FolderOrderTests
     /// </summary>
     private static readonly FolderOrder Core = new(
         "Gatewright.Core", "Numerics", "Geometry", "Measuring", "Judging", "Diagnosing", "Checking", "Advising", "Mending", "Simulating",
-        "Rig");
+        "Rig", "Oars", "Stroke", "Load", "Changing");
 
     private static readonly LoadedTypes TheseTests = Load(typeof(FolderOrderTests).Assembly);
 

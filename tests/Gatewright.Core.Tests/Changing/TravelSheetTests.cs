@@ -1,0 +1,52 @@
+using Gatewright.Core.Changing;
+using Gatewright.Core.Mending;
+
+namespace Gatewright.Core.Tests.Changing;
+
+public class TravelSheetTests
+{
+    [Fact]
+    public void Riggers_come_off_by_sides_in_turn()
+    {
+        TravelSheet sheet = TravelSheet.Of(Rigs.Even("4-").Marked(), ChangeSettings.Default);
+
+        Assert.Equal(["2P", "1S", "4P", "3S"], sheet.Off.Select(r => r.Mark!));
+    }
+
+    [Theory]
+    [InlineData("8+", 8, 4, 4)]
+    [InlineData("4x", 8, 2, 4)]
+    [InlineData("1x", 2, 1, 2)]
+    [InlineData("2-", 2, 2, 2)]
+    public void The_quick_check_reads_each_gate_once_and_measures_the_ends_of_both_sides(string boatClass, int gates, int widths, int heights)
+    {
+        TravelSheet sheet = TravelSheet.Of(Rigs.Even(boatClass), ChangeSettings.Default);
+
+        Assert.Equal(gates, sheet.Check.Count(r => r.Item == RigItem.PitchCatch));
+        Assert.Equal(widths, sheet.Check.Count(r => r.Item is RigItem.Spread or RigItem.Span));
+        Assert.Equal(heights, sheet.Check.Count(r => r.Item == RigItem.Height));
+    }
+
+    /// <remarks>u: before 0.1, back on 0.3, measured again 0.296 (a spread taken once): √(0.01 + 0.09 + 0.0875) = 0.433.</remarks>
+    [Fact]
+    public void What_a_reading_should_show_allows_for_both_readings_and_for_putting_on_again()
+    {
+        QuickReading spread = TravelSheet.Of(Rigs.Even("4-"), ChangeSettings.Default).Check.First(r => r.Item == RigItem.Spread);
+
+        Assert.Equal(new(1, null), spread.Place);
+        Assert.Equal(85, spread.Expected!.Value.Value);
+        Assert.Equal(0.433, spread.Expected.Value.U, 0.001);
+        Assert.Equal(85 - (1.96 * 0.433), spread.Lowest!.Value, 0.001);
+    }
+
+    [Fact]
+    public void Of_what_was_never_read_nothing_is_expected()
+    {
+        QuickReading pitch = TravelSheet.Of(Rigs.Even("4-"), ChangeSettings.Default).Check[0];
+
+        Assert.Equal((RigItem.PitchCatch, null, null), (pitch.Item, pitch.Expected, pitch.Lowest));
+    }
+
+    [Fact]
+    public void It_says_whose_word_comes_first() => Assert.Equal(Caution.Defer, TravelSheet.Cautions[^1]);
+}
