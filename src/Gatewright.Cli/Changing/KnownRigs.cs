@@ -128,7 +128,7 @@ internal sealed class KnownRigs
     private static RigOfBoat? OfFile(BoatRecord? record, BoatMeasures? measures, DateOnly? day, string called)
     {
         IReadOnlyList<Reading> read = record is null ? [] : [.. record.Current.Readings.Where(r => day is null || r.Lie.Date <= day)];
-        IReadOnlyList<RigReading> taken = Latest(measures?.Readings.Where(r => day is null || r.Day <= day) ?? []);
+        List<RigReading> taken = Latest(measures?.Readings.Where(r => day is null || r.Day <= day) ?? []);
         if (read.Count + taken.Count == 0)
         {
             return null;
