@@ -123,6 +123,26 @@ public sealed class Diagnosis : IPitchForecast
         return new(_shares, means, deviations);
     }
 
+    /// <summary>
+    /// A sum over what several gates are, averaged over all stories: what gates share, the level and a gauge's zero, cancels in
+    /// it or adds up as it does in truth.
+    /// </summary>
+    /// <exception cref="ArgumentException">Nothing was read of one of the gates.</exception>
+    internal (double Mean, double Variance) Sum(ReadOnlySpan<GateShare> shares)
+    {
+        int[] at = new int[3 * shares.Length];
+        double[] weights = new double[at.Length];
+        for (int i = 0; i < shares.Length; i++)
+        {
+            Expect(shares[i].Gate);
+            int first = Layout.Gate(shares[i].Gate);
+            (at[3 * i], at[(3 * i) + 1], at[(3 * i) + 2]) = (first, first + 1, first + 2);
+            (weights[3 * i], weights[(3 * i) + 1], weights[(3 * i) + 2]) = (shares[i].GatePitch, shares[i].Aft, shares[i].Out);
+        }
+
+        return Averaged(at, weights);
+    }
+
     private GateDiagnosis Gate(GatePlace gate)
     {
         double[] byCause = new double[Causes.All.Count];

@@ -34,4 +34,7 @@ public sealed class Draws(Func<double> even)
         double length = Math.Sqrt(-2 * Math.Log(1 - even()));
         return Angle.FromDegrees(deviation.Degrees * length * Math.Cos(2 * Math.PI * even()));
     }
+
+    /// <summary>A normal number about 0 of deviation 1.</summary>
+    public double StandardNormal() => Normal(Angle.FromDegrees(1)).Degrees;
 }

@@ -1,0 +1,29 @@
+using Gatewright.Core.Geometry;
+
+namespace Gatewright.Core.Load;
+
+/// <summary>What one gate does to boat and rower, as the mean over the drive.</summary>
+/// <param name="Gate">The gate.</param>
+/// <param name="Handle">What the hands lift to hold the blade at its depth, in newtons.</param>
+/// <param name="FromMean">That, less the mean of all the boat's handles: what one seat feels beside the others.</param>
+/// <param name="Roll">Its roll moment in newton metres, positive down to starboard.</param>
+/// <param name="RollOff">That, less what the gate would do at its target: what mending it can take away.</param>
+public sealed record GateBalance(
+    GatePlace Gate, LoadEstimate Handle, LoadEstimate FromMean, LoadEstimate Roll, LoadEstimate RollOff);
+
+/// <summary>The whole boat's roll moment at one place of the drive.</summary>
+/// <param name="At">The oars' angle.</param>
+/// <param name="Roll">In newton metres, positive down to starboard.</param>
+public sealed record RollPoint(OarAngle At, LoadEstimate Roll);
+
+/// <summary>What is to be gained by mending one gate to its target, the others left as they are.</summary>
+/// <param name="Gate">The gate.</param>
+/// <param name="Fall">By how much it is expected to lower what is asked about; negative where it makes it worse.</param>
+/// <param name="Probability">How likely it is that no other gate lowers it more, and that it lowers it at all.</param>
+public sealed record MendGain(GatePlace Gate, double Fall, double Probability);
+
+/// <summary>Which gate to mend first.</summary>
+/// <param name="Now">What is asked about, as it is expected to be now.</param>
+/// <param name="Gates">Every gate, the likeliest to be right first.</param>
+/// <param name="None">How likely it is that mending any one gate makes it worse.</param>
+public sealed record MendFirst(double Now, IReadOnlyList<MendGain> Gates, double None);
