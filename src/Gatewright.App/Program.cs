@@ -7,7 +7,6 @@ using Gatewright.App.Jobs;
 using Gatewright.App.Keeping.People;
 using Gatewright.App.Shed;
 using Gatewright.Replica.Shelves;
-using Gatewright.Words;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 
 CultureInfo.DefaultThreadCurrentCulture = CultureInfo.CurrentCulture = AppCulture.Of(CultureInfo.CurrentUICulture);
@@ -17,7 +16,7 @@ builder.Services.AddLocalization();
 builder.Services.AddSingleton(typeof(Texts<>));
 builder.Services.AddSingleton(_ => new HttpClient { BaseAddress = new(new Uri(builder.HostEnvironment.BaseAddress), "/") });
 builder.Services.AddSingleton(TimeProvider.System);
-builder.Services.AddSingleton(_ => Wording.In(Language.Of(CultureInfo.CurrentUICulture.Name)));
+builder.Services.AddSingleton(_ => Said.Words);
 builder.Services.AddSingleton<IDeviceShelf, IndexedDbShelf>();
 builder.Services.AddSingleton<ClubInHand>();
 builder.Services.AddSingleton<ThisDevice>();
