@@ -16,7 +16,7 @@ builder.RootComponents.Add<Root>("#app");
 builder.Services.AddSingleton(typeof(Texts<>));
 builder.Services.AddSingleton(_ => new HttpClient { BaseAddress = new(new Uri(builder.HostEnvironment.BaseAddress), "/") });
 builder.Services.AddSingleton(TimeProvider.System);
-builder.Services.AddSingleton(_ => Wording.In(Language.Of(CultureInfo.CurrentUICulture.Name)));
+builder.Services.AddSingleton(_ => Said.Words);
 builder.Services.AddSingleton<IDeviceShelf, IndexedDbShelf>();
 builder.Services.AddSingleton<ClubInHand>();
 builder.Services.AddSingleton<ThisDevice>();

@@ -45,7 +45,7 @@ public sealed class RecordWords(Texts<BoatTexts> texts, ClubInHand inHand, Membe
             GateMended mended => texts["DidMendGate", Said.Words.Names.Gate(new GatePlace(mended.Seat, mended.Side))],
             Noted note => texts["DidNote", note.Text],
             PhotoTaken => texts["DidPhoto"],
-            RackLevelRead level => texts["DidLevel", level.Rack, Said.Entered(level.BowHigh), Said.Entered(level.PortLow)],
+            RackLevelRead level => texts["DidLevel", level.Rack, Figures.Degrees(level.BowHigh), Figures.Degrees(level.PortLow)],
             GaugeReversed reversed => texts["DidReverse", reversed.Gauge],
             StepDone step => texts["DidStep", step.Step + 1],
             MeasureTaken measure => texts["DidMeasure", measure.Measure, measure.Seat, measure.Value, measure.Unit],

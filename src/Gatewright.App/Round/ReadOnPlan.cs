@@ -27,7 +27,7 @@ internal sealed class ReadOnPlan(Texts<RoundTexts> texts, Wording say, ReadingWo
             return new(gate, $"{name}: {texts["NotRead"]}");
         }
 
-        string value = ShownDegrees.Of(taken.Value) + "°";
+        string value = Figures.Shown(taken.Value) + "°";
         string? sure = taken.Station is { } station && judged?.At(station) is { Read: true } pitch
             ? "± " + say.Figures.Degrees(pitch.Pitch.U.Degrees)
             : null;

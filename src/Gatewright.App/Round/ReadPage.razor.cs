@@ -1,5 +1,6 @@
 using System.Globalization;
 using Gatewright.App.Device;
+using Gatewright.App.Frame;
 using Gatewright.Core;
 using Gatewright.Core.Geometry;
 using Gatewright.Core.Judging;
@@ -211,7 +212,7 @@ public sealed partial class ReadPage
         await desk.UndoAsync();
         _standing = null;
         _isStory = false;
-        _said = desk.TakenBack is { } back ? T["TakenBack", _words.Where(back.Step), ShownDegrees.Of(back.Value)] : T["Undo"];
+        _said = desk.TakenBack is { } back ? T["TakenBack", _words.Where(back.Step), Figures.Shown(back.Value)] : T["Undo"];
     });
 
     private Task LaidAsync((Laying Laying, bool IsMoved) laid) => DoAsync(async desk =>

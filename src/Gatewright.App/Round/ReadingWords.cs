@@ -30,8 +30,8 @@ internal sealed class ReadingWords(Texts<RoundTexts> texts, Wording say)
         string taken = desk.Told is not { } told
             ? string.Empty
             : judged is null
-                ? texts["Recorded", Spoken(told.Step), ShownDegrees.Of(told.Value)]
-                : texts["RecordedJudged", Spoken(told.Step), ShownDegrees.Of(told.Value), say.Names.Verdict(judged.Verdict)];
+                ? texts["Recorded", Spoken(told.Step), Figures.Shown(told.Value)]
+                : texts["RecordedJudged", Spoken(told.Step), Figures.Shown(told.Value), say.Names.Verdict(judged.Verdict)];
         return taken + " " + (desk.Walk.Now is { } next ? texts["NextIs", Spoken(next)] : texts["AllRead"]);
     }
 

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Gatewright.App.Keeping.Forms;
+using Gatewright.App.Frame;
 
 namespace Gatewright.App.Tests.Keeping;
 
@@ -60,5 +60,17 @@ public class FiguresTests
         {
             CultureInfo.CurrentCulture = before;
         }
+    }
+
+    /// <summary>One place makes the app's sentences and figures: a second would come to differ.</summary>
+    [Fact]
+    public void Nobody_else_makes_sentences_or_a_minus()
+    {
+        string[] making = [.. Directory.EnumerateFiles(Look.Tokens.Path("src/Gatewright.App"), "*.*", SearchOption.AllDirectories)
+            .Where(file => Path.GetExtension(file) is ".cs" or ".razor" && !file.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal))
+            .Where(file => File.ReadAllText(file) is var text && (text.Contains("Wording.In(", StringComparison.Ordinal) || text.Contains("\"\\u2212\"", StringComparison.Ordinal)))
+            .Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal)];
+
+        Assert.Equal(["Figures.cs", "ReadPage.razor.cs", "Said.cs"], making);
     }
 }

@@ -1,4 +1,4 @@
-using Gatewright.App.Keeping.Forms;
+using Gatewright.App.Frame;
 using Gatewright.Core.Mending;
 using Gatewright.Journal.Exchange.StoresFiles;
 using Gatewright.Journal.Facts;

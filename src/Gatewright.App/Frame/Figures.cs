@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace Gatewright.App.Keeping.Forms;
+namespace Gatewright.App.Frame;
 
 /// <summary>Numbers as people type and read them here.</summary>
 public static class Figures
@@ -26,6 +26,12 @@ public static class Figures
 
     /// <summary>A number with its sign: "+0.5", "−0.5", "0".</summary>
     public static string WithSign(decimal value, string format = "0.0#") => (value > 0 ? "+" : string.Empty) + Text(value, format);
+
+    /// <summary>What a gauge shows, its unit said elsewhere: "4.5", "−0.5", two decimals where two were typed.</summary>
+    public static string Shown(decimal value) => Text(value, "0.0#");
+
+    /// <summary>The same for a machine: "-0.5".</summary>
+    public static string Plain(decimal value) => value.ToString("0.0#", CultureInfo.InvariantCulture);
 
     /// <summary>Degrees: "4.5°".</summary>
     public static string Degrees(decimal value) => Text(value, "0.0##") + "°";
