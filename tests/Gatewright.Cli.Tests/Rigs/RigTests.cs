@@ -21,7 +21,7 @@ public sealed class RigTests
 
     [Fact]
     public void Rigs_are_told_as_expected() =>
-        Expectation.Matches("rig-plain", ProgramRun.Of("rig", ExampleFiles.Rig, "--boat", "teal", "--plain").Output);
+        Expectation.Matches("rig-plain", ProgramRun.Of("rig", ExampleFiles.Rig, "--boat", "sandpiper", "--plain").Output);
 
     [Fact]
     public void Targets_are_listed_as_expected() =>
@@ -29,7 +29,7 @@ public sealed class RigTests
 
     [Theory]
     [InlineData("rig", ExampleFiles.Rig)]
-    [InlineData("rig", ExampleFiles.Rig, "--boat", "Osprey")]
+    [InlineData("rig", ExampleFiles.Rig, "--boat", "Dunlin")]
     [InlineData("check", ExampleFiles.Rig)]
     [InlineData("check", ExampleFiles.Rig, ExampleFiles.Small)]
     [InlineData("targets", "--class", "8+")]
@@ -60,8 +60,8 @@ public sealed class RigTests
 
         Assert.Equal(1, run.Status);
         Assert.Equal(0, document.RootElement.GetProperty("boats").GetArrayLength());
-        Assert.Equal(["Teal", "Osprey"], document.RootElement.GetProperty("rigs").EnumerateArray().Select(r => r.GetProperty("boat").GetString()!));
-        Assert.Contains("The rig of Teal", ProgramRun.Of("check", ExampleFiles.Rig).Output, StringComparison.Ordinal);
+        Assert.Equal(["Sandpiper", "Dunlin"], document.RootElement.GetProperty("rigs").EnumerateArray().Select(r => r.GetProperty("boat").GetString()!));
+        Assert.Contains("The rig of Sandpiper", ProgramRun.Of("check", ExampleFiles.Rig).Output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -76,10 +76,10 @@ public sealed class RigTests
     [Fact]
     public void A_boat_is_found_by_its_name_and_another_is_an_error()
     {
-        Assert.DoesNotContain("Osprey", ProgramRun.Of("check", ExampleFiles.Rig, "--boat", "Teal", "--plain").Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("Dunlin", ProgramRun.Of("check", ExampleFiles.Rig, "--boat", "Sandpiper", "--plain").Output, StringComparison.Ordinal);
         ProgramRun run = ProgramRun.Of("rig", ExampleFiles.Rig, "--boat", "Puffin");
         Assert.Equal(2, run.Status);
-        Assert.Contains("--boat: 'Puffin' is none of the boats whose rig is known: Teal, Osprey.", run.Error, StringComparison.Ordinal);
+        Assert.Contains("--boat: 'Puffin' is none of the boats whose rig is known: Sandpiper, Dunlin.", run.Error, StringComparison.Ordinal);
     }
 
     [Fact]
