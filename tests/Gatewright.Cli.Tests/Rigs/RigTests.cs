@@ -1,12 +1,12 @@
 using System.Text;
 using System.Text.Json;
-using Gatewright.Cli.Tests.CheckShed;
+using Gatewright.Cli.Tests.Clubs;
 using Gatewright.Cli.Tests.Harness;
 
 namespace Gatewright.Cli.Tests.Rigs;
 
 /// <summary>The rig in the terminal.</summary>
-public sealed class RigTests
+public sealed class RigTests(ClubStores stores)
 {
     private static readonly SchemaFile s_schema = new("docs/check.schema.json");
 
@@ -80,6 +80,26 @@ public sealed class RigTests
         ProgramRun run = ProgramRun.Of("rig", ExampleFiles.Rig, "--boat", "Puffin");
         Assert.Equal(2, run.Status);
         Assert.Contains("--boat: 'Puffin' is none of the boats whose rig is known: Sandpiper, Dunlin.", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Lengths_are_told_in_inches_on_request() => Expectation.Matches(
+        "rig-inches", ProgramRun.Of("rig", ExampleFiles.Rig, "--boat", "Dunlin", "--inches", "--width", "80").Output);
+
+    [Fact]
+    public async Task A_club_s_rigs_are_those_recorded_by_the_club_s_targets()
+    {
+        ClubPlace place = await stores.NewAsync();
+        Assert.Contains("36 measures of the rig", place.RecordNew(ExampleFiles.Rig).Output.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        ProgramRun rig = place.Run("rig", "--boat", "Dunlin", "--crew", "men", "--json");
+        using JsonDocument document = JsonDocument.Parse(rig.Output);
+        JsonElement figure = document.RootElement.GetProperty("rigs")[0].GetProperty("figures")[0];
+
+        s_schema.AssertValid(rig.Output);
+        Assert.Equal(("kim", "2026-10-11"), (figure.GetProperty("member").GetString(), figure.GetProperty("date").GetString()));
+        Assert.Equal(1, place.Run("check").Status);
+        Assert.Contains("The rig of Sandpiper", place.Run("check", "--width", "80").Output, StringComparison.Ordinal);
+        Assert.Equal(0, place.Run("targets", "--class", "2x").Status);
     }
 
     [Fact]
