@@ -103,6 +103,42 @@ public sealed class RigTests(ClubStores stores)
     }
 
     [Fact]
+    public async Task A_club_sets_its_own_targets()
+    {
+        ClubPlace place = await stores.NewAsync();
+        place.RecordNew(ExampleFiles.Rig);
+        await place.JoinAsync("shed", "ash", "keeper");
+        await place.JoinAsync("shed", "elm", "helper");
+
+        ProgramRun set = place.Run("targets", "--class", "2x", "--set", "span=158+-1", "--set", "height/port=6.5±0.5in", "--member", "ash", "--plain");
+        Assert.Equal((0, string.Empty), (set.Status, set.Error));
+        Assert.Contains("Span 158 plus or minus 1 cm (set by the club for class and crew).", set.Lines);
+        Assert.Contains("Height port 16.51 plus or minus 1.27 cm (set by the club for class and crew).", set.Lines);
+        Assert.Equal(0, place.Run("targets", "--boat", "Sandpiper", "--set", "span/2=162+-0.5", "--member", "ash").Status);
+        Assert.Contains("\"tolerance\": 0.5,\n          \"source\": \"boat\"", place.Run("rig", "--boat", "Sandpiper", "--json").Output.ReplaceLineEndings("\n"), StringComparison.Ordinal);
+        Assert.DoesNotContain("for this boat", place.Run("targets", "--boat", "Sandpiper", "--set", "span/2=", "--member", "ash").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Whoever_may_not_set_targets_and_what_is_none_is_told()
+    {
+        ClubPlace place = await stores.NewAsync();
+        place.RecordNew(ExampleFiles.Rig);
+        await place.JoinAsync("shed", "elm", "helper");
+        int count = (await place.ClubAsync("shed")).Count;
+
+        Assert.Contains("'elm' is a helper of the club: its keepers set targets.", place.Run("targets", "--class", "2x", "--set", "span=158+-1", "--member", "elm").Error, StringComparison.Ordinal);
+        ProgramRun wrong = place.Run("targets", "--class", "2x", "--set", "reach=1+-1", "--set", "span=1.6+-1", "--set", "span=160", "--member", "elm");
+        Assert.Equal(2, wrong.Status);
+        Assert.Contains("--set: 'reach=1+-1' is no target: expected", wrong.Error, StringComparison.Ordinal);
+        Assert.Contains("--set: 'span=160' is no target: expected", wrong.Error, StringComparison.Ordinal);
+        Assert.Contains("no span is that: give 120 to 190 cm", wrong.Error, StringComparison.Ordinal);
+        Assert.Equal(2, ProgramRun.Of("targets", "--class", "2x", "--set", "span=158+-1").Status);
+        Assert.Equal(2, ProgramRun.Of("targets").Status);
+        Assert.Equal(count, (await place.ClubAsync("shed")).Count);
+    }
+
+    [Fact]
     public void A_file_without_a_measure_is_no_rig()
     {
         ProgramRun run = ProgramRun.Of("rig", ExampleFiles.Small);
