@@ -13,8 +13,8 @@ public class FolderOrderTests
     /// take to mend, and nothing real is decided by a simulation.
     /// </summary>
     private static readonly FolderOrder Core = new(
-        "Gatewright.Core", "Numerics", "Geometry", "Measuring", "Judging", "Diagnosing", "Checking", "Advising", "Mending", "Simulating",
-        "Rig", "Oars", "Stroke", "Load", "Changing");
+        "Gatewright.Core", "Numerics", "Geometry", "Measuring", "Judging", "Diagnosing", "Checking", "Advising", "Mending", "Rig", "Oars", "Stroke",
+        "Changing", "Simulating", "Load");
 
     private static readonly LoadedTypes TheseTests = Load(typeof(FolderOrderTests).Assembly);
 
