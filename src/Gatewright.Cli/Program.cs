@@ -4,6 +4,7 @@ using Gatewright.Cli.CheckShed;
 using Gatewright.Cli.Clubs;
 using Gatewright.Cli.Clubs.Recording;
 using Gatewright.Cli.Mend;
+using Gatewright.Cli.Oars;
 using Gatewright.Cli.PitchThroughStroke;
 using Gatewright.Cli.Rigs;
 using Gatewright.Cli.Serve;
@@ -28,6 +29,7 @@ internal static class Program
             MendCommand.Of(terminal),
             RigCommand.Of(terminal),
             TargetsCommand.Of(terminal),
+            OarsCommand.Of(terminal),
             RecordCommand.Of(terminal),
             ClubCommand.Of(terminal),
             ServeCommand.Of(terminal),

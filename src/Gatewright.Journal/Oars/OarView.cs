@@ -120,7 +120,8 @@ public sealed class OarView
         return Number(_fields["weight"]) is { } stated ? OarFigures.Default.Weight([(double)stated], null) : null;
     }
 
-    private Recorded? Last(OarItem item) => _readings.FindLast(r => ((OarRead)r.Fact).Item == item);
+    /// <summary>The last reading of an item; null for never.</summary>
+    public Recorded? Last(OarItem item) => _readings.FindLast(r => ((OarRead)r.Fact).Item == item);
 
     private List<double> OnDay(OarItem item, DateOnly day)
     {
