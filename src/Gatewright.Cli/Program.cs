@@ -5,6 +5,7 @@ using Gatewright.Cli.CheckShed;
 using Gatewright.Cli.Clubs;
 using Gatewright.Cli.Clubs.Recording;
 using Gatewright.Cli.Mend;
+using Gatewright.Cli.Oars;
 using Gatewright.Cli.PitchThroughStroke;
 using Gatewright.Cli.Print;
 using Gatewright.Cli.Rigs;
@@ -30,6 +31,7 @@ internal static class Program
             MendCommand.Of(terminal),
             RigCommand.Of(terminal),
             TargetsCommand.Of(terminal),
+            OarsCommand.Of(terminal),
             ChangeCommand.Of(terminal),
             CompareCommand.Of(terminal),
             TravelCommand.Of(terminal),

@@ -3,6 +3,7 @@ using Gatewright.Words.Judged;
 using Gatewright.Words.Naming;
 using Gatewright.Words.Suspected;
 using Gatewright.Words.TheChange;
+using Gatewright.Words.TheOars;
 using Gatewright.Words.TheRig;
 using Gatewright.Words.Told;
 using Gatewright.Words.ToMend;
@@ -38,6 +39,7 @@ public sealed class Wording
         Changes = new(this);
         Comparing = new(this);
         Travel = new(this);
+        Oars = new(this);
     }
 
     /// <summary>In English.</summary>
@@ -93,6 +95,9 @@ public sealed class Wording
 
     /// <summary>A boat on the road.</summary>
     public TravelWords Travel { get; }
+
+    /// <summary>Oars and their sets.</summary>
+    public OarWords Oars { get; }
 
     /// <summary>Ways to mend.</summary>
     public RemedyWords Remedies { get; }
