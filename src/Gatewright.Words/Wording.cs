@@ -1,6 +1,7 @@
 using Gatewright.Words.HowRead;
 using Gatewright.Words.Judged;
 using Gatewright.Words.Naming;
+using Gatewright.Words.OnTheWater;
 using Gatewright.Words.Suspected;
 using Gatewright.Words.TheRig;
 using Gatewright.Words.Told;
@@ -34,6 +35,8 @@ public sealed class Wording
         Shed = new(this);
         Tales = new(this);
         Rig = new(this);
+        Stroke = new(this);
+        Load = new(this);
     }
 
     /// <summary>In English.</summary>
@@ -80,6 +83,12 @@ public sealed class Wording
 
     /// <summary>The rig: its measures, targets, and why one is not good.</summary>
     public RigWords Rig { get; }
+
+    /// <summary>Gearing and arc, and what a change does to them.</summary>
+    public StrokeWords Stroke { get; }
+
+    /// <summary>A boat's balance on the water, by a model.</summary>
+    public LoadWords Load { get; }
 
     /// <summary>Ways to mend.</summary>
     public RemedyWords Remedies { get; }
