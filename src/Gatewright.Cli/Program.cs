@@ -1,8 +1,10 @@
 using System.CommandLine;
 using Gatewright.Cli.Chances;
+using Gatewright.Cli.Balances;
 using Gatewright.Cli.CheckShed;
 using Gatewright.Cli.Clubs;
 using Gatewright.Cli.Clubs.Recording;
+using Gatewright.Cli.Gearings;
 using Gatewright.Cli.Mend;
 using Gatewright.Cli.PitchThroughStroke;
 using Gatewright.Cli.Rigs;
@@ -32,6 +34,8 @@ internal static class Program
             ClubCommand.Of(terminal),
             ServeCommand.Of(terminal),
             PitchCommand.Of(terminal),
+            GearingCommand.Of(terminal),
+            BalanceCommand.Of(terminal),
             ChancesCommand.Of(terminal),
             SimulateCommand.Of(terminal),
         };
