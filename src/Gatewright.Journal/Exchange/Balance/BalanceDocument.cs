@@ -58,6 +58,9 @@ public static class BalanceJson
         DefaultIgnoreCondition = JsonIgnoreCondition.Never,
         WriteIndented = true,
         NewLine = "\n",
+
+        // A class such as 8+ stays readable; the text is never put into a web page as it is.
+        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     });
 
     /// <summary>The balance of boats as JSON text, without a line end.</summary>
