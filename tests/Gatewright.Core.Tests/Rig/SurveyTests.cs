@@ -130,6 +130,9 @@ public class SurveyTests(ITestOutputHelper output)
         Assert.Equal(189, boats);
         Assert.Equal(0, stop);
         Assert.InRange((double)within / all, 0.85, 0.99);
+
+        // A boat has some two dozen figures and differences: fewer boats than figures are good, and still more than half.
+        Assert.InRange((double)good / boats, 0.5, 0.9);
     }
 
     private static RigTargets Targets(string @event) =>

@@ -1,15 +1,15 @@
 namespace Gatewright.Core.Tests.Support;
 
-/// <summary>docs/method.md, as far as it is tables.</summary>
+/// <summary>The pages on the method, as far as they are tables.</summary>
 internal static class MethodPage
 {
     /// <summary>The rows of the first table under a heading, cell by cell, without the table's own heading.</summary>
     /// <exception cref="ArgumentException">There is no such heading, or its table has another number of rows.</exception>
-    public static string[][] Table(string heading, int rows)
+    public static string[][] Table(string heading, int rows, string page = "method.md")
     {
         string[][] table =
         [
-            .. Embedded.Lines("docs/method.md")
+            .. Embedded.Lines($"docs/{page}")
                 .SkipWhile(line => line.TrimStart('#').Trim() != heading)
                 .Skip(1)
                 .TakeWhile(line => line.Length == 0 || line[0] != '#')
