@@ -1,9 +1,11 @@
 using System.CommandLine;
 using Gatewright.Cli.Chances;
+using Gatewright.Cli.Balances;
 using Gatewright.Cli.Changing;
 using Gatewright.Cli.CheckShed;
 using Gatewright.Cli.Clubs;
 using Gatewright.Cli.Clubs.Recording;
+using Gatewright.Cli.Gearings;
 using Gatewright.Cli.Mend;
 using Gatewright.Cli.Oars;
 using Gatewright.Cli.PitchThroughStroke;
@@ -40,6 +42,8 @@ internal static class Program
             ClubCommand.Of(terminal),
             ServeCommand.Of(terminal),
             PitchCommand.Of(terminal),
+            GearingCommand.Of(terminal),
+            BalanceCommand.Of(terminal),
             ChancesCommand.Of(terminal),
             SimulateCommand.Of(terminal),
         };

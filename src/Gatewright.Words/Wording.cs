@@ -1,6 +1,7 @@
 using Gatewright.Words.HowRead;
 using Gatewright.Words.Judged;
 using Gatewright.Words.Naming;
+using Gatewright.Words.OnTheWater;
 using Gatewright.Words.Suspected;
 using Gatewright.Words.TheChange;
 using Gatewright.Words.TheOars;
@@ -40,6 +41,8 @@ public sealed class Wording
         Comparing = new(this);
         Travel = new(this);
         Oars = new(this);
+        Stroke = new(this);
+        Load = new(this);
     }
 
     /// <summary>In English.</summary>
@@ -98,6 +101,12 @@ public sealed class Wording
 
     /// <summary>Oars and their sets.</summary>
     public OarWords Oars { get; }
+
+    /// <summary>Gearing and arc, and what a change does to them.</summary>
+    public StrokeWords Stroke { get; }
+
+    /// <summary>A boat's balance on the water, by a model.</summary>
+    public LoadWords Load { get; }
 
     /// <summary>Ways to mend.</summary>
     public RemedyWords Remedies { get; }

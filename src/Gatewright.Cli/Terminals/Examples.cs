@@ -46,6 +46,18 @@ internal static class Examples
         new("gatewright pitch --gate 4 --bow-high 0.5 --lie inverted", "what a gauge shows on a rack that is not level"),
     ];
 
+    private static readonly Example[] Gearing =
+    [
+        new("gatewright gearing --class 8+ --crew women --change spread=-1", "what a centimetre of spread does to an eight's gearing and arc"),
+        new("gatewright gearing round.csv --boat Teal --seat 2 --want catch=+2", "which change reaches two degrees further, touching least"),
+    ];
+
+    private static readonly Example[] Balance =
+    [
+        new("gatewright balance round.csv --boat Heron", "how Heron's gates roll it, by a model, and which to mend first"),
+        new("gatewright balance --club shed --pull women", "every boat of a club, for a women's crew"),
+    ];
+
     private static readonly Example[] Chances =
     [
         new("gatewright chances", "what every why rests on, by default"),
@@ -148,6 +160,8 @@ internal static class Examples
         "compare" => Compare,
         "travel" => Travel,
         "pitch" => Pitch,
+        "gearing" => Gearing,
+        "balance" => Balance,
         "chances" => Chances,
         "learn" => [Chances[2]],
         "reset" => [Chances[3]],
@@ -171,6 +185,6 @@ internal static class Examples
         "backup" => Backup,
         "restore" => Restore,
         "serve" => Serve,
-        _ => [Check[0], Mend[0], Rig[0], Targets[0], Oars[0], Change[0], Compare[0], Travel[0], Record[1], Sheets[0], List[0], Serve[0], Pitch[0], Chances[0], Simulate[0]],
+        _ => [Check[0], Mend[0], Rig[0], Targets[0], Oars[0], Change[0], Compare[0], Travel[0], Record[1], Sheets[0], List[0], Serve[0], Pitch[0], Gearing[0], Balance[0], Chances[0], Simulate[0]],
     };
 }

@@ -1,4 +1,7 @@
 using Gatewright.Core.Judging;
+using Gatewright.Core.Load;
+using Gatewright.Core.Simulating;
+using Gatewright.Journal.Exchange.Balance;
 using Gatewright.Journal.Exchange.Check;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Oars;
@@ -15,6 +18,9 @@ namespace Gatewright.Server.Boats;
 /// <summary>Boats and their verdicts, as the club's journal gives them.</summary>
 internal static class BoatEndpoints
 {
+    /// <summary>Which gate to mend first is found by draws: the same readings give the same answer.</summary>
+    private const int Seed = 1;
+
     /// <summary>Adds them to the routes of a club.</summary>
     public static void MapBoats(this RouteGroupBuilder club)
     {
@@ -33,6 +39,31 @@ internal static class BoatEndpoints
             .Produces<RigDocument>()
             .Needs(ClubRight.SeeBoats)
             .WithSummary("The rig of a boat: measures, targets, and how they are judged, as gatewright.rig/1.");
+        club.MapGet("/boats/{boat}/balance", BalanceAsync)
+            .Produces<BalanceDocument>()
+            .Needs(ClubRight.SeeBoats)
+            .WithSummary("A boat on the water, by a model: roll moment, handle loads, which gate to mend first, as gatewright.balance/1.");
+    }
+
+    private static async Task<Results<ContentHttpResult, ProblemHttpResult>> BalanceAsync(
+        HttpContext context, OpenClubs clubs, string boat, string? pull = null)
+    {
+        ClubAccess access = ClubAccess.Of(context);
+        OpenClub open = await clubs.OpenAsync(access.Club, context.RequestAborted).ConfigureAwait(false);
+        if (!access.Sees(boat)
+            || DriveProfile.OfWord(pull ?? DriveProfile.Men.Name) is not { } profile
+            || await open.Shed.BoatAsync(boat).ConfigureAwait(false) is not { Check: { } check } standing)
+        {
+            return Problem.NotFound("boat");
+        }
+
+        BoatBalance? balance = await Task.Run(() => BoatBalance.Of(
+            check,
+            SeatRigs.Of(check.Readings.Class, new RigView(open.Club, standing.View).Readings),
+            profile,
+            new Draws(new Random(Seed).NextDouble))).ConfigureAwait(false);
+        string json = BalanceJson.Text(profile, [(standing.View.Name, check.Readings.Class.Name, balance)]);
+        return TypedResults.Content(json, "application/json");
     }
 
     private static async Task<Results<ContentHttpResult, ProblemHttpResult>> RigAsync(HttpContext context, OpenClubs clubs, string boat)

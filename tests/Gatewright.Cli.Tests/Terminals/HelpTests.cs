@@ -13,6 +13,8 @@ public sealed class HelpTests
     [InlineData("help-rig", "rig")]
     [InlineData("help-targets", "targets")]
     [InlineData("help-pitch", "pitch")]
+    [InlineData("help-gearing", "gearing")]
+    [InlineData("help-balance", "balance")]
     [InlineData("help-chances", "chances")]
     [InlineData("help-chances-learn", "chances", "learn")]
     [InlineData("help-chances-reset", "chances", "reset")]
