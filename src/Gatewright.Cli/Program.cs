@@ -5,11 +5,8 @@ using Gatewright.Cli.Clubs;
 using Gatewright.Cli.Clubs.Recording;
 using Gatewright.Cli.Mend;
 using Gatewright.Cli.PitchThroughStroke;
-<<<<<<< HEAD
 using Gatewright.Cli.Print;
-=======
 using Gatewright.Cli.Rigs;
->>>>>>> rig
 using Gatewright.Cli.Serve;
 using Gatewright.Cli.Simulate;
 using Gatewright.Cli.Terminals;
