@@ -8,7 +8,6 @@ using Gatewright.Journal.Exchange.Recording;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Standing;
-using Gatewright.Printing;
 using Gatewright.Printing.RigSheets;
 using Gatewright.Words;
 
