@@ -39,7 +39,11 @@ internal sealed class PocketCard(Imprint imprint, RigSheet sheet)
         if (sheet.Class is { } boatClass)
         {
             next = Gates(leaf, left, right, next, boatClass);
-            Rig(leaf, left, right - left, next, y + Height - Inset - Lettering.Small.LineMm);
+            double foot = y + Height - Inset - Lettering.Small.LineMm;
+            if (foot - next > Lettering.Small.LineMm)
+            {
+                Rig(leaf, left, right - left, next, foot);
+            }
         }
 
         leaf.Fit(Foot(), left, y + Height - Inset, right - left, Lettering.Small, 6.5);
@@ -137,36 +141,34 @@ internal sealed class PocketCard(Imprint imprint, RigSheet sheet)
     private static double Column(double at, double block, int station, bool isScull) =>
         at + (isScull ? 5 : 24) + ((station + 1) * Step(block, isScull)) - 0.8;
 
-    /// <summary>The measures of the rig: one figure where all seats have the same, else the least and the greatest.</summary>
+    /// <summary>
+    /// The measures of the rig that were taken: one figure where all seats have the same, else each that occurs. Where none
+    /// was, the targets that a boat is set up by first.
+    /// </summary>
     private void Rig(Leaf leaf, double left, double width, double y, double bottom)
     {
-        List<string> lines = [.. sheet.Measures.Select(Measure).OfType<string>()];
-        if (lines.Count == 0)
+        bool isTaken = sheet.Measures.Any(m => m.IsMeasured);
+        List<string> told = [.. sheet.Measures.Where(m => isTaken ? m.IsMeasured : m.IsFirst)
+            .GroupBy(m => (m.Measure, m.Unit))
+            .Select(g => $"{g.Key.Measure} {string.Join(" / ", g.SelectMany(m => Figures(m, isTaken)).Distinct())} {g.Key.Unit}")];
+        if (told.Count == 0)
         {
             return;
         }
 
-        y += Lettering.Small.LineMm + 0.4;
-        foreach (string line in leaf.Wrap(string.Join(" · ", lines), width, Lettering.Small))
+        string before = isTaken ? string.Empty : $"{imprint.Texts["Rig.Target"]}: ";
+        int most = Math.Max(1, (int)((bottom - y) / Lettering.Small.LineMm));
+        string text = before + string.Join(" · ", told);
+        while (told.Count > 1 && leaf.Wrap(text, width, Lettering.Small).Count > most)
         {
-            if (y > bottom)
-            {
-                break;
-            }
-
-            leaf.Text(line, left, y, Lettering.Small);
-            y += Lettering.Small.LineMm;
+            told.RemoveAt(told.Count - 1);
+            text = $"{before}{string.Join(" · ", told)} · …";
         }
+
+        leaf.Paragraph(text, left, y + Lettering.Small.LineMm + 0.4, width, Lettering.Small);
     }
 
-    private static string? Measure(SheetMeasure measure)
-    {
-        List<string> values = [.. measure.Seats.OfType<SheetValue>().Select(v => v.Value).Distinct()];
-        return values.Count switch
-        {
-            0 => measure.Target is { } target ? $"{measure.Name}: {target}" : null,
-            1 => $"{measure.Name} {values[0]}",
-            _ => $"{measure.Name} {string.Join("/", values)}",
-        };
-    }
+    private static IEnumerable<string> Figures(SheetMeasure measure, bool isTaken) => isTaken
+        ? measure.Seats.OfType<SheetValue>().Select(v => v.IsExpected ? $"({v.Value})" : v.Value)
+        : measure.Target is { } target ? [target] : [];
 }

@@ -19,7 +19,7 @@ public static class PocketCardPrint
     public static byte[] Of(Club club, IReadOnlyList<BoatStanding> boats, Imprint imprint)
     {
         ArgumentNullException.ThrowIfNull(imprint);
-        List<RigSheet> sheets = [.. boats.Select(boat => RigSheet.Of(club, boat, imprint))];
+        IReadOnlyList<RigSheet> sheets = RigSheet.Of(club, boats, imprint);
         return Press.Print(imprint, imprint.Texts["Title.Card"], book =>
         {
             foreach (RigSheet[] page in sheets.Chunk(Across * Down))

@@ -11,14 +11,16 @@ internal sealed class RecheckForm(Imprint imprint, JobView job)
 {
     private const double StationWidth = 38;
     private const double ExpectedWidth = 62;
+    private const int LinesBelow = 3;
     private const double Row = TickBox.WritingHeight + 2;
 
     /// <summary>Draws it, all on one page.</summary>
     public void Draw(Flow flow)
     {
-        flow.Room(((job.Plan.Expected.Count + 4) * Row) + 16);
+        string how = imprint.Texts[job.Plan.Expected.Count > 0 ? "Job.RecheckHow" : "Job.ReadAgain"];
+        flow.Room(Flow.HeadingHeight + flow.Leaf.Height(how, Frame.Width, Lettering.Note) + ((job.Plan.Expected.Count + LinesBelow) * Row) + 2);
         flow.Heading(imprint.Texts["Job.Recheck"]);
-        flow.Paragraph(imprint.Texts[job.Plan.Expected.Count > 0 ? "Job.RecheckHow" : "Job.ReadAgain"], Lettering.Note);
+        flow.Paragraph(how, Lettering.Note);
         flow.Y += 1;
         foreach (ExpectedAt expected in job.Plan.Expected.OrderBy(e => e.Station))
         {

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Gatewright.Core;
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Oars;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Standing;
 using Gatewright.Journal.Views;
@@ -56,16 +57,12 @@ public sealed class ClubLabels(Club club, Imprint imprint, string? address)
 
     private IEnumerable<Label> Oars()
     {
-        var titles = new ThingTitles(club, Things.Oar);
-        var sets = new ThingTitles(club, Things.OarSet);
-        return club.Subjects.Where(s => s.Thing == Things.Oar)
-            .Select(s => (s.Key, Set: new ThingView(club, Things.Oar, s.Key)["set"]))
-            .OrderBy(o => o.Set is null).ThenBy(o => o.Set, StringComparer.Ordinal).ThenBy(o => titles[o.Key], StringComparer.OrdinalIgnoreCase)
-            .Select(o => new Label(
-                titles[o.Key],
-                o.Set is { } set ? imprint.Texts["Label.OarOf", sets[set]] : imprint.Texts["Label.Oar"],
-                Code(null, $"oars/{Uri.EscapeDataString(o.Key)}", o.Key),
-                o.Key));
+        var oars = new OarsView(club);
+        return oars.Sets.Append(oars.Loose).SelectMany(set => set.Oars.Select(oar => new Label(
+            oar.Title,
+            set.Key is null ? imprint.Texts["Label.Oar"] : imprint.Texts["Label.OarOf", set.Title],
+            Code(null, $"oars/{Uri.EscapeDataString(oar.Key)}", oar.Key),
+            oar.Key)));
     }
 
     private string Code(string? set, string page, string key) =>

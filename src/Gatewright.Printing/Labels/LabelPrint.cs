@@ -7,6 +7,9 @@ namespace Gatewright.Printing.Labels;
 /// <summary>Labels with codes on sheets of labels.</summary>
 public static class LabelPrint
 {
+    /// <summary>Points under which a title is larger in two lines than in one.</summary>
+    private const double LeastInOneLine = 14;
+
     /// <summary>The labels, in their order.</summary>
     /// <param name="labels">What they say.</param>
     /// <param name="format">The grid.</param>
@@ -69,21 +72,26 @@ public static class LabelPrint
             y += title.LineMm;
         }
 
-        leaf.Fit(label.Line, left, y, width, Lettering.Note, Lettering.LeastInTheHand);
-        leaf.Fit(label.Typed, left, place.Y + place.Height - 0.8, width, Lettering.Small, 6);
+        double typed = place.Y + place.Height - 0.8;
+        leaf.Fit(label.Line, left, Math.Min(y, typed - Lettering.Note.LineMm), width, Lettering.Note, Lettering.LeastInTheHand);
+        leaf.Fit(label.Typed, left, typed, width, Lettering.Small, 6);
     }
 
-    /// <summary>As large as the label allows: a boat is found by its label from where one stands.</summary>
+    /// <summary>As large as the label allows, in one line if that is not small: a boat is found by its label from where one stands.</summary>
     private static Lettering Title(Leaf leaf, string title, double width, double height)
     {
-        double room = height - (2.4 * Lettering.Note.LineMm);
-        foreach (double points in (ReadOnlySpan<double>)[28, 24, 20, 17, 14, 12, 10, 9])
+        double room = height - (2.6 * Lettering.Note.LineMm);
+        foreach (int lines in (ReadOnlySpan<int>)[1, int.MaxValue])
         {
-            var lettering = new Lettering(points, IsBold: true);
-            bool isWhole = title.Split(' ').All(word => leaf.Width(word, lettering) <= width);
-            if (isWhole && leaf.Height(title, width, lettering) <= room)
+            foreach (double points in (ReadOnlySpan<double>)[28, 24, 20, 17, 14, 12, 10, 9])
             {
-                return lettering;
+                var lettering = new Lettering(points, IsBold: true);
+                bool isWhole = title.Split(' ').All(word => leaf.Width(word, lettering) <= width);
+                int taken = leaf.Wrap(title, width, lettering).Count;
+                if (isWhole && taken <= lines && taken * lettering.LineMm <= room && (taken > 1 || lines > 1 || points >= LeastInOneLine))
+                {
+                    return lettering;
+                }
             }
         }
 

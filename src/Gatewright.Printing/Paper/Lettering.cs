@@ -9,7 +9,7 @@ namespace Gatewright.Printing.Paper;
 /// Two distances decide. A sheet on the bench or on the boat is read at arm's length, 64 cm; a note on it is read in the hand,
 /// 40 cm. ISO 9241-303 asks that a capital be at least 16′ of arc high and prefers 20′ (from memory): 3.0 mm at 64 cm, 1.9 mm
 /// at 40 cm. A capital of the faces used is at least 0.714 of the size, so nothing that is read at work is under 12 points, and
-/// nothing at all under 8.
+/// nothing under 8 but what is also told elsewhere: a heading on a pocket card, the key on the smallest label.
 /// </remarks>
 /// <param name="Points">The size in points of 1/72 inch.</param>
 /// <param name="IsBold">Whether it is bold.</param>

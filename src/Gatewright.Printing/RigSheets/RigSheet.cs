@@ -47,8 +47,15 @@ internal sealed record RigSheet(
     bool StaysAshore,
     string? WidestU)
 {
+    /// <summary>The sheets of some boats.</summary>
+    public static IReadOnlyList<RigSheet> Of(Club club, IEnumerable<BoatStanding> boats, Imprint imprint)
+    {
+        var oars = new OarTold(imprint, club);
+        return [.. boats.Select(boat => Of(club, boat, oars, imprint))];
+    }
+
     /// <summary>The sheet of a boat. Asks for its diagnosis, for what was not read.</summary>
-    public static RigSheet Of(Club club, BoatStanding boat, Imprint imprint)
+    private static RigSheet Of(Club club, BoatStanding boat, OarTold oars, Imprint imprint)
     {
         Wording say = imprint.Say;
         BoatView view = boat.View;
@@ -66,7 +73,7 @@ internal sealed record RigSheet(
             check is null ? null : say.Cautions.For(check.Verdict),
             [.. BoatGates.Of(club, view).Select(gate => told.Gate(club, view, check, gate))],
             [.. rig.Measures()],
-            [],
+            [.. oars.Of(view.Key)],
             [.. check is null ? [] : told.Reasons(check), .. rig.Reasons()],
             [.. told.Open(view)],
             [

@@ -71,15 +71,19 @@ internal sealed class RigTold(Imprint imprint, BoatRig rig)
             .Distinct();
         string target = string.Join("; ", targets);
         return new(
+            Sentence.Capital(_say.Rig.Measure(measure)),
+            Unit(measure),
             Name(measure, side),
             target.Length == 0 ? null : target,
             measure is RigMeasure.Spread or RigMeasure.Span or RigMeasure.Height or RigMeasure.Inboard or RigMeasure.OarLength,
             [.. Enumerable.Range(1, boatClass.Seats).Select(seat => Value(measure, places.FirstOrDefault(p => p.Seat == seat)))]);
     }
 
+    private static string Unit(RigMeasure measure) => measure.IsAngle() ? "°" : "cm";
+
     private string Name(RigMeasure measure, Side? side)
     {
-        string name = $"{Sentence.Capital(_say.Rig.Measure(measure))}, {(measure.IsAngle() ? "°" : "cm")}";
+        string name = $"{Sentence.Capital(_say.Rig.Measure(measure))}, {Unit(measure)}";
         return side is { } one ? $"{name}, {_say.Names.Side(one)}" : name;
     }
 

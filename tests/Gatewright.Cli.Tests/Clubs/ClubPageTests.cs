@@ -18,6 +18,7 @@ public sealed partial class ClubPageTests
         ["export"] = typeof(ExportedDocument),
         ["import"] = typeof(ImportedDocument),
         ["record"] = typeof(RecordedDocument),
+        ["print"] = typeof(PrintedDocument),
         ["verify, backup, restore"] = typeof(StoreReportDocument),
         ["changes"] = typeof(ChangesDocument),
         ["a thing that changed"] = typeof(ChangedThing),

@@ -85,6 +85,15 @@ public class RigSheetTests
             reason => Assert.Contains(Wording.English.Rig.Of(reason), said, StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("en", "Seat 1 port: 1 port of The blue ones, length 288.5 ± ")]
+    [InlineData("de", "Platz 1 Backbord: 1 port aus The blue ones, Länge 288,5 ± ")]
+    public void Its_oars_stand_on_it_with_their_figures(string tag, string expected)
+    {
+        using var pdf = new Poppler(RigSheetPrint.Of(Printed.Full.Club, Printed.Full.Boats("Nuthatch"), ExampleClub.Imprint(Language.Of(tag))));
+        Assert.Contains(expected, pdf.Said(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_held_boat_says_so_with_the_reason_who_and_when_and_what_is_open()
     {

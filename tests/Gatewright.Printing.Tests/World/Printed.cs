@@ -40,7 +40,7 @@ internal static class Printed
             new Reported(eight, ReportKind.Knock, 3, Side.Port, "hit the pontoon while landing in the dark"),
             new Reported(eight, ReportKind.WashesOut, 6, Side.Starboard),
             new ThingSet(Things.Boat, quad, new Dictionary<string, string?> { ["code"] = "N-17" }),
-            new ThingSet(Things.Oar, "oar-1", new Dictionary<string, string?> { ["name"] = "1 port", ["set"] = "blue" }),
+            new ThingSet(Things.Oar, "oar-1", new Dictionary<string, string?> { ["name"] = "1 port", ["set"] = "blue", ["boat"] = quad, ["seat"] = "1", ["side"] = "port", ["length"] = "288.5" }),
             new ThingSet(Things.Oar, "oar-2", new Dictionary<string, string?> { ["name"] = "2 starboard", ["set"] = "blue" }),
             new ThingSet(Things.OarSet, "blue", new Dictionary<string, string?> { ["name"] = "The blue ones" }));
         club.With(
