@@ -117,6 +117,7 @@ internal static class GatewrightServer
         club.MapPhotos();
         club.MapBoats();
         club.MapPlan();
+        club.MapChanges();
         club.MapMembers();
         app.MapRazorComponents<Frame>();
         if (options.Demo)
