@@ -72,11 +72,8 @@ internal static class ChangeRun
             }
 
             number++;
-            yield return FormattableString.Invariant($"{number}. {English.Changes.Step(step)}");
-            if (English.Changes.Follows(step) is { } follows)
-            {
-                yield return $"   {follows}";
-            }
+            string follows = English.Changes.Follows(step) is { } told ? " " + told : string.Empty;
+            yield return FormattableString.Invariant($"{number}. {English.Changes.Step(step)}{follows}");
         }
 
         IReadOnlyList<string> parts = English.Changes.Parts(plan);
@@ -94,9 +91,9 @@ internal static class ChangeRun
         {
             yield return string.Empty;
             yield return English.Changes.MeasureFirstHead;
-            foreach (UnclearItem unclear in plan.Unclear)
+            foreach (string unclear in English.Changes.Unclear(plan))
             {
-                yield return English.Changes.Unclear(unclear);
+                yield return unclear;
             }
         }
 

@@ -1,7 +1,6 @@
 using Gatewright.Cli.CheckShed;
 using Gatewright.Cli.Clubs.Keeping;
 using Gatewright.Cli.Clubs.Looking;
-using Gatewright.Cli.Inputs;
 using Gatewright.Cli.Terminals;
 using Gatewright.Core;
 using Gatewright.Core.Changing;
@@ -138,7 +137,7 @@ internal sealed class KnownRigs
         List<RigValue> values = [.. RigValues.Of(taken)];
         if (record is not null && read.Count > 0)
         {
-            values.AddRange(RigValues.Of((record with { Current = record.Current with { Readings = read } }).Check(CheckSettings.Default)));
+            values.AddRange(RigValues.Of((record with { Current = record.Current with { Readings = read } }).Check(RigOnRecord.LastDay(CheckSettings.Default))));
         }
 
         return RigOfBoat.Of(called, boatClass, Gates(boatClass, record, taken), values);

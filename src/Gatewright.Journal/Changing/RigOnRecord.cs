@@ -38,6 +38,16 @@ public static class RigOnRecord
         return new(name, boatClass, view.Gates, values, Marks(club, Things.Rigger, boat.Key, view.Gates), oars, Inserts(club, boat.Key, view.Gates));
     }
 
+    /// <summary>
+    /// The settings by which a rig is read: of each gate its last day alone. Between two days something may have been set and not told
+    /// of, and that is just what a comparison is asked for.
+    /// </summary>
+    public static CheckSettings LastDay(CheckSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        return settings with { DaysCombined = 1 };
+    }
+
     /// <summary>The rig of a boat on a day, or today for null; null while its class is not known.</summary>
     public static RigOfBoat? On(Club club, string key, DateOnly? day, CheckSettings settings, string name)
     {
@@ -62,7 +72,7 @@ public static class RigOnRecord
         var boat = new BoatView(known, key);
         BoatRecord? taken = boat.Record(settings.Diagnosing.Measuring);
         BoatCheck? check = taken is { Current.Readings.Count: > 0 }
-            ? taken.Check(settings with { Standard = ClubSettings.Of(known, boat) })
+            ? taken.Check(LastDay(settings) with { Standard = ClubSettings.Of(known, boat) })
             : null;
         return Of(known, boat, check, name);
     }

@@ -119,6 +119,7 @@ internal static class GatewrightServer
         club.MapBoats();
         club.MapPlan();
         club.MapPrint();
+        club.MapChanges();
         club.MapMembers();
         app.MapRazorComponents<Frame>();
         if (options.Demo)

@@ -32,7 +32,7 @@ public sealed class ChangeWords
         ArgumentNullException.ThrowIfNull(plan);
         string steps = _say.Counted("Change.Steps", plan.Steps.Count, plan.Steps.Count);
         string moved = plan.RiggersMoved == 0 ? steps : $"{steps}, {_say.Counted("Change.Moved", plan.RiggersMoved, plan.RiggersMoved)}";
-        return plan.Steps.Count == 0 ? _say.Text("Change.Nothing") : _say.Text("Change.Head", plan.Rig.Name, plan.Target.Name, moved);
+        return plan.Steps.Count == 0 ? _say.Text(plan.Unclear.Count == 0 ? "Change.Nothing" : "Change.NothingYet") : _say.Text("Change.Head", plan.Rig.Name, plan.Target.Name, moved);
     }
 
     /// <summary>What to do.</summary>
@@ -56,14 +56,21 @@ public sealed class ChangeWords
         return expect is not null && effects is not null ? _say.Text("Sentence.Two", expect, effects) : expect ?? effects;
     }
 
-    /// <summary>What is to be measured before anything is done about it.</summary>
-    public string Unclear(UnclearItem unclear)
+    /// <summary>What is to be measured before anything is done about it, a sentence each; of what nobody measured the places together.</summary>
+    public IReadOnlyList<string> Unclear(ChangePlan plan)
     {
-        ArgumentNullException.ThrowIfNull(unclear);
+        ArgumentNullException.ThrowIfNull(plan);
+        return [.. plan.Unclear
+            .GroupBy(u => (u.Why, u.Aim.Item, u.Aim.Value, Of: u.Why == UnclearWhy.NotMeasured ? default : u.Place))
+            .Select(g => Unclear(g.First(), string.Join(", ", g.Select(u => _say.Rig.Place(u.Place)))))];
+    }
+
+    private string Unclear(UnclearItem unclear, string places)
+    {
         RigItem item = unclear.Aim.Item;
         return _say.Text(
             $"Change.Unclear.{unclear.Why}",
-            Sentence.Capital(_say.Rig.Place(unclear.Place)),
+            Sentence.Capital(places),
             Item(item),
             Figure(item, unclear.Aim.Value),
             unclear.Now is { } now ? Figure(item, now) : string.Empty);

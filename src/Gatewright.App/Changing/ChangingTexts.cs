@@ -1,0 +1,4 @@
+namespace Gatewright.App.Changing;
+
+/// <summary>Names the texts of the pages about whole rigs.</summary>
+public sealed class ChangingTexts;

@@ -1,0 +1,129 @@
+using System.Globalization;
+using AngleSharp.Dom;
+using Bunit;
+using Gatewright.App.Changing;
+using Gatewright.App.Device;
+using Gatewright.App.Frame;
+using Gatewright.App.Tests.World;
+using Gatewright.Core;
+using Gatewright.Core.Diagnosing;
+using Gatewright.Core.Measuring;
+using Gatewright.Journal.Facts;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Gatewright.App.Tests.Changing;
+
+/// <summary>The pages about a boat's whole rig, over a club with two pairs.</summary>
+public sealed class ChangingPagesTests
+{
+    private static readonly DateOnly May4 = new(2026, 5, 4);
+
+    public ChangingPagesTests() => CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo("en");
+
+    [Fact]
+    public async Task A_step_is_ticked_and_put_on_record_and_the_plan_is_done()
+    {
+        await using ClubOnDevice club = await StartAsync();
+        IRenderedComponent<ChangePage> page = Render<ChangePage>(club, "boat/teal/change?to=day%3A2026-05-04");
+        page.WaitForElement("#plan-head");
+
+        Assert.Contains("Seat 2: set the spread from 87.0 cm to 85.0 cm.", page.Find("#phase-width").ParentElement!.TextContent, StringComparison.Ordinal);
+        Assert.True(page.Find("#record").HasAttribute("disabled"));
+        page.Find(".step input").Change(true);
+        Assert.Equal("Record 1 of 1 as done", page.Find("#record").TextContent);
+        page.Find("#record").Click();
+        page.WaitForElement("#recorded");
+
+        Assert.Contains(club.Recorded<MeasureTaken>(), m => m is { Boat: "teal", Measure: "spread", Seat: 2, Value: 85, Date: null });
+        Assert.Contains(club.Recorded<Reported>(), r => r is { Kind: ReportKind.Refitted, Seat: 2, Side: Side.Port });
+        Assert.Contains(club.Recorded<Noted>(), n => n.Text == "Rig changed to Teal, 2026-05-04: 1 of 1 steps.");
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll(".step")));
+    }
+
+    [Fact]
+    public async Task A_rig_is_kept_under_a_name_and_offered()
+    {
+        await using ClubOnDevice club = await StartAsync();
+        IRenderedComponent<ChangePage> page = Render<ChangePage>(club, "boat/teal/change");
+        page.WaitForElement("#keep-name").Change("Regatta");
+        page.Find("details form").Submit();
+
+        page.WaitForAssertion(() => Assert.Contains(page.FindAll("#to option"), o => o.TextContent == "Regatta"));
+        Assert.Contains(club.Recorded<ThingSet>(), s => s.Thing == Things.Rig && s.Fields["spread/2"] == "87");
+    }
+
+    [Fact]
+    public async Task Two_boats_are_laid_side_by_side()
+    {
+        await using ClubOnDevice club = await StartAsync();
+        IRenderedComponent<ComparePage> page = Render<ComparePage>(club, "boat/teal/compare?with=boat%3Awren");
+        page.WaitForElement("#compared-head");
+
+        IElement differs = page.Find("#as-Differs").ParentElement!;
+        Assert.Contains("Seat 2 spread", Spaced(differs), StringComparison.Ordinal);
+        Assert.Contains("\u22123.0 ± 0.4 cm", Spaced(differs), StringComparison.Ordinal);
+        Assert.Contains("less, over 99 % sure", Spaced(differs), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_boat_on_the_road_is_read_once_all_its_riggers_are_on()
+    {
+        await using ClubOnDevice club = await StartAsync();
+        IRenderedComponent<TravelPage> page = Render<TravelPage>(club, "boat/teal/travel");
+        page.WaitForElement("#put-on");
+
+        Assert.Contains("Rigger of seat 1 starboard: write that on it", page.Find("#off").ParentElement!.TextContent, StringComparison.Ordinal);
+        for (int i = 0; i < 2; i++)
+        {
+            Assert.True(page.Find("#put-on").HasAttribute("disabled"));
+            page.Find("#on").ParentElement!.QuerySelectorAll("input")[i].Change(true);
+        }
+
+        page.Find("#put-on").Click();
+
+        page.WaitForAssertion(() => Assert.EndsWith("round?boat=teal", club.Page.Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal));
+        Assert.Equal(2, club.Recorded<Reported>().Count);
+    }
+
+    [Theory]
+    [InlineData("boat/grebe/change", "grebe", "There is no such boat.")]
+    [InlineData("boat/plain/change", "plain", "Its class is not known yet; set it first.")]
+    public async Task A_boat_without_a_rig_says_why(string place, string key, string told)
+    {
+        await using ClubOnDevice club = await StartAsync();
+        IRenderedComponent<ChangePage> page = Render<ChangePage>(club, place, key);
+
+        page.WaitForAssertion(() => Assert.Contains(told, page.Markup, StringComparison.Ordinal));
+    }
+
+    private static string Spaced(IElement element) => string.Join(' ', element.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+
+    private static IRenderedComponent<T> Render<T>(ClubOnDevice club, string place, string key = "teal")
+        where T : RigPage
+    {
+        BunitContext.DefaultWaitTimeout = TimeSpan.FromSeconds(30);
+        club.Page.Services.GetRequiredService<NavigationManager>().NavigateTo(place);
+        return club.Page.Render<T>(p => p.Add(b => b.Key, key));
+    }
+
+    private static async Task<ClubOnDevice> StartAsync()
+    {
+        ClubOnDevice club = await ClubOnDevice.StartAsync();
+        club.Page.Services.AddSingleton<IndexedDbShelf>();
+        club.Page.Services.AddSingleton<ThisDevice>();
+        await club.InHand.RecordAsync(
+            Boat("teal", ("name", "Teal"), ("class", "2-")),
+            Boat("wren", ("name", "Wren"), ("class", "2-")),
+            Boat("plain", ("name", "Plain")),
+            new MeasureTaken("teal", "spread", 2, 85, "cm", Date: May4),
+            new MeasureTaken("teal", "spread", 2, 87, "cm", Date: May4.AddDays(9)),
+            new MeasureTaken("wren", "spread", 2, 84, "cm", Date: May4),
+            new BoatLaid("l", "teal", Lie.Upright, LevelBasis.Read, 0, 0, Date: May4),
+            new Gatewright.Journal.Facts.ReadingTaken("l", "teal", ReadItem.Gate, 2, Side.Port, 4, Station.Abeam));
+        return club;
+    }
+
+    private static ThingSet Boat(string key, params (string Field, string? Value)[] fields) =>
+        new(Things.Boat, key, fields.ToDictionary(f => f.Field, f => f.Value));
+}
