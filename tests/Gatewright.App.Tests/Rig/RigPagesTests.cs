@@ -48,7 +48,7 @@ public sealed class RigPagesTests
         await using RigInHand rig = await RigInHand.StartAsync();
         IRenderedComponent<RigPage> page = Page(rig);
 
-        Assert.Equal("not measured yet", page.Find("#rig-whole ~ .verdict .word").TextContent);
+        Assert.Equal("not measured yet", page.Find("#rig-whole ~ .rig-verdict .word").TextContent);
         Assert.Contains("rigging survey", page.Find("section[aria-labelledby=m-span]").TextContent, StringComparison.Ordinal);
         Assert.Equal("boat/teal/rig/measure", page.Find("#measure-rig").GetAttribute("href"));
     }
