@@ -16,7 +16,7 @@ public sealed record BoatBerth(string? Rack, Lie Lie, LevelBasis? Level, BoatLai
     {
         ArgumentNullException.ThrowIfNull(boat);
         BoatLaid? last = boat.Records.Select(r => r.As<BoatLaid>()).OfType<BoatLaid>().LastOrDefault();
-        string? rack = boat.Properties["rack"] ?? boat.Records.Select(r => r.As<BoatLaid>()).OfType<BoatLaid>().LastOrDefault(l => l.Rack is not null)?.Rack;
+        string? rack = RackOf(boat);
         Lie lie = last?.Lie ?? boat.Properties["lie"] switch
         {
             "upright" => Lie.Upright,
@@ -24,6 +24,17 @@ public sealed record BoatBerth(string? Rack, Lie Lie, LevelBasis? Level, BoatLai
             _ => rack is null ? Lie.Upright : Lie.Inverted,
         };
         return new(rack, lie, last?.Level, last);
+    }
+
+    /// <summary>
+    /// What was set holds, and of one that was taken off its rack that it lies on none: until it is laid on one to be read.
+    /// </summary>
+    private static string? RackOf(BoatView boat)
+    {
+        FieldValue? set = boat.Properties.Holding("rack");
+        return set?.Value ?? boat.Records
+            .LastOrDefault(r => r.As<BoatLaid>() is { Rack: not null } && (set is null || r.Entry.Time > set.Entry.Time))?
+            .As<BoatLaid>()?.Rack;
     }
 
     /// <summary>Whether a rack's level was ever read: only then does it say anything of the boats on it.</summary>

@@ -11,6 +11,8 @@ namespace Gatewright.App.Keeping.Boats;
 public sealed class BoatForm
 {
     private readonly Dictionary<int, Side> _sides = [];
+    private readonly Dictionary<GatePlace, GateForm> _parts = [];
+    private readonly Dictionary<GatePlace, FieldsBefore> _partsBefore = [];
     private FieldsBefore _before = FieldsBefore.None;
     private IReadOnlyList<GatePlace> _gatesBefore = [];
     private bool _wasSaid;
@@ -67,6 +69,13 @@ public sealed class BoatForm
             form._before = FieldsBefore.Of(form.Fields);
         }
 
+        foreach (GatePlace gate in form.BothSides)
+        {
+            var thing = new ThingView(club, Things.Gate, KeyOf(key, gate));
+            form._parts[gate] = GateForm.Of(thing);
+            form._partsBefore[gate] = FieldsBefore.Of(form._parts[gate].Fields);
+        }
+
         if (form.HasSides)
         {
             form._gatesBefore = BoatGates.Of(club, view);
@@ -79,8 +88,34 @@ public sealed class BoatForm
         return form;
     }
 
-    /// <summary>Puts a seat on the other side.</summary>
-    public void Turn(GatePlace gate) => _sides[gate.Seat] = gate.Side == Side.Port ? Side.Starboard : Side.Port;
+    /// <summary>Puts a seat on the other side, with its rigger and so with what its gate is set to.</summary>
+    public void Turn(GatePlace gate)
+    {
+        Side side = gate.Side == Side.Port ? Side.Starboard : Side.Port;
+        GateForm moved = PartsOf(gate);
+        _sides[gate.Seat] = side;
+        PartsOf(new(gate.Seat, side)).Take(moved);
+    }
+
+    /// <summary>What a gate is set to: insert and leans.</summary>
+    public GateForm PartsOf(GatePlace gate)
+    {
+        if (!_parts.TryGetValue(gate, out GateForm? parts))
+        {
+            _parts.Add(gate, parts = new());
+        }
+
+        return parts;
+    }
+
+    /// <summary>Sets every gate to the same, in the fields that are filled in.</summary>
+    public void SetAll(GateForm same)
+    {
+        foreach (GatePlace gate in Gates)
+        {
+            PartsOf(gate).Take(same);
+        }
+    }
 
     /// <summary>What is wrong, by field, each as the name of its text.</summary>
     /// <param name="club">The club.</param>
@@ -103,6 +138,11 @@ public sealed class BoatForm
             problems[nameof(Class)] = "NeedsClass";
         }
 
+        if (Gates.Any(g => !PartsOf(g).IsAllRight))
+        {
+            problems[nameof(GateForm)] = "NotDegrees";
+        }
+
         if (WithCode(club, key) is not null)
         {
             problems[nameof(Code)] = "CodeTaken";
@@ -119,14 +159,21 @@ public sealed class BoatForm
             : Others(club, key).FirstOrDefault(b => Same(b["code"], Code)) is { } other ? other["name"] ?? other.Key : null;
     }
 
-    /// <summary>What is to be recorded: the boat's fields and its seats' sides, where they are otherwise than the form began with. Only without problems.</summary>
+    /// <summary>What is to be recorded: the boat's fields, its seats' sides and what its gates are set to, where they are otherwise than the form began with. Only without problems.</summary>
     public IReadOnlyList<Fact> Facts(string key)
     {
         IReadOnlyList<Fact> boat = _before.Changed(Things.Boat, key, Fields);
         IEnumerable<Fact> sides = HasSides ? Gates.Except(_gatesBefore).Select(g => new ThingSet(
             Things.Seat, FormattableString.Invariant($"{key}/{g.Seat}"), new Dictionary<string, string?> { ["side"] = g.Side.Word() })) : [];
-        return [.. boat, .. sides];
+        IEnumerable<Fact> parts = Gates.SelectMany(g => _partsBefore.GetValueOrDefault(g, FieldsBefore.None).Changed(Things.Gate, KeyOf(key, g), PartsOf(g).Fields));
+        return [.. boat, .. sides, .. parts];
     }
+
+    /// <summary>Every gate that its class may have: a seat's rigger can be put on the other side.</summary>
+    private IEnumerable<GatePlace> BothSides => Enumerable.Range(1, BoatClass?.Seats ?? 0)
+        .SelectMany(seat => new GatePlace[] { new(seat, Side.Port), new(seat, Side.Starboard) });
+
+    private static string KeyOf(string boat, GatePlace gate) => FormattableString.Invariant($"{boat}/{gate.Seat}/{gate.Side.Word()}");
 
     private Dictionary<string, string?> Fields => new()
     {

@@ -1,0 +1,4 @@
+namespace Gatewright.App.Rig;
+
+/// <summary>Texts of the pages of the rig.</summary>
+public sealed class RigTexts;

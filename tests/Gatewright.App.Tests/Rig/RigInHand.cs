@@ -1,0 +1,35 @@
+using Bunit;
+using Gatewright.App.Boat;
+using Gatewright.App.Device;
+using Gatewright.App.Tests.World;
+using Gatewright.Journal.Facts;
+using Gatewright.Words;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Gatewright.App.Tests.Rig;
+
+/// <summary>A club on this device with one boat, Teal.</summary>
+internal sealed class RigInHand : IAsyncDisposable
+{
+    public const string Key = "teal";
+
+    private RigInHand(ClubOnDevice club) => Club = club;
+
+    public ClubOnDevice Club { get; }
+
+    public static async Task<RigInHand> StartAsync(string boatClass = "2x")
+    {
+        ClubOnDevice club = await ClubOnDevice.StartAsync();
+        club.Page.Services.AddSingleton(Wording.English);
+        club.Page.Services.AddSingleton<IndexedDbShelf>();
+        club.Page.Services.AddSingleton<ThisDevice>();
+        club.Page.Services.AddSingleton<RecordWords>();
+        await club.InHand.RecordAsync(new ThingSet(Things.Boat, Key, new Dictionary<string, string?> { ["name"] = "Teal", ["class"] = boatClass }));
+        return new(club);
+    }
+
+    public Task MeasureAsync(string measure, params (int Seat, decimal Value)[] taken) =>
+        Club.InHand.RecordAsync([.. taken.Select(t => new MeasureTaken(Key, measure, t.Seat, t.Value, "cm"))]);
+
+    public ValueTask DisposeAsync() => Club.DisposeAsync();
+}

@@ -1,0 +1,122 @@
+using System.Globalization;
+using Bunit;
+using Gatewright.App.Rig;
+using Gatewright.Core;
+using Gatewright.Core.Rig;
+using Gatewright.Journal.Facts;
+using Gatewright.Journal.Rigging;
+using Gatewright.Journal.Views;
+
+namespace Gatewright.App.Tests.Rig;
+
+public sealed class RigPagesTests
+{
+    /// <summary>What is looked for is said in English, whatever is spoken where the tests run.</summary>
+    public RigPagesTests() => CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo("en");
+
+    [Fact]
+    public async Task A_figure_stands_beside_its_target_with_its_uncertainty_and_its_verdict_in_words()
+    {
+        await using RigInHand rig = await RigInHand.StartAsync();
+        await rig.MeasureAsync("span", (1, 159), (2, 170));
+        IRenderedComponent<RigPage> page = Page(rig);
+
+        string span = page.Find("section[aria-labelledby=m-span]").TextContent;
+        Assert.Contains("159.0 ± 0.2 cm", span, StringComparison.Ordinal);
+        Assert.Contains("good", span, StringComparison.Ordinal);
+        Assert.Contains("adjust", span, StringComparison.Ordinal);
+        Assert.Contains("Target ", span, StringComparison.Ordinal);
+
+        // 170 − 159; both share the tape's zero, so 0.2 · √2 = 0.28 is left of it.
+        Assert.Contains("seat 2 is 11.0 ± 0.3 cm more than seat 1", span, StringComparison.Ordinal);
+        Assert.Contains("Seat 2: span 170.0 ± 0.2 cm, above", page.Find("section[aria-labelledby=rig-whole]").TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("safe ", page.Markup, StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
+    public async Task Of_a_measure_that_was_begun_it_says_where_it_is_still_to_be_taken()
+    {
+        await using RigInHand rig = await RigInHand.StartAsync();
+        await rig.MeasureAsync("span", (2, 159));
+
+        Assert.Contains("Still to be measured: span seat 1.", Page(rig).Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_rig_nobody_measured_says_so_and_shows_its_targets()
+    {
+        await using RigInHand rig = await RigInHand.StartAsync();
+        IRenderedComponent<RigPage> page = Page(rig);
+
+        Assert.Equal("not measured yet", page.Find("#rig-whole ~ .rig-verdict .word").TextContent);
+        Assert.Contains("rigging survey", page.Find("section[aria-labelledby=m-span]").TextContent, StringComparison.Ordinal);
+        Assert.Equal("boat/teal/rig/measure", page.Find("#measure-rig").GetAttribute("href"));
+    }
+
+    [Fact]
+    public async Task A_boats_target_is_set_beside_the_one_behind_it_and_taken_away_again()
+    {
+        await using RigInHand rig = await RigInHand.StartAsync();
+        IRenderedComponent<RigPage> page = Page(rig);
+
+        page.Find("#target-boat-teal-span-value").Input("161,5");
+        page.Find("#target-boat-teal-span-tolerance").Input("0.5");
+        await page.Find("form:has(#target-boat-teal-span-value)").SubmitAsync();
+
+        RigTarget set = Target(rig, RigMeasure.Span);
+        Assert.Equal((161.5, 0.5, RigSource.Boat), (set.Value, set.Tolerance, set.Source));
+        Assert.Contains("Without it:", page.Find("section[aria-labelledby=m-span]").TextContent, StringComparison.Ordinal);
+
+        await page.Find("#target-boat-teal-span-clear").ClickAsync(new());
+        Assert.NotEqual(RigSource.Boat, Target(rig, RigMeasure.Span).Source);
+    }
+
+    [Theory]
+    [InlineData("16", "1")]
+    [InlineData("160", "-1")]
+    [InlineData("", "1")]
+    public async Task A_target_that_cannot_be_is_said_and_not_recorded(string value, string tolerance)
+    {
+        await using RigInHand rig = await RigInHand.StartAsync();
+        IRenderedComponent<RigPage> page = Page(rig);
+
+        page.Find("#target-boat-teal-span-value").Input(value);
+        page.Find("#target-boat-teal-span-tolerance").Input(tolerance);
+        await page.Find("form:has(#target-boat-teal-span-value)").SubmitAsync();
+
+        Assert.Single(page.FindAll("form:has(#target-boat-teal-span-value) [aria-invalid=true]"));
+        Assert.DoesNotContain(rig.Club.Recorded<ThingSet>(), s => s.Thing == Things.Target);
+    }
+
+    [Fact]
+    public async Task The_crew_that_is_chosen_decides_the_targets()
+    {
+        await using RigInHand rig = await RigInHand.StartAsync();
+        IRenderedComponent<RigPage> page = Page(rig);
+
+        await page.Find("#crew").ChangeAsync(new() { Value = "novice" });
+
+        Assert.Equal("novice", new ThingView(rig.Club.InHand.Club, Things.Boat, RigInHand.Key)["crew"]);
+        Assert.Equal(RigTargets.Starting(BoatClass.Parse("2x"), Crew.Novice).Find(RigMeasure.Span, RigAspect.Value, new(1, null)), Target(rig, RigMeasure.Span));
+    }
+
+    [Fact]
+    public async Task A_clubs_target_for_class_and_crew_is_that_of_each_such_boat()
+    {
+        await using RigInHand rig = await RigInHand.StartAsync();
+        IRenderedComponent<TargetsPage> page = rig.Club.Page.Render<TargetsPage>();
+        page.Find("#class").Change("2x");
+
+        page.Find("#target-crew-2x-any-span-value").Input("158");
+        page.Find("#target-crew-2x-any-span-tolerance").Input("1");
+        await page.Find("form:has(#target-crew-2x-any-span-value)").SubmitAsync();
+
+        RigTarget set = Target(rig, RigMeasure.Span);
+        Assert.Equal((158, 1, RigSource.Club), (set.Value, set.Tolerance, set.Source));
+    }
+
+    private static IRenderedComponent<RigPage> Page(RigInHand rig) => rig.Club.Page.Render<RigPage>(p => p.Add(r => r.Boat, RigInHand.Key));
+
+    private static RigTarget Target(RigInHand rig, RigMeasure measure) =>
+        BoatRig.Of(rig.Club.InHand.Club, RigInHand.Key).View.Targets!.Find(measure, RigAspect.Value, new(1, null))!;
+}
