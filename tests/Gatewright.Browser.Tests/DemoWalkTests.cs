@@ -52,4 +52,21 @@ public sealed class DemoWalkTests(Chromium chromium)
         await page.Keyboard.PressAsync("Enter");
         Assert.EndsWith("#main", page.Url, StringComparison.Ordinal);
     }
+
+    /// <summary>The keeper's page of the club's people, with its long choices, on the narrowest phone.</summary>
+    [Fact]
+    public async Task The_clubs_people_are_no_wider_than_a_phone()
+    {
+        await using ServedSite site = await ServedSite.StartAsync(isDemo: true);
+        IPage page = await chromium.PageAsync(site.Address, isPhone: true, isDark: false);
+        await page.GotoAsync("/");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Look around without scripts" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToHaveTextAsync("The demo shed");
+        await page.GotoAsync("/club/demo/people");
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToHaveTextAsync("People");
+
+        // A boat whose name is one long word is the hardest for a list of choices.
+        await page.EvaluateAsync("document.querySelector('.tick').append('Donaudampfschifffahrtsgesellschaftskapitän'.repeat(2))");
+        Assert.Equal(string.Empty, await page.OverhangingAsync());
+    }
 }

@@ -85,20 +85,32 @@ public sealed class Sharing(HttpClient http, ThisDevice device, ClubInHand inHan
             await OpenFirstAsync(first);
         }
 
-        // News of a club is had by its members alone: there is none before somebody has signed in.
-        string? club = Exchange?.Session is not null && inHand.IsOpen && inHand.Held.Home == ClubHome.Server ? inHand.Held.Club : null;
-        if (club != _followed && _module is not null)
-        {
-            _followed = club;
-            await _module.InvokeVoidAsync("follow", _self, club);
-        }
-
+        await FollowAsync();
         if (status.Phase == ExchangePhase.Shared && inHand.IsOpen)
         {
             await RestAsync(inHand.Copy);
         }
 
         Changed?.Invoke();
+    }
+
+    /// <summary>News of a club is had by its members alone: there is none before somebody has signed in.</summary>
+    private async Task FollowAsync()
+    {
+        string? club = Exchange?.Session is not null && inHand.IsOpen && inHand.Held.Home == ClubHome.Server ? inHand.Held.Club : null;
+        if (club != _followed && _module is not null)
+        {
+            _followed = club;
+            try
+            {
+                await _module.InvokeVoidAsync("follow", _self, club);
+            }
+            catch (JSException)
+            {
+                // Without the stream of news what others record comes with the next exchange; it is asked for again then.
+                _followed = null;
+            }
+        }
     }
 
     private async Task OpenFirstAsync(HeldClub first)

@@ -43,6 +43,7 @@ public sealed partial class ReadPage
     private bool _toReadLevel;
     private bool _isStory;
     private bool _isBusy;
+    private bool _isGone;
     private int _asked;
 
     private enum Panel
@@ -139,7 +140,15 @@ public sealed partial class ReadPage
         if (firstRender)
         {
             _here = DotNetObjectReference.Create(this);
-            _module = await Script.InvokeAsync<IJSObjectReference>("import", "./round.js");
+            IJSObjectReference module = await Script.InvokeAsync<IJSObjectReference>("import", "./round.js");
+            if (_isGone)
+            {
+                // The page was left while the script came: nobody is there to listen for.
+                await module.DisposeAsync();
+                return;
+            }
+
+            _module = module;
             await _module.InvokeVoidAsync("listen", _here);
             await Task.Delay(Rehearsal);
             if (!_isBusy)
@@ -153,6 +162,7 @@ public sealed partial class ReadPage
     public async ValueTask DisposeAsync()
     {
         Dispose();
+        _isGone = true;
         _asked++;
         if (_module is not null)
         {

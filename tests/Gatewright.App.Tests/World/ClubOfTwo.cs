@@ -9,6 +9,7 @@ using Gatewright.Replica.Exchanging;
 using Gatewright.Replica.Shelves;
 using Gatewright.Words;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.JSInterop;
 
 namespace Gatewright.App.Tests.World;
 
@@ -29,10 +30,16 @@ internal sealed class ClubOfTwo : IAsyncDisposable
     /// <summary>The club as a member of a role has it here.</summary>
     /// <param name="role">The role.</param>
     /// <param name="server">What answers for the server; by itself nothing does.</param>
-    public static async Task<ClubOfTwo> StartAsync(string role, Func<HttpRequestMessage, HttpResponseMessage>? server = null)
+    /// <param name="script">What answers for the browser; by itself it answers nothing to everything.</param>
+    public static async Task<ClubOfTwo> StartAsync(string role, Func<HttpRequestMessage, HttpResponseMessage>? server = null, IJSRuntime? script = null)
     {
         var page = new BunitContext();
         page.JSInterop.Mode = JSRuntimeMode.Loose;
+        if (script is not null)
+        {
+            page.Services.AddSingleton(script);
+        }
+
         page.Services.AddLocalization();
         page.Services.AddSingleton(typeof(Texts<>));
         page.Services.AddSingleton<FocusNext>();
