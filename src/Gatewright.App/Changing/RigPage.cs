@@ -63,7 +63,7 @@ public abstract class RigPage : RecordingPage
     /// <param name="key">The boat.</param>
     /// <param name="day">The day.</param>
     protected async Task<RigOfBoat?> RigAsync(string key, DateOnly? day) => await InHand.BoatAsync(key) is { } standing
-        ? OnRecord(standing, day, day is { } on ? $"{standing.View.Name}, {Boat.Said.Day(on)}" : standing.View.Name)
+        ? OnRecord(standing, day, day is { } on ? $"{standing.View.Name}, {Said.Day(on)}" : standing.View.Name)
         : null;
 
     private RigOfBoat? OnRecord(BoatStanding standing, DateOnly? day, string name) =>

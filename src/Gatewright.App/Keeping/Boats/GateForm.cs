@@ -1,3 +1,4 @@
+using Gatewright.App.Frame;
 using Gatewright.App.Keeping.Forms;
 using Gatewright.Journal.Views;
 
