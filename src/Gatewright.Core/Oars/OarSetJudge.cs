@@ -12,7 +12,7 @@ public enum SetWorth
     /// <summary>Two: that they differ can be told, which of them is off cannot.</summary>
     Pair,
 
-    /// <summary>Three to six: each against the median of the others; too few for a test of outliers.</summary>
+    /// <summary>Three to six: each against the middle of the set; too few for a test of outliers.</summary>
     Few,
 
     /// <summary>Seven to fourteen: the test of outliers holds approximately.</summary>
@@ -22,10 +22,10 @@ public enum SetWorth
     Full,
 }
 
-/// <summary>An oar's figure against the median of the others of its set.</summary>
+/// <summary>An oar's figure against the middle of its set.</summary>
 /// <param name="Oar">The oar.</param>
 /// <param name="Figure">Its figure.</param>
-/// <param name="Off">How far it lies above the median of the others, in the item's unit.</param>
+/// <param name="Off">How far it lies above the middle of the set, in the item's unit.</param>
 /// <param name="OffU">The standard uncertainty of that: what the set shares has dropped out.</param>
 /// <param name="Verdict">Good within the tolerance; outside it adjust where that is sure enough, else unsure.</param>
 /// <param name="OutsideProbability">The probability that it lies outside the tolerance.</param>
@@ -77,8 +77,8 @@ public sealed record JudgedItem(
 }
 
 /// <summary>
-/// Compares the oars of a set. Each is held against the median of the others, so that it cannot draw to itself what it is
-/// judged by; brought to that median it is the median of the whole set as well.
+/// Compares the oars of a set. Each is held against the middle of the set, where their number is even against that of the others: the middle
+/// is always one oar's own value, and no single oar draws it. Brought to it, an oar lies at the median of the whole set.
 /// </summary>
 public static class OarSetJudge
 {
@@ -137,7 +137,9 @@ public static class OarSetJudge
             return new(oar, figures[0], 0, 0, Verdict.Good, 0, null);
         }
 
-        double[] weights = Oars.Median.Weights(figures, at);
+        // Of an odd number the middle one of all, of an even number that of the others: either way it is one oar's own value. Half of
+        // the middle two would make two sound oars of three look off, where the third has slipped.
+        double[] weights = Oars.Median.Weights(figures, figures.Count % 2 == 0 ? at : -1);
         for (int i = 0; i < weights.Length; i++)
         {
             weights[i] = (i == at ? 1 : 0) - weights[i];

@@ -13,7 +13,7 @@ public class OarSetJudgeTests
 {
     private static readonly Gauge s_gauge = MeasuringSettings.Default.GaugeNamed("club gauge");
 
-    /// <summary>By hand: of 0 0.5 0 0.5 0 0.5 0 3 the last lies 3 above the median of the others, 0; eight oars' test marks it.</summary>
+    /// <summary>By hand: of 0 0.5 0 0.5 0 0.5 0 3 the last lies 3 above the middle of the others, 0; eight oars' test marks it.</summary>
     [Fact]
     public void One_slipped_sleeve_of_eight_stands_out()
     {
@@ -56,6 +56,16 @@ public class OarSetJudgeTests
 
         Assert.Equal([-2.5, 2.5], item.Oars.Select(o => Math.Round(o.Off, 9)));
         Assert.Equal(item.Oars[0].Verdict, item.Oars[1].Verdict);
+    }
+
+    /// <summary>One slipped sleeve of three must not make the two sound ones look off.</summary>
+    [Fact]
+    public void Of_three_the_one_that_has_slipped_is_told()
+    {
+        JudgedItem item = OarSetJudge.Of(Set(0, 3.5, 0), OarItem.Sleeve);
+
+        Assert.Equal([0, 3.5, 0], item.Oars.Select(o => o.Off));
+        Assert.Equal([Verdict.Good, Verdict.Adjust, Verdict.Good], item.Oars.Select(o => o.Verdict));
     }
 
     [Property]

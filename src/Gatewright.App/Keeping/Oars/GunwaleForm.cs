@@ -14,6 +14,8 @@ namespace Gatewright.App.Keeping.Oars;
 /// <summary>How sleeves are about to be read: on which boat, how it lies, which way round the oars are laid, with what.</summary>
 public sealed class GunwaleForm
 {
+    private const int MostOfALevel = 30;
+
     /// <summary>The key of the boat; empty for one that is not said.</summary>
     public string? Boat { get; set; }
 
@@ -52,7 +54,7 @@ public sealed class GunwaleForm
     public IReadOnlyList<LevelWay> Ways(Club club, DateOnly today) => LevelWays.Of(club, Rack(club), today, MeasuringSettings.Default);
 
     /// <summary>Whether what was typed is whole.</summary>
-    public bool IsWhole => Level != LevelBasis.Read || TypedDegrees.Parse(BowHigh) is { } level && Math.Abs(level) <= 20;
+    public bool IsWhole => Level != LevelBasis.Read || TypedDegrees.Parse(BowHigh) is { } level && Math.Abs(level) <= MostOfALevel;
 
     /// <summary>A reading of an oar's sleeve so.</summary>
     public OarRead Fact(string oar, decimal value, string session, Club club) => new(

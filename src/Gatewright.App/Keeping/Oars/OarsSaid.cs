@@ -33,6 +33,13 @@ internal static class OarsSaid
         _ => " " + (read.Unit ?? "cm"),
     });
 
+    /// <summary>An oar within its set, where its set need not be said again: of "Alluvium" the "Alluvium 5" is "5".</summary>
+    public static string Within(OarSetView set, OarView oar)
+    {
+        string name = oar.Name ?? oar.Title;
+        return name.StartsWith(set.Title, StringComparison.CurrentCultureIgnoreCase) && name[set.Title.Length..].Trim() is { Length: > 0 } rest ? rest : name;
+    }
+
     /// <summary>Where an oar is rowed: "Hornbeam, seat 3, port"; null where that is not said.</summary>
     public static string? Place(OarView oar, string boat, Texts<OarsTexts> texts)
     {

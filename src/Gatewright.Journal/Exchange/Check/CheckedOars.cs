@@ -29,10 +29,10 @@ public sealed record OarTold(
     OarFigureTold? Inboard,
     OarFigureTold? Weight);
 
-/// <summary>An oar against the median of the others of its set.</summary>
+/// <summary>An oar against the middle of its set.</summary>
 /// <param name="Oar">Its name.</param>
 /// <param name="Verdict">good, unsure or adjust.</param>
-/// <param name="Off">How far above the median of the others.</param>
+/// <param name="Off">How far above the middle of the set.</param>
 /// <param name="OffU">The standard uncertainty of that.</param>
 /// <param name="Outside">The probability that it lies outside the tolerance.</param>
 /// <param name="Outlier">What the test of outliers says; null where the set is too small to ask.</param>

@@ -121,10 +121,14 @@ public static class OarsRecording
             if (!_keys.TryGetValue(of, out string? key))
             {
                 // Named with its set it meets no oar that is there: that of its own set would have been found.
-                _keys.Add(of, key = _names.Key(set is null ? name : $"{set.Replace('-', ' ')} {name}"));
+                _keys.Add(of, key = _names.Key(set is null || IsOfSet(name, set) ? name : $"{set.Replace('-', ' ')} {name}"));
             }
 
             return key;
         }
+
+        /// <summary>Whether a name begins with its set's: "Alluvium 5".</summary>
+        private static bool IsOfSet(string name, string set) =>
+            name.StartsWith(set.Replace('-', ' ') + " ", StringComparison.OrdinalIgnoreCase);
     }
 }

@@ -24,7 +24,7 @@ public sealed class OarsCsvTests
         { "A,,,left", "oars.csv, line 2, column side: 'left' is not understood: expected port or starboard." },
         { "A,,,,3", "oars.csv, line 2, column seat: '3' names a seat of no boat: name the boat too, or leave the seat blank." },
         { "A,,,,9,Heron", "oars.csv, line 2, column seat: '9' is no seat: expected a number from 1, the bow, to 8." },
-        { "A,,,,,,steep", "oars.csv, line 2, column bow_high: 'steep' is no level: expected degrees the bow lies high, at most 10 either way, bubble or eye." },
+        { "A,,,,,,steep", "oars.csv, line 2, column bow_high: 'steep' is no level: expected degrees the bow lies high, at most 30 either way, bubble or eye." },
         { "A,,,,,,,May 4", "oars.csv, line 2, column date: 'May 4' is no day: expected one such as 2026-05-04 or 4.5.2026." },
     };
 

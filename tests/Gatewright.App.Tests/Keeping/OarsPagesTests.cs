@@ -1,0 +1,141 @@
+using Bunit;
+using Gatewright.App.Keeping.Oars;
+using Gatewright.App.Tests.World;
+using Gatewright.Core;
+using Gatewright.Core.Oars;
+using Gatewright.Journal.Facts;
+using Gatewright.Journal.Oars;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Gatewright.App.Tests.Keeping;
+
+public class OarsPagesTests
+{
+    [Fact]
+    public async Task A_set_and_an_oar_of_it_come_to_be()
+    {
+        await using ClubOnDevice club = await ClubOnDevice.StartAsync();
+        IRenderedComponent<OarSetPage> set = club.Page.Render<OarSetPage>(p => p.Add(s => s.Key, "new"));
+        set.Find("#name").Input("Moraine");
+        set.Find("#blade").Change("macon");
+        await set.Find("form").SubmitAsync();
+        string key = Assert.Single(new OarsView(club.InHand.Club).Sets).Key!;
+
+        club.Page.Services.GetRequiredService<NavigationManager>().NavigateTo("oars/new?set=" + key);
+        IRenderedComponent<OarFormPage> oar = club.Page.Render<OarFormPage>();
+        oar.Find("#name").Input("Moraine 1");
+        oar.Find("#side").Change("port");
+        oar.Find("#length").Input("375,5");
+        await oar.Find("form").SubmitAsync();
+
+        OarView made = Assert.Single(new OarsView(club.InHand.Club).Sets.Single().Oars);
+        Assert.Equal(("Moraine 1", Side.Port, "macon", 375.5), (made.Title, made.Side, made.Blade, made.Oar.Length!.Value));
+        Assert.Equal(375.5m, Assert.Single(club.Recorded<OarRead>()).Value);
+    }
+
+    [Fact]
+    public async Task An_oar_that_is_not_right_yet_says_all_of_it_and_records_nothing()
+    {
+        await using ClubOnDevice club = await ClubOnDevice.StartAsync();
+        IRenderedComponent<OarFormPage> oar = club.Page.Render<OarFormPage>();
+        oar.Find("#seat").Input("3");
+        oar.Find("#inboard").Input("886");
+        await oar.Find("form").SubmitAsync();
+
+        Assert.Equal(["name", "seat", "inboard"], oar.FindAll("[aria-invalid=true]").Select(f => f.Id));
+        Assert.NotNull(oar.Find("[role=alert]"));
+        Assert.Empty(club.Recorded<OarRead>());
+    }
+
+    [Fact]
+    public async Task Sleeves_of_a_set_are_read_a_tap_each_and_the_pad_moves_on()
+    {
+        await using ClubOnDevice club = await WithSetAsync();
+        IRenderedComponent<GunwalePage> page = await StartedAsync(club);
+
+        page.Find("[data-value='0.5']").Click();
+        page.Find("[data-value='3.0']").Click();
+        page.Find("[data-value='0.0']").Click();
+
+        OarRead[] read = [.. club.Recorded<OarRead>()];
+        Assert.Equal([("o1", 0.5m), ("o2", 3m), ("o3", 0m)], read.Select(r => (r.Oar, r.Value)));
+        Assert.Single(read.Select(r => r.Session).Distinct());
+        Assert.All(read, r => Assert.Equal((OarItem.Sleeve, Lie.Upright, LevelBasis.ByEye, OarLaid.HandleOut), (r.Item, r.Lie, r.Level, r.Laid)));
+        Assert.Empty(page.FindAll("#pad"));
+        Assert.NotNull(page.Find("a[href='oars/set/s1']"));
+    }
+
+    [Fact]
+    public async Task Undo_takes_the_last_back_and_stands_there_again()
+    {
+        await using ClubOnDevice club = await WithSetAsync();
+        IRenderedComponent<GunwalePage> page = await StartedAsync(club);
+        page.Find("[data-value='0.5']").Click();
+        page.Find("[data-value='3.0']").Click();
+        page.Find("#undo").Click();
+
+        Assert.Single(club.Recorded<Retracted>());
+        Assert.Null(new OarsView(club.InHand.Club).Oar("o2")!.Oar.Sleeve);
+        Assert.Contains("B", page.Find(".now b").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Tenths_are_typed_with_either_mark_and_an_oar_read_again_is_put_right()
+    {
+        await using ClubOnDevice club = await WithSetAsync();
+        IRenderedComponent<GunwalePage> page = await StartedAsync(club);
+        page.Find("#typed").Input("0,3");
+        page.Find("#turn-sign").Click();
+        page.Find("#record-typed").Click();
+        page.Find(".oars li button").Click();
+        page.Find("[data-value='1.0']").Click();
+
+        Assert.Equal([-0.3m, 1m], club.Recorded<OarRead>().Select(r => r.Value));
+        Assert.Single(new OarsView(club.InHand.Club).Oar("o1")!.Readings);
+    }
+
+    [Fact]
+    public async Task A_set_page_marks_what_stands_out_and_says_how_to_turn_it()
+    {
+        await using ClubOnDevice club = await WithSetAsync();
+        await club.InHand.RecordAsync(Sleeve("o1", 0), Sleeve("o2", 3.5m), Sleeve("o3", 0));
+        IRenderedComponent<OarSetPage> page = club.Page.Render<OarSetPage>(p => p.Add(s => s.Key, "s1"));
+
+        Assert.Equal("adjust", Assert.Single(page.FindAll("td .mark .hidden-words")).TextContent);
+        Assert.Contains("towards the bow", page.Find(".caution").TextContent, StringComparison.Ordinal);
+        Assert.Equal("oars/o2", page.FindAll("tbody tr")[1].QuerySelector("a")!.GetAttribute("href"));
+    }
+
+    [Fact]
+    public async Task A_reading_can_be_taken_back_where_the_oar_is()
+    {
+        await using ClubOnDevice club = await WithSetAsync();
+        await club.InHand.RecordAsync(Sleeve("o1", 2));
+        IRenderedComponent<OarPage> page = club.Page.Render<OarPage>(p => p.Add(o => o.Key, "o1"));
+        await page.Find("button.quiet").ClickAsync(new());
+
+        Assert.Null(new OarsView(club.InHand.Club).Oar("o1")!.Oar.Sleeve);
+    }
+
+    private static OarRead Sleeve(string oar, decimal value) => new(oar, OarItem.Sleeve, value, Session: "x");
+
+    private static async Task<ClubOnDevice> WithSetAsync()
+    {
+        ClubOnDevice club = await ClubOnDevice.StartAsync();
+        await club.InHand.RecordAsync([
+            new ThingSet(Things.OarSet, "s1", new Dictionary<string, string?> { ["name"] = "Moraine" }),
+            .. new[] { ("o1", "A"), ("o2", "B"), ("o3", "C") }.Select(o =>
+                new ThingSet(Things.Oar, o.Item1, new Dictionary<string, string?> { ["name"] = o.Item2, ["set"] = "s1" })),
+        ]);
+        return club;
+    }
+
+    private static async Task<IRenderedComponent<GunwalePage>> StartedAsync(ClubOnDevice club)
+    {
+        club.Page.Services.GetRequiredService<NavigationManager>().NavigateTo("oars/read?set=s1");
+        IRenderedComponent<GunwalePage> page = club.Page.Render<GunwalePage>();
+        await page.Find("form").SubmitAsync();
+        return page;
+    }
+}
