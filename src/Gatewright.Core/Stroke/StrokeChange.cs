@@ -76,8 +76,11 @@ public sealed record StrokeChange(MeasuredStroke Before, IReadOnlyList<StrokeEff
         return sum;
     }
 
-    private static StrokeEffect? Effect(MeasuredStroke before, IReadOnlyList<RigStep> steps)
+    /// <summary>What several steps do together, where each alone is not asked about; null where they leave no stroke.</summary>
+    public static StrokeEffect? Effect(MeasuredStroke before, IReadOnlyList<RigStep> steps)
     {
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(steps);
         StrokeGeometry from = before.Geometry;
         if (Moved(from.Rig, steps) is not { } rig || StrokeGeometry.Of(rig, from.Reach, from.Points) is not { } after)
         {

@@ -51,7 +51,7 @@ public sealed class GearingTests
     [InlineData("--want", "speed=5", "is no wish")]
     [InlineData("--change", "spread=1", "is no measure of a 1x")]
     [InlineData("--seat", "2", "is no seat of a 1x")]
-    [InlineData("--reach-catch", "-40", "A rower of that reach could not row that rig")]
+    [InlineData("--arms", "5", "A rower of that reach could not row that rig")]
     public void What_cannot_be_meant_is_refused_with_what_was_expected(string option, string value, string said)
     {
         ProgramRun run = ProgramRun.Of([.. Single, option, value]);
