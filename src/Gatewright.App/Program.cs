@@ -9,10 +9,9 @@ using Gatewright.App.Shed;
 using Gatewright.Words;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 
-CultureInfo.DefaultThreadCurrentCulture = CultureInfo.CurrentCulture = AppCulture.Of(CultureInfo.CurrentUICulture);
+AppCulture.Begin(Environment.GetEnvironmentVariable("GATEWRIGHT_LANGUAGE") ?? Language.English.Tag);
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
 builder.RootComponents.Add<Root>("#app");
-builder.Services.AddLocalization();
 builder.Services.AddSingleton(typeof(Texts<>));
 builder.Services.AddSingleton(_ => new HttpClient { BaseAddress = new(new Uri(builder.HostEnvironment.BaseAddress), "/") });
 builder.Services.AddSingleton(TimeProvider.System);
@@ -28,22 +27,19 @@ builder.Services.AddSingleton<BrowserRoom>();
 builder.Services.AddSingleton<ClubPeople>();
 WebAssemblyHost host = builder.Build();
 
-// Before the first page is drawn: until then the shed stands there as it was last seen.
 // It hears of each change from the first on.
 _ = host.Services.GetRequiredService<LastShed>();
-ThisDevice device = host.Services.GetRequiredService<ThisDevice>();
-await device.OpenAsync();
-if (device.IsOpen)
-{
-    _ = ShareAsync();
-}
-
+_ = ShareAsync();
 await host.RunAsync();
 
 async Task ShareAsync()
 {
     // What others recorded can wait for the first screen.
+    ThisDevice device = host.Services.GetRequiredService<ThisDevice>();
     await device.Opened;
-    await Task.Delay(TimeSpan.FromMilliseconds(500));
-    await host.Services.GetRequiredService<Sharing>().BeginAsync();
+    if (device.IsOpen)
+    {
+        await Task.Delay(TimeSpan.FromMilliseconds(500));
+        await host.Services.GetRequiredService<Sharing>().BeginAsync();
+    }
 }

@@ -4,6 +4,7 @@ using Gatewright.Cli.CheckShed;
 using Gatewright.Cli.Clubs;
 using Gatewright.Cli.Clubs.Recording;
 using Gatewright.Cli.Mend;
+using Gatewright.Cli.Oars;
 using Gatewright.Cli.PitchThroughStroke;
 using Gatewright.Cli.Print;
 using Gatewright.Cli.Rigs;
@@ -29,6 +30,7 @@ internal static class Program
             MendCommand.Of(terminal),
             RigCommand.Of(terminal),
             TargetsCommand.Of(terminal),
+            OarsCommand.Of(terminal),
             RecordCommand.Of(terminal),
             PrintCommand.Of(terminal),
             ClubCommand.Of(terminal),

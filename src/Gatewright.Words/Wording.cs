@@ -2,6 +2,7 @@ using Gatewright.Words.HowRead;
 using Gatewright.Words.Judged;
 using Gatewright.Words.Naming;
 using Gatewright.Words.Suspected;
+using Gatewright.Words.TheOars;
 using Gatewright.Words.TheRig;
 using Gatewright.Words.Told;
 using Gatewright.Words.ToMend;
@@ -34,6 +35,7 @@ public sealed class Wording
         Shed = new(this);
         Tales = new(this);
         Rig = new(this);
+        Oars = new(this);
     }
 
     /// <summary>In English.</summary>
@@ -80,6 +82,9 @@ public sealed class Wording
 
     /// <summary>The rig: its measures, targets, and why one is not good.</summary>
     public RigWords Rig { get; }
+
+    /// <summary>Oars and their sets.</summary>
+    public OarWords Oars { get; }
 
     /// <summary>Ways to mend.</summary>
     public RemedyWords Remedies { get; }

@@ -10,6 +10,7 @@ public sealed class ThisDevice(IndexedDbShelf shelf, ClubInHand inHand, TimeProv
 
     // A small club is open sooner, and its first screen is the shed; of a large one something is to be seen meanwhile.
     private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(150);
+    private readonly TaskCompletionSource _opened = new();
     private Replica.Device? _device;
 
     /// <summary>What was wrong when it was opened; null for nothing.</summary>
@@ -25,8 +26,8 @@ public sealed class ThisDevice(IndexedDbShelf shelf, ClubInHand inHand, TimeProv
     /// <summary>The club that is being opened, where that takes a while; null for none.</summary>
     public HeldClub? Opening { get; private set; }
 
-    /// <summary>Done when the club that was last open is open again.</summary>
-    public Task Opened { get; private set; } = Task.CompletedTask;
+    /// <summary>Done when the club that was last open is open again, or nothing could be opened.</summary>
+    public Task Opened => _opened.Task;
 
     /// <summary>Opens it, and begins to open the club that was last open. What fails is told by <see cref="Fault"/>.</summary>
     public async Task OpenAsync()
@@ -38,10 +39,11 @@ public sealed class ThisDevice(IndexedDbShelf shelf, ClubInHand inHand, TimeProv
         catch (ShelfException broken)
         {
             Fault = new(broken.Fault, ShelfFaults.Told(broken, texts), broken);
+            _opened.SetResult();
             return;
         }
 
-        Opened = OpenLastAsync(_device);
+        _ = OpenLastAsync(_device);
         await Task.WhenAny(Opened, Task.Delay(Patience));
     }
 
@@ -64,6 +66,7 @@ public sealed class ThisDevice(IndexedDbShelf shelf, ClubInHand inHand, TimeProv
         finally
         {
             Opening = null;
+            _opened.SetResult();
         }
     }
 

@@ -60,6 +60,13 @@ internal static class Examples
         new("gatewright simulate --class 4x --stations catch finish --boats 1000", "quads read at catch and finish, and more of them"),
     ];
 
+    private static readonly Example[] Oars =
+    [
+        new("gatewright oars oars.csv", "every set, and which of its oars stands out"),
+        new("gatewright oars --club shed --set Alluvium", "one set of a club in the store"),
+        new("gatewright oars oars.csv --match 4", "the four that go best together"),
+    ];
+
     private static readonly Example[] Record =
     [
         new("gatewright record round.csv --member kim --club shed --new-club \"Our shed\"", "the first readings of a new club"),
@@ -126,6 +133,7 @@ internal static class Examples
         "chances" => Chances,
         "learn" => [Chances[2]],
         "reset" => [Chances[3]],
+        "oars" => Oars,
         "simulate" => Simulate,
         "record" => Record,
         "print" => [Sheets[0], Cards[0], ShedPage[0], JobSheets[0], Rounds[0], Labels[0]],
@@ -145,6 +153,6 @@ internal static class Examples
         "backup" => Backup,
         "restore" => Restore,
         "serve" => Serve,
-        _ => [Check[0], Mend[0], Rig[0], Targets[0], Record[1], Sheets[0], List[0], Serve[0], Pitch[0], Chances[0], Simulate[0]],
+        _ => [Check[0], Mend[0], Rig[0], Targets[0], Oars[0], Record[1], Sheets[0], List[0], Serve[0], Pitch[0], Chances[0], Simulate[0]],
     };
 }

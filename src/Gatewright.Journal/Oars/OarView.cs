@@ -73,6 +73,9 @@ public sealed class OarView
     /// <summary>All that was read of it and holds, oldest first: facts are <see cref="OarRead"/>.</summary>
     public IReadOnlyList<Recorded> Readings => _readings;
 
+    /// <summary>What the gauge is called that read its sleeve last; null while none did.</summary>
+    internal string? SleeveGauge { get; private set; }
+
     /// <summary>Its fields, with all they ever were.</summary>
     public ThingView Fields => _fields;
 
@@ -87,6 +90,7 @@ public sealed class OarView
         var read = (OarRead)last.Fact;
         GunwaleSession session = sessions.Of(last);
         Gauge gauge = sessions.Gauge(read.Gauge);
+        SleeveGauge = gauge.Name;
         var same = new List<SleeveReading>();
         foreach (Recorded record in _readings)
         {
@@ -120,7 +124,8 @@ public sealed class OarView
         return Number(_fields["weight"]) is { } stated ? OarFigures.Default.Weight([(double)stated], null) : null;
     }
 
-    private Recorded? Last(OarItem item) => _readings.FindLast(r => ((OarRead)r.Fact).Item == item);
+    /// <summary>The last reading of an item; null for never.</summary>
+    public Recorded? Last(OarItem item) => _readings.FindLast(r => ((OarRead)r.Fact).Item == item);
 
     private List<double> OnDay(OarItem item, DateOnly day)
     {

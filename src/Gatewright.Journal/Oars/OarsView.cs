@@ -141,11 +141,15 @@ public sealed class OarsView
     public IReadOnlyList<OarView> InBoat(string boat) => [.. All.Where(o => !o.IsOutOfUse && o.Boat == boat)
         .OrderBy(o => o.Seat ?? int.MaxValue).ThenBy(o => o.Side ?? (Side)int.MaxValue)];
 
+    /// <summary>The shape that all blades of a set have; null where they differ or it is not known.</summary>
+    private static string? Common(List<OarView> oars) =>
+        oars.Count > 0 && oars.TrueForAll(o => o.Blade == oars[0].Blade) ? oars[0].Blade : null;
+
     private OarSetView SetOf(string key, string title, string? blade)
     {
         List<OarView> oars = [.. All.Where(o => o.Set == key && !o.IsOutOfUse)];
         List<Oar> judged = oars.ConvertAll(o => o.Oar);
-        return new(key, title, blade, oars, [.. OarItems.All.Select(item => OarSetJudge.Of(judged, item))]);
+        return new(key, title, blade ?? Common(oars), oars, [.. OarItems.All.Select(item => OarSetJudge.Of(judged, item))]);
     }
 }
 

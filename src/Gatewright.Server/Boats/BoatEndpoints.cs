@@ -1,6 +1,7 @@
 using Gatewright.Core.Judging;
 using Gatewright.Journal.Exchange.Check;
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Oars;
 using Gatewright.Journal.Rigging;
 using Gatewright.Journal.Standing;
 using Gatewright.Journal.Views;
@@ -24,6 +25,10 @@ internal static class BoatEndpoints
             .Produces<CheckDocument>()
             .Needs(ClubRight.SeeBoats)
             .WithSummary("One boat by its key, or all: verdicts, causes, what to read next, remedies, as gatewright.check/1.");
+        club.MapGet("/oars", OarsAsync)
+            .Produces<OarsDocument>()
+            .Needs(ClubRight.ReadJournal)
+            .WithSummary("The oars and their sets: figures, which stands out, how its sleeve is turned, as gatewright.oars/1.");
         club.MapGet("/boats/{boat}/rig", RigAsync)
             .Produces<RigDocument>()
             .Needs(ClubRight.SeeBoats)
@@ -41,6 +46,12 @@ internal static class BoatEndpoints
 
         CheckedRig? rig = RigMapping.Of(standing.View.Name, BoatRig.Of(open.Club, standing.View), saysWho: access.Boats is null);
         return TypedResults.Content(CheckJson.Text(new RigDocument(RigDocument.Name, rig is null ? [] : [rig], [])), "application/json");
+    }
+
+    private static async Task<ContentHttpResult> OarsAsync(HttpContext context, OpenClubs clubs)
+    {
+        OpenClub open = await clubs.OpenAsync(ClubAccess.Of(context).Club, context.RequestAborted).ConfigureAwait(false);
+        return TypedResults.Content(CheckJson.Text(OarsMapping.Of(open.Club, new OarsView(open.Club), [])), "application/json");
     }
 
     private static async Task<Ok<BoatListed[]>> ListAsync(HttpContext context, OpenClubs clubs)

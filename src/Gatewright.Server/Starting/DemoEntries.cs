@@ -2,6 +2,7 @@ using System.Reflection;
 using Gatewright.Core.Checking;
 using Gatewright.Journal.Entries;
 using Gatewright.Journal.Exchange;
+using Gatewright.Journal.Exchange.OarsFiles;
 using Gatewright.Journal.Exchange.Recording;
 using Gatewright.Journal.Exchange.StoresFiles;
 using Gatewright.Journal.Facts;
@@ -25,14 +26,17 @@ internal static class DemoEntries
         using Stream shelf = Open("stores.csv");
         StoresInput stores = StoresCsv.Read("stores.csv", shelf);
         RecordedFile parts = ReadingsRecording.Entries(stores.Stores, Club.Empty(club), stamp with { Clock = boats.After });
-        (HybridTime time, _) = parts.After.Tick(now);
+        using Stream racked = Open("oars.csv");
+        RecordedFile oars = OarsRecording.Entries(
+            OarsCsv.Read("oars.csv", racked), Club.Empty(club).With(boats.Entries.Select(Recorded.Of)), stamp with { Clock = parts.After });
+        (HybridTime time, _) = oars.After.Tick(now);
         (string kind, int version, byte[] body) = FactKinds.Write(
             new ThingSet(Things.Settings, "club", new Dictionary<string, string?> { ["name"] = ShedName }));
         var named = new Entry
         {
             Id = Guid.CreateVersion7(now), Club = club, Member = member, Device = "demo", Time = time, Kind = kind, Version = version, Body = body,
         };
-        return [.. boats.Entries, .. parts.Entries, named];
+        return [.. boats.Entries, .. parts.Entries, .. oars.Entries, named];
     }
 
     private static Stream Open(string name) => Assembly.GetExecutingAssembly().GetManifestResourceStream(name)

@@ -45,6 +45,7 @@ internal static class RouteTable
         Club("GET /boats", "401 404 2xx 2xx 2xx 2xx"),
         Club("GET /boats/{boat}/rig", "401 404 2xx 2xx 2xx 2xx") with { Path = "/boats/boat-1/rig" },
         Club("GET /check", "401 404 2xx 2xx 2xx 2xx"),
+        Club("GET /oars", Members),
         Club("GET /plan", Members),
         Club("GET /print/sheets", "401 404 2xx 2xx 2xx 2xx"),
         Club("GET /print/cards", "401 404 2xx 2xx 2xx 2xx"),

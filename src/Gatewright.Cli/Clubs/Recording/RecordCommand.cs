@@ -26,6 +26,11 @@ internal static class RecordCommand
             Description = "What lies on the shelf, counted: a CSV file of part, size and count.",
             HelpName = "FILE.csv",
         };
+        var oars = new Option<string?>("--oars")
+        {
+            Description = "Oars, sets and what was read of them: a CSV file.",
+            HelpName = "FILE.csv",
+        };
         var newClub = new Option<string?>("--new-club")
         {
             Description = "Make the club of --club, and call it this.",
@@ -37,7 +42,7 @@ internal static class RecordCommand
             "record",
             "Record files of readings in a club's journal, for good. What is on record already is not recorded twice. Exit status: 0 recorded, 2 the input is wrong and nothing was, 74 the store cannot be used.")
         {
-            files, member, stores, newClub,
+            files, member, stores, oars, newClub,
         };
         store.AddTo(command);
         manner.AddTo(command);
@@ -46,6 +51,7 @@ internal static class RecordCommand
             new(
                 result.GetValue(files) ?? [],
                 result.GetValue(stores),
+                result.GetValue(oars),
                 result.GetValue(member)!,
                 result.GetValue(newClub),
                 store.Of(result)),

@@ -33,6 +33,12 @@ internal static class RecordedEntries
             Add(ReadingsRecording.Entries(stores.Stores, club.Club, stamp with { Clock = clock }));
         }
 
+        if (input.Oars is { } oars)
+        {
+            // A boat that the file of readings has just made is the same boat.
+            Add(OarsRecording.Entries(oars, club.Club.With(entries.Select(Journal.Replay.Recorded.Of)), stamp with { Clock = clock }));
+        }
+
         errors.AddRange(entries.SelectMany(Problems).Distinct().Select(p => new InputProblem("record", null, null, null, p)));
         return entries;
 

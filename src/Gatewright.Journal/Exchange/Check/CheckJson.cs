@@ -27,6 +27,9 @@ public static class CheckJson
     /// <summary>Targets as JSON text, without a line end.</summary>
     public static string Text(TargetsDocument document) => JsonSerializer.Serialize(document, Context.TargetsDocument);
 
+    /// <summary>Oars as JSON text, without a line end.</summary>
+    public static string Text(OarsDocument document) => JsonSerializer.Serialize(document, Context.OarsDocument);
+
     /// <summary>Problems as JSON text, without a line end.</summary>
     public static string Text(ProblemsDocument document) => JsonSerializer.Serialize(document, Context.ProblemsDocument);
 }
@@ -35,5 +38,6 @@ public static class CheckJson
 [JsonSerializable(typeof(CheckDocument))]
 [JsonSerializable(typeof(RigDocument))]
 [JsonSerializable(typeof(TargetsDocument))]
+[JsonSerializable(typeof(OarsDocument))]
 [JsonSerializable(typeof(ProblemsDocument))]
 internal sealed partial class CheckJsonContext : JsonSerializerContext;

@@ -23,6 +23,7 @@ public static class ClubCsv
         new("jobs.csv", Jobs),
         new("reports.csv", Reports),
         new("stores.csv", Stores),
+        new("oars.csv", OarsSheet.Write),
         new("notes.csv", Notes),
     ];
 
