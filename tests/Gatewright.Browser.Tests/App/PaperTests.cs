@@ -28,7 +28,7 @@ public sealed class PaperTests(Chromium chromium)
         await Assertions.Expect(page.Locator(".gw-plan svg").First).ToBeVisibleAsync();
         Assert.Equal("rgb(255, 255, 255)", await page.EvaluateAsync<string>("getComputedStyle(document.body).backgroundColor"));
         Assert.Equal("rgb(0, 0, 0)", await page.EvaluateAsync<string>("getComputedStyle(document.body).color"));
-        await page.ScreenshotAsync(new() { Path = Path.Combine(Pages.Pictures, "app-boat-on-paper.png"), FullPage = true });
+        await page.ScreenshotAsync(new() { Path = Path.Combine(AppContext.BaseDirectory, "pictures", "app-boat-on-paper.png"), FullPage = true });
         Assert.Empty(device.Complaints);
     }
 
