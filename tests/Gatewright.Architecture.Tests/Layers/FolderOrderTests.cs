@@ -13,7 +13,7 @@ public class FolderOrderTests
     /// take to mend, and nothing real is decided by a simulation.
     /// </summary>
     private static readonly FolderOrder Core = new(
-        "Gatewright.Core", "Numerics", "Geometry", "Measuring", "Judging", "Diagnosing", "Checking", "Advising", "Mending", "Rig", "Simulating");
+        "Gatewright.Core", "Numerics", "Geometry", "Measuring", "Judging", "Diagnosing", "Checking", "Advising", "Mending", "Rig", "Oars", "Simulating");
 
     private static readonly LoadedTypes TheseTests = Load(typeof(FolderOrderTests).Assembly);
 
