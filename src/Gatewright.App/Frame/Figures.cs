@@ -5,7 +5,8 @@ namespace Gatewright.App.Frame;
 /// <summary>Numbers as people type and read them here.</summary>
 public static class Figures
 {
-    private const string TrueMinus = "\u2212";
+    /// <summary>The minus that people read; machines write a hyphen.</summary>
+    public const string TrueMinus = "\u2212";
 
     /// <summary>A number as it was typed, with a point or a comma, with any minus; null where it is none.</summary>
     public static decimal? Read(string? text)
@@ -49,6 +50,9 @@ public static class Figures
 
     /// <summary>A day and a time by the device's clock: "4 May 2026, 18:05".</summary>
     public static string Moment(DateTimeOffset moment) => $"{Day(DateOnly.FromDateTime(moment.LocalDateTime))}, {Clock(moment)}";
+
+    /// <summary>What somebody is typing, of the other sign.</summary>
+    public static string Turned(string typed) => typed.StartsWith('\u2212') || typed.StartsWith('-') ? typed[1..] : TrueMinus + typed;
 
     /// <summary>A number as the journal has it, with a point whatever the language.</summary>
     public static string Recorded(decimal value) => value.ToString("0.######", CultureInfo.InvariantCulture);

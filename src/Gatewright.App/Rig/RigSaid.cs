@@ -9,7 +9,6 @@ namespace Gatewright.App.Rig;
 /// <summary>Measures of the rig as they are written here: in this device's unit, in the language of the app.</summary>
 public sealed class RigSaid(Wording say, RigHere here)
 {
-    private const string TrueMinus = "\u2212";
 
     /// <summary>"Spread", "Oar length".</summary>
     public string Measure(RigMeasure measure) => Sentence.Capital(say.Rig.Measure(measure));
@@ -37,7 +36,7 @@ public sealed class RigSaid(Wording say, RigHere here)
     {
         string size = Math.Abs(value).ToString(
             unit switch { RigUnit.Inches => "0.00", RigUnit.Degrees => "0.##", _ => "0.0#" }, CultureInfo.CurrentCulture);
-        return value < 0 ? TrueMinus + size : size;
+        return value < 0 ? Figures.TrueMinus + size : size;
     }
 
     /// <summary>A figure as it was entered, with its unit: "86.5 cm", "42°".</summary>

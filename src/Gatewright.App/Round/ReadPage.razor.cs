@@ -317,7 +317,7 @@ public sealed partial class ReadPage
 
     private void ReadLevel() => (_panel, _toReadLevel) = (Panel.Lie, true);
 
-    private void TurnSign() => _typed = _typed.StartsWith('\u2212') || _typed.StartsWith('-') ? _typed[1..] : "\u2212" + _typed;
+    private void TurnSign() => _typed = Figures.Turned(_typed);
 
     /// <summary>The whole check, with what is expected where nobody read, once there is a moment's rest.</summary>
     private void JudgeLater(TimeSpan wait) => _ = JudgeAsync(++_asked, wait);

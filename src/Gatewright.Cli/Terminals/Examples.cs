@@ -99,6 +99,7 @@ internal static class Examples
         new("gatewright record round.csv --member kim --club shed --new-club \"Our shed\"", "the first readings of a new club"),
         new("gatewright record round.csv --member kim", "more of them, where the store has one club"),
         new("gatewright record --stores shelf.csv --member kim", "the shelf, counted"),
+        new("gatewright record --oars oars.csv --member kim", "oars, their sets and what was read of them"),
     ];
 
     private static readonly Example[] Sheets =

@@ -1,6 +1,7 @@
 using System.Globalization;
 using AngleSharp.Dom;
 using Bunit;
+using Gatewright.Replica.Shelves;
 using Gatewright.App.Changing;
 using Gatewright.App.Device;
 using Gatewright.App.Frame;
@@ -110,7 +111,7 @@ public sealed class ChangingPagesTests
     private static async Task<ClubOnDevice> StartAsync()
     {
         ClubOnDevice club = await ClubOnDevice.StartAsync();
-        club.Page.Services.AddSingleton<IndexedDbShelf>();
+        club.Page.Services.AddSingleton<IDeviceShelf, MemoryShelf>();
         club.Page.Services.AddSingleton<ThisDevice>();
         await club.InHand.RecordAsync(
             Boat("teal", ("name", "Teal"), ("class", "2-")),

@@ -5,10 +5,12 @@ using Gatewright.App.Boat;
 using Gatewright.App.Explaining;
 using Gatewright.App.Jobs;
 using Gatewright.App.Keeping;
+using Gatewright.App.Keeping.Oars;
 using Gatewright.App.Keeping.People;
 using Gatewright.App.Keeping.Settings;
 using Gatewright.App.Keeping.Standards;
 using Gatewright.App.Keeping.Stores;
+using Gatewright.App.Printing;
 using Gatewright.App.Reporting;
 using Gatewright.App.Round;
 using Gatewright.App.SharingPages;
@@ -48,7 +50,9 @@ public class UsedTextsTests
             "Outcome-mended", "Outcome-above-floors", "Outcome-left", "Outcome-read-again",
             "ReadAgain-level", "ReadAgain-gauge", "ReadAgain-riggers", "ReadAgain-doubt",
         ],
-        [typeof(KeepingTexts)] = new[] { "Boats", "Racks", "Stores", "Gauges", "Standards", "People", "Sharing", "Settings", "Explain" }.Select(p => p + "Line"),
+        [typeof(KeepingTexts)] = new[] { "Boats", "Racks", "Stores", "Gauges", "Standards", "People", "Sharing", "Settings", "Explain", "Oars", "Print", "Targets" }.Select(p => p + "Line"),
+        [typeof(OarsTexts)] = new[] { nameof(OarForm.Length), nameof(OarForm.Inboard), nameof(OarForm.Weight) }.Select(f => "Wrong" + f),
+        [typeof(PrintingTexts)] = [.. PrintPage.Documents, .. PrintPage.Documents.Select(d => d + "Line"), .. PrintPage.Kinds.Select(k => "Of" + k)],
         [typeof(PeopleTexts)] = Enum.GetValues<Role>().SelectMany(r => new[] { r.Word(), r.Word() + "May" }),
         [typeof(SettingsTexts)] = Of<Cause>(string.Empty),
         [typeof(StandardsTexts)] =

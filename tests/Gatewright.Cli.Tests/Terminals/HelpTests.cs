@@ -11,6 +11,7 @@ public sealed class HelpTests
     [InlineData("help-check", "check")]
     [InlineData("help-mend", "mend")]
     [InlineData("help-rig", "rig")]
+    [InlineData("help-oars", "oars")]
     [InlineData("help-targets", "targets")]
     [InlineData("help-change", "change")]
     [InlineData("help-compare", "compare")]

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gatewright.App.Frame;
 using Gatewright.App.Keeping.Forms;
 using Gatewright.Core.Oars;
@@ -13,7 +12,7 @@ namespace Gatewright.App.Keeping.Oars;
 internal static class OarsSaid
 {
     /// <summary>The sentences.</summary>
-    public static Wording Words => Wording.In(Language.Of(CultureInfo.CurrentUICulture.Name));
+    public static Wording Words => Said.Words;
 
     /// <summary>A figure as it is shown: "−0.5°", "376.0 cm".</summary>
     public static string Figure(OarItem item, double value) => Number(item, value) + OarWords.Unit(item);
@@ -37,7 +36,7 @@ internal static class OarsSaid
     public static string Within(OarSetView set, OarView oar)
     {
         string name = oar.Name ?? oar.Title;
-        return name.StartsWith(set.Title, StringComparison.CurrentCultureIgnoreCase) && name[set.Title.Length..].Trim() is { Length: > 0 } rest ? rest : name;
+        return name.StartsWith(set.Title, StringComparison.OrdinalIgnoreCase) && name[set.Title.Length..].Trim() is { Length: > 0 } rest ? rest : name;
     }
 
     /// <summary>Where an oar is rowed: "Hornbeam, seat 3, port"; null where that is not said.</summary>

@@ -51,10 +51,12 @@ internal static class RecordCommand
             new(
                 result.GetValue(files) ?? [],
                 result.GetValue(stores),
-                result.GetValue(oars),
                 result.GetValue(member)!,
                 result.GetValue(newClub),
-                store.Of(result)),
+                store.Of(result))
+            {
+                Oars = result.GetValue(oars),
+            },
             cancellation)));
         return command;
     }

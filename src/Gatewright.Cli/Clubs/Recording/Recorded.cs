@@ -14,6 +14,7 @@ internal static class Recorded
     [
         ("reading", "reading", "readings"),
         ("measure", "measure of the rig", "measures of the rig"),
+        ("oar-read", "reading of an oar", "readings of oars"),
         ("boat-laid", "lying of a boat", "lyings of boats"),
         ("rack-level", "level of a rack", "levels of racks"),
         ("report", "report", "reports"),
