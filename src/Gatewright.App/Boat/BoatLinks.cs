@@ -34,6 +34,12 @@ internal static class BoatLinks
             : link;
     }
 
+    /// <summary>What a change of its rig does.</summary>
+    public static string Stroke(string key) => $"boat/{Escaped(key)}/stroke";
+
+    /// <summary>The boat on the water.</summary>
+    public static string Water(string key) => $"boat/{Escaped(key)}/water";
+
     /// <summary>A job to be planned, for a cause where one is meant.</summary>
     public static string NewJob(string key, Cause? cause = null, GatePlace? gate = null) =>
         $"job/new?boat={Escaped(key)}"
