@@ -22,6 +22,7 @@ internal static class RigCommand
         };
         Option<string?> crew = CrewOption.Make(
             $"Who rows the boats: {Crews.Choice}. Without it what the club says, else targets wide enough for women and men.");
+        var inches = new Option<bool>("--inches") { Description = "Lengths in inches; JSON stays in centimetres." };
         var store = StoreOptions.OfAClub(StoreOptions.InsteadOfFiles);
         var form = new FormOptions();
         Option<int?> width = WidthOption.Make();
@@ -29,7 +30,7 @@ internal static class RigCommand
             "rig",
             "Show the measures of a shed's rigs beside their targets, and judge them: each by itself, starboard against port, seat against seat. Exit status: 0 all good, 1 something needs attention, 2 the input is wrong, 74 the store cannot be used.")
         {
-            files, boats, crew, width,
+            files, boats, crew, inches, width,
         };
         store.AddTo(command);
         store.Exclude(command, files);
@@ -39,6 +40,7 @@ internal static class RigCommand
             result.GetValue(files) ?? [],
             result.GetValue(boats) ?? [],
             Crews.OfWord(result.GetValue(crew)),
+            result.GetValue(inches),
             store.OfGiven(result),
             form.Of(result),
             result.GetValue(width))));

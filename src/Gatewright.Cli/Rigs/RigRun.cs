@@ -1,4 +1,3 @@
-using Gatewright.Cli.CheckShed.ForPeople;
 using Gatewright.Cli.Clubs.Telling;
 using Gatewright.Cli.Drawing;
 using Gatewright.Cli.Inputs;
@@ -38,24 +37,24 @@ internal sealed class RigRun(Terminal terminal)
                     RigDocument.Name, [.. input.Rigs.Select(r => r.Written)], [.. input.Warnings.Select(CheckedProblem.Of)])));
                 terminal.Output.Write('\n');
                 break;
-            case Form.Drawn when width >= BoatPlan.LeastWidth:
-                PagePrinter.Print(Drawn(input, width), terminal);
+            case Form.Drawn when width >= RigSection.LeastWidth(request.InInches):
+                PagePrinter.Print(Drawn(input, width, request.InInches), terminal);
                 break;
             case Form.Drawn:
-                PagePrinter.Print(InWords(input).Wrapped(width), terminal);
+                PagePrinter.Print(InWords(input, request.InInches).Wrapped(width), terminal);
                 break;
             default:
-                PagePrinter.Print(InWords(input).Spoken(), terminal);
+                PagePrinter.Print(InWords(input, request.InInches).Spoken(), terminal);
                 break;
         }
     }
 
-    private static Page Drawn(RigInput input, int width)
+    private static Page Drawn(RigInput input, int width, bool inInches)
     {
         var page = new Page(width);
         foreach (ShedRig rig in input.Rigs)
         {
-            RigSection.Write(page, rig);
+            RigSection.Write(page, rig, inInches);
         }
 
         foreach (string warning in input.Warnings.Select(w => w.ToString()))
@@ -67,12 +66,12 @@ internal sealed class RigRun(Terminal terminal)
         return page;
     }
 
-    private static Statements InWords(RigInput input)
+    private static Statements InWords(RigInput input, bool inInches)
     {
         var statements = new Statements();
         foreach (ShedRig rig in input.Rigs)
         {
-            RigStatements.Add(statements, rig);
+            RigStatements.Add(statements, rig, inInches);
         }
 
         foreach (string warning in input.Warnings.Select(w => w.ToString()))

@@ -8,7 +8,7 @@ namespace Gatewright.Cli.Rigs;
 internal static class RigTargetWords
 {
     /// <summary>"Targets for women: span 159.3 ± 2 cm, …." Those of what was measured; all where nothing was.</summary>
-    public static string Of(ShedRig rig)
+    public static string Of(ShedRig rig, bool inInches)
     {
         IEnumerable<RigTarget> targets = rig.Targets.All.Where(t => t.Aspect == RigAspect.Value);
         if (rig.Verdict is { } verdict)
@@ -16,10 +16,14 @@ internal static class RigTargetWords
             targets = verdict.Figures.Select(f => f.Target).OfType<RigTarget>().Distinct();
         }
 
-        string all = string.Join(", ", targets.Select(t => $"{Named(t)} {English.Rig.Target(t, t.Measure.Unit())}"));
+        string all = string.Join(", ", targets.Select(t => $"{Named(t)} {English.Rig.Target(t, UnitOf(t.Measure, inInches))}"));
         string crew = rig.Targets.Crew is { } known ? English.Rig.Crew(known) : English.Rig.AnyCrew;
         return all.Length == 0 ? $"No targets of what was measured, for {crew}." : $"Targets for {crew}: {all}. gatewright targets says where each comes from.";
     }
+
+    /// <summary>The unit in which a measure is told.</summary>
+    public static RigUnit UnitOf(RigMeasure measure, bool inInches) =>
+        inInches && !measure.IsAngle() ? RigUnit.Inches : measure.Unit();
 
     /// <summary>"height", "height port", "height, starboard less port", "span across the boat"; with its seat, if it has one.</summary>
     public static string Named(RigTarget target)

@@ -1,4 +1,5 @@
 using Gatewright.Cli.Clubs.Keeping;
+using Gatewright.Cli.Clubs.Recording;
 using Gatewright.Cli.Clubs.Telling;
 using Gatewright.Cli.Drawing;
 using Gatewright.Cli.Inputs;
@@ -7,7 +8,10 @@ using Gatewright.Cli.Terminals;
 using Gatewright.Core.Rig;
 using Gatewright.Journal.Exchange;
 using Gatewright.Journal.Exchange.Check;
+using Gatewright.Journal.Facts;
+using Gatewright.Journal.Replay;
 using Gatewright.Journal.Rigging;
+using Gatewright.Journal.Views;
 using static Gatewright.Words.Wording;
 
 namespace Gatewright.Cli.Rigs;
@@ -21,19 +25,53 @@ internal sealed class TargetsRun(Terminal terminal)
     private int Show(TargetsRequest request)
     {
         var errors = new List<InputProblem>();
-        RigTargets targets = RigTargets.Starting(request.Class, request.Crew);
-        if (request.Place is { } place && ClubChoice.OpenAsync(place, errors, CancellationToken.None).GetAwaiter().GetResult() is { } opened)
+        RigTargets? targets = request.Place is null
+            ? RigTargets.Starting(request.Class!, request.Crew)
+            : OfClubAsync(request, errors).GetAwaiter().GetResult();
+        if (targets is null || errors.Count > 0)
         {
-            targets = TargetsView.Of(opened.Club, request.Class, request.Crew);
-        }
-
-        if (errors.Count > 0)
-        {
-            return InputErrors.Tell(errors, 0, request.Form, terminal, "Nothing was shown.");
+            return InputErrors.Tell(errors, 0, request.Form, terminal, "Nothing was set or shown.");
         }
 
         Tell(targets, request);
         return ExitStatus.Good;
+    }
+
+    private static async Task<RigTargets?> OfClubAsync(TargetsRequest request, List<InputProblem> errors)
+    {
+        OpenedClub? opened = request.Set.Count == 0
+            ? await ClubChoice.OpenAsync(request.Place!, errors, CancellationToken.None).ConfigureAwait(false)
+            : await RecordingClub.OpenAsync(new([], null, request.Member!, null, request.Place!), errors, CancellationToken.None).ConfigureAwait(false);
+        if (opened is null || errors.Count > 0)
+        {
+            return null;
+        }
+
+        BoatView? boat = request.Boat is { } name ? Find(opened.Club, name, errors) : null;
+        if (errors.Count > 0)
+        {
+            return null;
+        }
+
+        string owner = boat is null ? $"crew/{request.Class}/{request.Crew?.Word() ?? "any"}" : $"boat/{boat.Key}";
+        IReadOnlyList<ThingSet> set = TargetSetting.Read(request.Set, owner, errors);
+        Club club = await SetTargets.AppendAsync(opened, set, request.Member, errors).ConfigureAwait(false);
+        return boat is null
+            ? TargetsView.Of(club, request.Class!, request.Crew)
+            : TargetsView.Of(club, boat, request.Crew ?? Crews.OfWord(boat.Properties["crew"]));
+    }
+
+    private static BoatView? Find(Club club, string name, List<InputProblem> errors)
+    {
+        var titles = new ThingTitles(club, Things.Boat);
+        List<BoatView> boats = [.. club.Subjects.Where(s => s.Thing == Things.Boat && s.Key.Length > 0).Select(s => new BoatView(club, s.Key)).Where(b => b.Class is not null)];
+        BoatView? found = boats.Find(b => titles[b.Key].Equals(name.Trim(), StringComparison.OrdinalIgnoreCase));
+        if (found is null)
+        {
+            errors.Add(new("--boat", null, null, name, $"is none of the club's boats whose class is known: {string.Join(", ", boats.Select(b => titles[b.Key]).Order(StringComparer.OrdinalIgnoreCase))}."));
+        }
+
+        return found;
     }
 
     private void Tell(RigTargets targets, TargetsRequest request)

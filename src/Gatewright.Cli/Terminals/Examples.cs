@@ -37,6 +37,7 @@ internal static class Examples
     [
         new("gatewright targets --class 8+ --crew women", "what an eight is set to, and where that comes from"),
         new("gatewright targets --class 2x --club shed", "as the club has it"),
+        new("gatewright targets --class 2x --crew junior --club shed --set span=158+-1.5 --member kim", "the club's own, for its juniors"),
     ];
 
     private static readonly Example[] Pitch =

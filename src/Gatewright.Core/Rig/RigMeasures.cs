@@ -4,7 +4,7 @@ namespace Gatewright.Core.Rig;
 public static class RigMeasures
 {
     /// <summary>Every measure, in the order in which a boat is set up.</summary>
-    public static IReadOnlyList<RigMeasure> All { get; } = Enum.GetValues<RigMeasure>();
+    public static IReadOnlyList<RigMeasure> All { get; } = [.. Enum.GetValues<RigMeasure>()];
 
     /// <summary>The word that stands for it in files and entries: "oar-length".</summary>
     public static string Word(this RigMeasure measure) => measure switch

@@ -60,6 +60,11 @@ internal static class MeasureRules
             Plausible(key.Measure, value, unit, "fields.value", book);
         }
 
+        if (key.Aspect == RigAspect.Seats && Number(target, "value") is not (null or 0))
+        {
+            book.Say("fields.value", target.Fields["value"], "give 0: the range across the boat is limited by its tolerance alone");
+        }
+
         if (Number(target, "tolerance") is < 0)
         {
             book.Say("fields.tolerance", target.Fields["tolerance"], "give how far off the value is still good, 0 or more");

@@ -19,7 +19,8 @@ internal static class DemoEntries
     {
         var stamp = new RecordingStamp(member, "demo", default, now, () => Guid.CreateVersion7(now));
         using Stream shed = Open("shed.csv");
-        ReadingsInput readings = ReadingsCsv.Read([new("shed.csv", shed)], CheckSettings.Default.Diagnosing.Measuring);
+        using Stream rig = Open("rig.csv");
+        ReadingsInput readings = ReadingsCsv.Read([new("shed.csv", shed), new("rig.csv", rig)], CheckSettings.Default.Diagnosing.Measuring);
         RecordedFile boats = ReadingsRecording.Entries(readings, Club.Empty(club), stamp);
         using Stream shelf = Open("stores.csv");
         StoresInput stores = StoresCsv.Read("stores.csv", shelf);

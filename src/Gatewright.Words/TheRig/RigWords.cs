@@ -45,6 +45,9 @@ public sealed class RigWords
     /// <summary>"86.5 cm", "42.0°".</summary>
     public string Figure(double value, RigUnit unit) => Digits(value, unit, 0) + Behind(unit);
 
+    /// <summary>"86.5", where the unit has been said.</summary>
+    public string Bare(double value, RigUnit unit) => Digits(value, unit, 0);
+
     /// <summary>"86.5 ± 0.3 cm".</summary>
     public string Figure(RigEstimate figure, RigUnit unit) => Figure(figure, unit, 0);
 
@@ -62,10 +65,10 @@ public sealed class RigWords
     public string Precedence => _say.Text("Sentence.Two", _say.Text("Rig.Precedence"), _say.Cautions.Of(Core.Mending.Caution.Defer));
 
     /// <summary>Why a rig is not good, a sentence each: what is laid to both ends of a difference is said once.</summary>
-    public IEnumerable<string> Why(RigVerdict verdict)
+    public IEnumerable<string> Why(RigVerdict verdict, bool inInches = false)
     {
         ArgumentNullException.ThrowIfNull(verdict);
-        return verdict.Figures.SelectMany(f => f.Reasons).Select(Of).Distinct();
+        return verdict.Figures.SelectMany(f => f.Reasons).Select(reason => Of(reason, inInches)).Distinct();
     }
 
     /// <summary>Why a figure is not good, with the numbers.</summary>

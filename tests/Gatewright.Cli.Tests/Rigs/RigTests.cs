@@ -1,12 +1,12 @@
 using System.Text;
 using System.Text.Json;
-using Gatewright.Cli.Tests.CheckShed;
+using Gatewright.Cli.Tests.Clubs;
 using Gatewright.Cli.Tests.Harness;
 
 namespace Gatewright.Cli.Tests.Rigs;
 
 /// <summary>The rig in the terminal.</summary>
-public sealed class RigTests
+public sealed class RigTests(ClubStores stores)
 {
     private static readonly SchemaFile s_schema = new("docs/check.schema.json");
 
@@ -21,7 +21,7 @@ public sealed class RigTests
 
     [Fact]
     public void Rigs_are_told_as_expected() =>
-        Expectation.Matches("rig-plain", ProgramRun.Of("rig", ExampleFiles.Rig, "--boat", "teal", "--plain").Output);
+        Expectation.Matches("rig-plain", ProgramRun.Of("rig", ExampleFiles.Rig, "--boat", "sandpiper", "--plain").Output);
 
     [Fact]
     public void Targets_are_listed_as_expected() =>
@@ -29,7 +29,7 @@ public sealed class RigTests
 
     [Theory]
     [InlineData("rig", ExampleFiles.Rig)]
-    [InlineData("rig", ExampleFiles.Rig, "--boat", "Osprey")]
+    [InlineData("rig", ExampleFiles.Rig, "--boat", "Dunlin")]
     [InlineData("check", ExampleFiles.Rig)]
     [InlineData("check", ExampleFiles.Rig, ExampleFiles.Small)]
     [InlineData("targets", "--class", "8+")]
@@ -60,8 +60,8 @@ public sealed class RigTests
 
         Assert.Equal(1, run.Status);
         Assert.Equal(0, document.RootElement.GetProperty("boats").GetArrayLength());
-        Assert.Equal(["Teal", "Osprey"], document.RootElement.GetProperty("rigs").EnumerateArray().Select(r => r.GetProperty("boat").GetString()!));
-        Assert.Contains("The rig of Teal", ProgramRun.Of("check", ExampleFiles.Rig).Output, StringComparison.Ordinal);
+        Assert.Equal(["Sandpiper", "Dunlin"], document.RootElement.GetProperty("rigs").EnumerateArray().Select(r => r.GetProperty("boat").GetString()!));
+        Assert.Contains("The rig of Sandpiper", ProgramRun.Of("check", ExampleFiles.Rig).Output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -76,10 +76,66 @@ public sealed class RigTests
     [Fact]
     public void A_boat_is_found_by_its_name_and_another_is_an_error()
     {
-        Assert.DoesNotContain("Osprey", ProgramRun.Of("check", ExampleFiles.Rig, "--boat", "Teal", "--plain").Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("Dunlin", ProgramRun.Of("check", ExampleFiles.Rig, "--boat", "Sandpiper", "--plain").Output, StringComparison.Ordinal);
         ProgramRun run = ProgramRun.Of("rig", ExampleFiles.Rig, "--boat", "Puffin");
         Assert.Equal(2, run.Status);
-        Assert.Contains("--boat: 'Puffin' is none of the boats whose rig is known: Teal, Osprey.", run.Error, StringComparison.Ordinal);
+        Assert.Contains("--boat: 'Puffin' is none of the boats whose rig is known: Sandpiper, Dunlin.", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Lengths_are_told_in_inches_on_request() => Expectation.Matches(
+        "rig-inches", ProgramRun.Of("rig", ExampleFiles.Rig, "--boat", "Dunlin", "--inches", "--width", "80").Output);
+
+    [Fact]
+    public async Task A_club_s_rigs_are_those_recorded_by_the_club_s_targets()
+    {
+        ClubPlace place = await stores.NewAsync();
+        Assert.Contains("36 measures of the rig", place.RecordNew(ExampleFiles.Rig).Output.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        ProgramRun rig = place.Run("rig", "--boat", "Dunlin", "--crew", "men", "--json");
+        using JsonDocument document = JsonDocument.Parse(rig.Output);
+        JsonElement figure = document.RootElement.GetProperty("rigs")[0].GetProperty("figures")[0];
+
+        s_schema.AssertValid(rig.Output);
+        Assert.Equal(("kim", "2026-10-11"), (figure.GetProperty("member").GetString(), figure.GetProperty("date").GetString()));
+        Assert.Equal(1, place.Run("check").Status);
+        Assert.Contains("The rig of Sandpiper", place.Run("check", "--width", "80").Output, StringComparison.Ordinal);
+        Assert.Equal(0, place.Run("targets", "--class", "2x").Status);
+    }
+
+    [Fact]
+    public async Task A_club_sets_its_own_targets()
+    {
+        ClubPlace place = await stores.NewAsync();
+        place.RecordNew(ExampleFiles.Rig);
+        await place.JoinAsync("shed", "ash", "keeper");
+        await place.JoinAsync("shed", "elm", "helper");
+
+        ProgramRun set = place.Run("targets", "--class", "2x", "--set", "span=158+-1", "--set", "height/port=6.5±0.5in", "--member", "ash", "--plain");
+        Assert.Equal((0, string.Empty), (set.Status, set.Error));
+        Assert.Contains("Span 158 plus or minus 1 cm (set by the club for class and crew).", set.Lines);
+        Assert.Contains("Height port 16.51 plus or minus 1.27 cm (set by the club for class and crew).", set.Lines);
+        Assert.Equal(0, place.Run("targets", "--boat", "Sandpiper", "--set", "span/2=162+-0.5", "--member", "ash").Status);
+        Assert.Contains("\"tolerance\": 0.5,\n          \"source\": \"boat\"", place.Run("rig", "--boat", "Sandpiper", "--json").Output.ReplaceLineEndings("\n"), StringComparison.Ordinal);
+        Assert.DoesNotContain("for this boat", place.Run("targets", "--boat", "Sandpiper", "--set", "span/2=", "--member", "ash").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Whoever_may_not_set_targets_and_what_is_none_is_told()
+    {
+        ClubPlace place = await stores.NewAsync();
+        place.RecordNew(ExampleFiles.Rig);
+        await place.JoinAsync("shed", "elm", "helper");
+        int count = (await place.ClubAsync("shed")).Count;
+
+        Assert.Contains("'elm' is a helper of the club: its keepers set targets.", place.Run("targets", "--class", "2x", "--set", "span=158+-1", "--member", "elm").Error, StringComparison.Ordinal);
+        ProgramRun wrong = place.Run("targets", "--class", "2x", "--set", "reach=1+-1", "--set", "span=1.6+-1", "--set", "span=160", "--member", "elm");
+        Assert.Equal(2, wrong.Status);
+        Assert.Contains("--set: 'reach=1+-1' is no target: expected", wrong.Error, StringComparison.Ordinal);
+        Assert.Contains("--set: 'span=160' is no target: expected", wrong.Error, StringComparison.Ordinal);
+        Assert.Contains("no span is that: give 120 to 190 cm", wrong.Error, StringComparison.Ordinal);
+        Assert.Equal(2, ProgramRun.Of("targets", "--class", "2x", "--set", "span=158+-1").Status);
+        Assert.Equal(2, ProgramRun.Of("targets").Status);
+        Assert.Equal(count, (await place.ClubAsync("shed")).Count);
     }
 
     [Fact]

@@ -109,6 +109,39 @@ public class RigJudgeTests
         Close.To(1, reason.Limit, Rounding);
     }
 
+    /// <summary>Two seats are always as far from their middle: the one that misses its own target is the one to move.</summary>
+    [Theory]
+    [InlineData(159.5, 161.9, new[] { 2 })]
+    [InlineData(158.5, 160.5, new[] { 1, 2 })]
+    public void Of_two_seats_it_is_laid_to_the_one_that_is_out(double first, double second, int[] seats)
+    {
+        RigVerdict verdict = RigJudge.Of([Span(1, first), Span(2, second)], Double);
+
+        Assert.Equal(seats, verdict.Figures.Where(f => f.Reasons.Any(r => r.Kind == RigReasonKind.Seats)).Select(f => f.Figure.Place.Seat));
+    }
+
+    [Fact]
+    public void Of_two_sides_it_is_laid_to_the_one_that_is_out()
+    {
+        RigVerdict verdict = RigJudge.Of([Height(1, Side.Port, 19), Height(1, Side.Starboard, 17)], Double);
+
+        Assert.Equal([Side.Port], verdict.Figures.Where(f => f.Reasons.Any(r => r.Kind == RigReasonKind.Sides)).Select(f => f.Figure.Place.Side!.Value));
+    }
+
+    /// <summary>Spans 1 apart are on their limit; the overlaps that follow from them and from inboards 0.6 apart differ by 2.2.</summary>
+    [Fact]
+    public void An_overlap_that_was_worked_out_is_not_held_against_another_seat_s()
+    {
+        RigReading[] readings =
+        [
+            Span(1, 159), Inboard(1, Side.Port, 88), Inboard(1, Side.Starboard, 88),
+            Span(2, 160), Inboard(2, Side.Port, 87.4), Inboard(2, Side.Starboard, 87.4),
+        ];
+
+        Assert.Equal(Verdict.Good, RigJudge.Of(readings, Double).Verdict);
+        Assert.NotEqual(Verdict.Good, RigJudge.Of([new(RigMeasure.Overlap, new(1, null), 21), new(RigMeasure.Overlap, new(2, null), 18.8)], Double).Verdict);
+    }
+
     [Fact]
     public void Readings_of_one_place_average()
     {

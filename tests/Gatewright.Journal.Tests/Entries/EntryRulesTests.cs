@@ -33,6 +33,7 @@ public sealed class EntryRulesTests
         { "measure", """{"boat":"heron","measure":"reach","seat":3,"value":86,"unit":"cm"}""", "\"measure\" is 'reach': give one of spread, span, height, inboard, oar-length, overlap, stretcher-angle, heel-depth, work-through, track-position" },
         { "set", """{"thing":"target","key":"boat/heron/reach","fields":{}}""", "\"key\" is 'boat/heron/reach': give boat/KEY/MEASURE or crew/CLASS/CREW/MEASURE, a crew or any; then, where it is meant, /sides or /seats, /SEAT, /port or /starboard" },
         { "set", """{"thing":"target","key":"crew/8+/women/spread","fields":{"value":"8.4","tolerance":"-1","unit":"cm"}}""", "\"fields.value\" is '8.4': no spread is that: give 65 to 105 cm; \"fields.tolerance\" is '-1': give how far off the value is still good, 0 or more" },
+        { "set", """{"thing":"target","key":"boat/heron/height/seats","fields":{"value":"2"}}""", "\"fields.value\" is '2': give 0: the range across the boat is limited by its tolerance alone" },
         { "set", """{"thing":"boat","key":"heron","fields":{"crew":"Women"}}""", "\"fields.crew\" is 'Women': give novice, junior, women, men, light-women or light-men" },
     };
 

@@ -13,6 +13,7 @@ internal static class Recorded
     private static readonly (string Kind, string One, string Many)[] Words =
     [
         ("reading", "reading", "readings"),
+        ("measure", "measure of the rig", "measures of the rig"),
         ("boat-laid", "lying of a boat", "lyings of boats"),
         ("rack-level", "level of a rack", "levels of racks"),
         ("report", "report", "reports"),

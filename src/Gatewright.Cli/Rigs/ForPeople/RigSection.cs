@@ -1,3 +1,4 @@
+using Gatewright.Cli.CheckShed.ForPeople;
 using Gatewright.Cli.Drawing;
 using Gatewright.Core;
 using Gatewright.Core.Judging;
@@ -17,11 +18,12 @@ namespace Gatewright.Cli.Rigs.ForPeople;
 /// </remarks>
 internal static class RigSection
 {
-    private const int SeatWidth = 6;
-    private const int UncertaintyWidth = 6;
     private const int Indent = 10;
 
-    public static void Write(Page page, ShedRig rig)
+    /// <summary>The columns a table of eight seats cannot do with less of.</summary>
+    public static int LeastWidth(bool inInches) => inInches ? 80 : BoatPlan.LeastWidth;
+
+    public static void Write(Page page, ShedRig rig, bool inInches = false)
     {
         page.Add(Name(rig, page.Width));
         if (rig.Verdict is not { } verdict)
@@ -30,29 +32,24 @@ internal static class RigSection
         }
         else
         {
-            page.Add(Heads(rig.Targets.Class.Seats));
+            var columns = new RigColumns(rig.Targets.Class.Seats, inInches);
+            page.Add(Heads(columns));
             foreach (RigMeasure measure in RigMeasures.All)
             {
-                Rows(page, verdict, measure);
+                Rows(page, verdict, measure, columns);
             }
 
-            if (verdict.Figures.Any(f => f.Figure.IsComputed))
-            {
-                page.Paragraph("In brackets what follows from other measures. Centimetres, angles in degrees; ± is one standard uncertainty.", 1, ink: Ink.Quiet);
-            }
-            else
-            {
-                page.Paragraph("Centimetres, angles in degrees; ± is one standard uncertainty.", 1, ink: Ink.Quiet);
-            }
-
+            string brackets = verdict.Figures.Any(f => f.Figure.IsComputed) ? "In brackets what follows from other measures. " : string.Empty;
+            string unit = inInches ? "Inches" : "Centimetres";
+            page.Paragraph($"{brackets}{unit}, angles in degrees; ± is one standard uncertainty.", 1, ink: Ink.Quiet);
             // What is laid to both ends of a difference is said once.
-            foreach (RigReason reason in verdict.Figures.SelectMany(f => f.Reasons).DistinctBy(English.Rig.Of))
+            foreach (RigReason reason in verdict.Figures.SelectMany(f => f.Reasons).DistinctBy(r => English.Rig.Of(r)))
             {
-                page.Paragraph(English.Rig.Of(reason), Indent, new Line().Add(" ").Add(reason.Verdict.Sign(), reason.Verdict.Ink()));
+                page.Paragraph(English.Rig.Of(reason, inInches), Indent, new Line().Add(" ").Add(reason.Verdict.Sign(), reason.Verdict.Ink()));
             }
         }
 
-        page.Paragraph(RigTargetWords.Of(rig), 1, ink: Ink.Quiet);
+        page.Paragraph(RigTargetWords.Of(rig, inInches), 1, ink: Ink.Quiet);
         page.Blank();
     }
 
@@ -71,61 +68,56 @@ internal static class RigSection
             .Add(sign, rig.Verdict?.Verdict.Ink() ?? Ink.Quiet);
     }
 
-    private static Line Heads(int seats)
+    private static Line Heads(RigColumns columns)
     {
         Line line = new();
-        for (int seat = 1; seat <= seats; seat++)
+        for (int seat = 1; seat <= columns.Seats; seat++)
         {
-            line.To(EndOf(seat, seats) - 1).Add(Figures.Degrees(seat, 0), Ink.Quiet);
+            line.To(columns.EndOf(seat) - 1).Add(Figures.Degrees(seat, 0), Ink.Quiet);
         }
 
-        return line.To(EndOf(seats, seats) + UncertaintyWidth - 1).Add("±", Ink.Quiet);
+        return line.To(columns.End - 1).Add("±", Ink.Quiet);
     }
 
     /// <summary>A line for a measure of the seat or, in sweep, of the only gate; two for a sculling boat's sides.</summary>
-    private static void Rows(Page page, RigVerdict verdict, RigMeasure measure)
+    private static void Rows(Page page, RigVerdict verdict, RigMeasure measure, RigColumns columns)
     {
         string name = English.Rig.Measure(measure);
-        int seats = verdict.Targets.Class.Seats;
         List<JudgedFigure> all = [.. verdict.Figures.Where(f => f.Figure.Measure == measure)];
         if (!measure.HasSide() || verdict.Targets.Class.Rowing == Rowing.Sweep)
         {
-            Row(page, all.Exists(f => f.Figure.IsComputed) ? $"({name})" : name, all, seats);
+            Row(page, all.Exists(f => f.Figure.IsComputed) ? $"({name})" : name, all, columns);
             return;
         }
 
         foreach (Side side in (ReadOnlySpan<Side>)[Side.Port, Side.Starboard])
         {
             string label = $"{name} {side.Word()}";
-            Row(page, label.Length < LabelWidth(seats) - 1 ? label : $"  {side.Word()}", all.FindAll(f => f.Figure.Place.Side == side), seats);
+            Row(page, label.Length < columns.LabelWidth - 1 ? label : $"  {side.Word()}", all.FindAll(f => f.Figure.Place.Side == side), columns);
         }
     }
 
-    private static void Row(Page page, string label, List<JudgedFigure> figures, int seats)
+    private static void Row(Page page, string label, List<JudgedFigure> figures, RigColumns columns)
     {
         if (figures.Count == 0)
         {
             return;
         }
 
+        RigUnit unit = columns.UnitOf(figures[0].Figure.Measure);
         Line line = new Line().Add($" {label}");
         foreach (JudgedFigure judged in figures)
         {
             bool isGood = judged.Verdict == Verdict.Good;
-            string value = Figures.Degrees(judged.Figure.Value.Value);
-            line.To(EndOf(judged.Figure.Place.Seat, seats) - value.Length).Add(value, isGood ? Ink.Plain : judged.Verdict.Ink());
+            string value = English.Rig.Bare(judged.Figure.Value.Value, unit);
+            line.To(columns.EndOf(judged.Figure.Place.Seat) - value.Length).Add(value, isGood ? Ink.Plain : judged.Verdict.Ink());
             if (!isGood)
             {
                 line.Add(judged.Verdict.Mark().ToString(), judged.Verdict.Ink());
             }
         }
 
-        string uncertainty = Figures.Degrees(figures.Max(f => f.Figure.Value.U));
-        page.Add(line.To(EndOf(seats, seats) + UncertaintyWidth - uncertainty.Length).Add(uncertainty, Ink.Quiet));
+        string uncertainty = English.Rig.Bare(figures.Max(f => f.Figure.Value.U), unit);
+        page.Add(line.To(columns.End - uncertainty.Length).Add(uncertainty, Ink.Quiet));
     }
-
-    /// <summary>Where there is room, a side has its measure's name before it.</summary>
-    private static int LabelWidth(int seats) => seats <= 4 ? 22 : 17;
-
-    private static int EndOf(int seat, int seats) => LabelWidth(seats) + (seat * SeatWidth) - 1;
 }

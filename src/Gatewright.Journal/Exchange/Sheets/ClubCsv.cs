@@ -30,7 +30,7 @@ public static class ClubCsv
     {
         var row = new CsvRow(to);
         var racks = new ThingTitles(club, Things.Rack);
-        Write(row, "key", "boat", "class", "rack", "lie", "standard", "out_of_use", "holds", "open_jobs");
+        Write(row, "key", "boat", "class", "rack", "lie", "standard", "out_of_use", "holds", "open_jobs", "crew");
         foreach ((BoatView boat, string title) in All(club))
         {
             string? rack = boat.Properties["rack"];
@@ -44,7 +44,8 @@ public static class ClubCsv
                 Text(boat.Properties["standard"]),
                 Text(boat.Properties["out-of-use"]),
                 Number(boat.Holds.Count),
-                Number(boat.Jobs.Count(j => j.IsOpen)));
+                Number(boat.Jobs.Count(j => j.IsOpen)),
+                Text(boat.Properties["crew"]));
         }
     }
 
