@@ -1,4 +1,5 @@
 using System.Globalization;
+using Gatewright.App.Device;
 using Gatewright.Core;
 using Gatewright.Core.Rig;
 using Gatewright.Drawings;
@@ -7,6 +8,7 @@ using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Rigging;
 using Gatewright.Journal.Views;
+using Gatewright.Replica.Shelves;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 
@@ -26,6 +28,7 @@ public sealed partial class MeasurePage
     private RigStep? _told;
     private string? _opened;
     private string? _takenBack;
+    private string? _wrong;
     private string _typed = string.Empty;
     private string _spoken = string.Empty;
     private bool _isMore;
@@ -60,7 +63,8 @@ public sealed partial class MeasurePage
             (_opened, _walk, _told, _takenBack, _typed, _isMore) = (Boat, null, null, null, string.Empty, false);
             if (Here.Walk is { } walk && walk.Boat == Boat)
             {
-                _walk = RigWalk.Of(_rig!.View, Here.Measures, walk.Since);
+                // Of a boat that has been given another class meanwhile nothing may be left to ask for.
+                _walk = RigWalk.Of(_rig!.View, Here.Measures, walk.Since) is { Order.Count: > 0 } begun ? begun : null;
             }
         }
         else if (_walk is not null)
@@ -122,9 +126,17 @@ public sealed partial class MeasurePage
 
     private async Task BeginAsync(IReadOnlyList<RigMeasure> measures)
     {
-        await Here.BeginAsync(Boat, measures);
         Look();
-        _walk = RigWalk.Of(_rig!.View, measures, InHand.Club.Last);
+        try
+        {
+            // What boats of the other kind are measured for stays remembered beside it.
+            await Here.BeginAsync(Boat, [.. measures, .. Here.Measures.Where(m => _rig!.View.Places(m).Count == 0)]);
+            (_wrong, _walk) = (null, RigWalk.Of(_rig!.View, measures, InHand.Club.Last));
+        }
+        catch (ShelfException broken)
+        {
+            _wrong = ShelfFaults.Told(broken, Faults);
+        }
     }
 
     private async Task RecordAsync(decimal value)
@@ -220,7 +232,7 @@ public sealed partial class MeasurePage
 
     private RigPad PadOf(RigStep step) => RigPad.For(step.Measure, Unit(step), TargetOf(step)?.Value, LastOf(step));
 
-    private GatePlace? LitGate(RigStep? step) => step is { Place: { Side: { } side, Seat: var seat } } ? new(seat, side) : null;
+    private static GatePlace? LitGate(RigStep? step) => step is { Place: { Side: { } side, Seat: var seat } } ? new(seat, side) : null;
 
     private GatePlace? GateAt(RigPlace place)
     {
@@ -239,8 +251,8 @@ public sealed partial class MeasurePage
     /// <summary>What the plan shows of the measure that is taken now; of a seat's measure on the side where it stands, or port.</summary>
     private List<PlanGate> PlanGates(RigWalk walk)
     {
-        RigMeasure? measure = walk.Now?.Measure ?? walk.Order.LastOrDefault().Measure;
-        return [.. _rig!.View.Gates.Select(gate => PlanOf(walk, gate, measure!.Value))];
+        RigMeasure measure = (walk.Now ?? walk.Order[^1]).Measure;
+        return [.. _rig!.View.Gates.Select(gate => PlanOf(walk, gate, measure))];
     }
 
     private PlanGate PlanOf(RigWalk walk, GatePlace gate, RigMeasure measure)

@@ -2,7 +2,6 @@ using System.Globalization;
 using Gatewright.App.Device;
 using Gatewright.Core.Rig;
 using Gatewright.Journal.Entries;
-using Gatewright.Journal.Rigging;
 
 namespace Gatewright.App.Rig;
 

@@ -3,7 +3,6 @@ using Bunit;
 using Gatewright.App.Keeping.Boats;
 using Gatewright.App.Tests.World;
 using Gatewright.Core;
-using Gatewright.Core.Measuring;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Views;
 

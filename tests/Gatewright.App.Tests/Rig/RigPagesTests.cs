@@ -28,7 +28,7 @@ public sealed class RigPagesTests
         Assert.Contains("Target ", span, StringComparison.Ordinal);
 
         // 170 − 159; both share the tape's zero, so 0.2 · √2 = 0.28 is left of it.
-        Assert.Contains("seat 2 is 11.0 ± 0.3 cm more than seat 1", span, StringComparison.Ordinal);
+        Assert.Contains("Seat 2 is 11.0 ± 0.3 cm more than seat 1", span, StringComparison.Ordinal);
         Assert.Contains("Seat 2: span 170.0 ± 0.2 cm, above", page.Find("section[aria-labelledby=rig-whole]").TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain("safe ", page.Markup, StringComparison.OrdinalIgnoreCase);
     }

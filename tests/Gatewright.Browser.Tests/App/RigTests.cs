@@ -1,4 +1,3 @@
-using System.Globalization;
 using Microsoft.Playwright;
 
 namespace Gatewright.Browser.Tests.App;
