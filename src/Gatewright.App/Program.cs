@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gatewright.App;
 using Gatewright.App.Boat;
 using Gatewright.App.Device;
@@ -7,12 +6,12 @@ using Gatewright.App.Jobs;
 using Gatewright.App.Keeping.People;
 using Gatewright.App.Shed;
 using Gatewright.Replica.Shelves;
+using Gatewright.Words;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 
-CultureInfo.DefaultThreadCurrentCulture = CultureInfo.CurrentCulture = AppCulture.Of(CultureInfo.CurrentUICulture);
+AppCulture.Begin(Environment.GetEnvironmentVariable("GATEWRIGHT_LANGUAGE") ?? Language.English.Tag);
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
 builder.RootComponents.Add<Root>("#app");
-builder.Services.AddLocalization();
 builder.Services.AddSingleton(typeof(Texts<>));
 builder.Services.AddSingleton(_ => new HttpClient { BaseAddress = new(new Uri(builder.HostEnvironment.BaseAddress), "/") });
 builder.Services.AddSingleton(TimeProvider.System);
@@ -31,23 +30,20 @@ builder.Services.AddSingleton<ClubPeople>();
 builder.Services.AddSingleton<MemberNames>();
 WebAssemblyHost host = builder.Build();
 
-// Before the first page is drawn: until then the shed stands there as it was last seen.
 // It hears of each change from the first on.
 _ = host.Services.GetRequiredService<LastShed>();
 _ = host.Services.GetRequiredService<MemberNames>();
-ThisDevice device = host.Services.GetRequiredService<ThisDevice>();
-await device.OpenAsync();
-if (device.IsOpen)
-{
-    _ = ShareAsync();
-}
-
+_ = ShareAsync();
 await host.RunAsync();
 
 async Task ShareAsync()
 {
     // What others recorded can wait for the first screen.
+    ThisDevice device = host.Services.GetRequiredService<ThisDevice>();
     await device.Opened;
-    await Task.Delay(TimeSpan.FromMilliseconds(500));
-    await host.Services.GetRequiredService<Sharing>().RunAsync();
+    if (device.IsOpen)
+    {
+        await Task.Delay(TimeSpan.FromMilliseconds(500));
+        await host.Services.GetRequiredService<Sharing>().RunAsync();
+    }
 }

@@ -15,7 +15,7 @@
   new MutationObserver((_, observer) => {
     const app = document.getElementById('app');
     const heading = app?.querySelector('h1');
-    if (heading && app.dataset.last === 'seen' && !remembered) {
+    if (heading && app.dataset.last && !remembered) {
       remembered = heading;
       painted(at => marks.seen = at);
     }

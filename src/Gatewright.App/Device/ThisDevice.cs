@@ -11,6 +11,7 @@ public sealed class ThisDevice(IDeviceShelf shelf, BrowserRoom room, ClubInHand 
 
     // A small club is open sooner, and its first screen is the shed; of a large one something is to be seen meanwhile.
     private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(150);
+    private readonly TaskCompletionSource _opened = new();
     private Replica.Device? _device;
 
     /// <summary>What was wrong when it was opened; null for nothing.</summary>
@@ -26,8 +27,8 @@ public sealed class ThisDevice(IDeviceShelf shelf, BrowserRoom room, ClubInHand 
     /// <summary>The club that is being opened, where that takes a while; null for none.</summary>
     public HeldClub? Opening { get; private set; }
 
-    /// <summary>Done when the club that was last open is open again.</summary>
-    public Task Opened { get; private set; } = Task.CompletedTask;
+    /// <summary>Done when the club that was last open is open again, or nothing could be opened.</summary>
+    public Task Opened => _opened.Task;
 
     /// <summary>Opens it, and begins to open the club that was last open. What fails is told by <see cref="Fault"/>.</summary>
     public async Task OpenAsync()
@@ -39,10 +40,11 @@ public sealed class ThisDevice(IDeviceShelf shelf, BrowserRoom room, ClubInHand 
         catch (Exception broken)
         {
             Fault = OpeningFault.Of(broken, texts);
+            _opened.SetResult();
             return;
         }
 
-        Opened = OpenLastAsync(_device);
+        _ = OpenLastAsync(_device);
         await Task.WhenAny(Opened, Task.Delay(Patience));
     }
 
@@ -61,15 +63,12 @@ public sealed class ThisDevice(IDeviceShelf shelf, BrowserRoom room, ClubInHand 
         {
             // Whatever it was: the screen that says "opening" would stand for ever.
             Fault = OpeningFault.Of(broken, texts);
+            inHand.PutDown();
         }
         finally
         {
             Opening = null;
-        }
-
-        if (Fault is not null)
-        {
-            inHand.PutDown();
+            _opened.SetResult();
         }
     }
 

@@ -1,19 +1,33 @@
 using System.Globalization;
+using Gatewright.Words;
 
 namespace Gatewright.App.Frame;
 
 /// <summary>How the app writes numbers and days.</summary>
+/// <remarks>The browser's program carries no culture data: what the two languages need of it stands here.</remarks>
 public static class AppCulture
 {
+    /// <summary>Texts, numbers and days are those of a language from here on.</summary>
+    public static void Begin(string language)
+    {
+        CultureInfo culture = Of(Language.Of(language));
+        CultureInfo.DefaultThreadCurrentCulture = CultureInfo.CurrentCulture = culture;
+        CultureInfo.DefaultThreadCurrentUICulture = CultureInfo.CurrentUICulture = culture;
+    }
+
     /// <summary>
     /// The culture of a language, with days as the app's sentences have them: 10/11 would be one day in one country and
     /// another in the next, so English has 2026-11-10.
     /// </summary>
-    public static CultureInfo Of(CultureInfo language)
+    public static CultureInfo Of(Language language)
     {
         ArgumentNullException.ThrowIfNull(language);
-        var culture = (CultureInfo)language.Clone();
-        culture.DateTimeFormat.ShortDatePattern = language.TwoLetterISOLanguageName == "de" ? "dd.MM.yyyy" : "yyyy-MM-dd";
+        bool isGerman = language == Language.German;
+        var culture = new CultureInfo(language.Tag)
+        {
+            NumberFormat = language.Numbers,
+            DateTimeFormat = new DateTimeFormatInfo { ShortDatePattern = isGerman ? "dd.MM.yyyy" : "yyyy-MM-dd", ShortTimePattern = "HH:mm" },
+        };
         return CultureInfo.ReadOnly(culture);
     }
 }

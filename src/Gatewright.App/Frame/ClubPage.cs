@@ -34,6 +34,12 @@ public abstract class ClubPage : ComponentBase, IDisposable
         }
     }
 
+    /// <summary>
+    /// Which reading of the club is the newest: one that finds another here stops. None goes on once the page is left, since
+    /// whoever has gone on to a round must not wait for sixty boats that nobody looks at.
+    /// </summary>
+    protected int Reading { get; set; }
+
     /// <summary>Reads anew what the page shows of the club: when it opens, when where it is changes, and when the club does.</summary>
     protected virtual Task ReadAsync() => Task.CompletedTask;
 
@@ -47,6 +53,7 @@ public abstract class ClubPage : ComponentBase, IDisposable
     public void Dispose()
     {
         InHand.Changed -= Changed;
+        Reading++;
         Dispose(true);
         GC.SuppressFinalize(this);
     }

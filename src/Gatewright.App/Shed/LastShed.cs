@@ -4,7 +4,7 @@ using Microsoft.JSInterop;
 namespace Gatewright.App.Shed;
 
 /// <summary>The shed as it was last seen, kept so that it is there at once when the program is opened again.</summary>
-/// <remarks>Whatever changes in the club drops it: a boat that is held since is never shown as one that is not.</remarks>
+/// <remarks>Whatever changes in the club makes it old, and then it shows no verdicts: a boat that is held since never looks as one that is not.</remarks>
 public sealed class LastShed
 {
     private readonly IJSRuntime _script;
@@ -14,7 +14,7 @@ public sealed class LastShed
     {
         ArgumentNullException.ThrowIfNull(inHand);
         _script = script;
-        inHand.Recorded += () => _ = _script.InvokeVoidAsync("gatewright.dropShed").AsTask();
+        inHand.Recorded += () => _ = _script.InvokeVoidAsync("gatewright.outdateShed").AsTask();
     }
 
     /// <summary>Keeps what the screen shows.</summary>

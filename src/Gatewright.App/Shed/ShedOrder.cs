@@ -1,4 +1,5 @@
 using System.Globalization;
+using Gatewright.App.Frame;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
@@ -26,10 +27,10 @@ public static class ShedOrder
             .Where(b => b.Properties["out-of-use"] != "yes" && b.Records.Count > 0)
             .Select(b => new ShedRow(b, BoatBerth.Of(b).Rack, null))
             .GroupBy(r => r.Rack)
-            .Select(g => (Rack: g.Key, Place: Place(club, g.Key), Boats: g.OrderBy(r => r.View.Name, StringComparer.CurrentCultureIgnoreCase)))
+            .Select(g => (Rack: g.Key, Place: Place(club, g.Key), Boats: g.OrderBy(r => r.View.Name, ByName.Order)))
             .OrderBy(g => g.Rack is null)
             .ThenBy(g => g.Place)
-            .ThenBy(g => g.Rack is null ? null : titles[g.Rack], StringComparer.CurrentCultureIgnoreCase)
+            .ThenBy(g => g.Rack is null ? null : titles[g.Rack], ByName.Order)
             .Select(g => new ShedRack(g.Rack, g.Rack is null ? null : titles[g.Rack], Level(club, g.Rack), [.. g.Boats]))];
     }
 

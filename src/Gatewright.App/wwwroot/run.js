@@ -9,8 +9,9 @@
     watch.disconnect();
     app.inert = false;
     delete app.dataset.last;
+    delete app.dataset.old;
   }).observe(app, { childList: true });
-  Blazor.start({ applicationCulture: globalThis.gatewright.language }).then(() => {
+  Blazor.start({ configureRuntime: runtime => runtime.withEnvironmentVariable('GATEWRIGHT_LANGUAGE', globalThis.gatewright.language) }).then(() => {
     if ('serviceWorker' in navigator) {
       // Keeping the program takes the processor and the network: the first screen comes before it.
       const keep = () => navigator.serviceWorker.register('service-worker.js', { updateViaCache: 'none' });

@@ -10,7 +10,7 @@ const start = new URL('index.html', self.location).href;
 const site = new URL('../', self.location);
 const kept = [/\.html$/, /\.js$/, /\.css$/, /\.wasm$/, /\.dat$/, /\.svg$/, /\.png$/, /\.woff2$/, /\.json$/, /\.webmanifest$/];
 // The icons' pictures are fetched by whoever installs the program, once; no page shows them.
-const left = [/service-worker/, /icons\/.*\.png$/, /\.map$/, /icudt_(no_)?CJK/];
+const left = [/service-worker/, /icons\/.*\.png$/, /\.map$/, /icudt_/];
 
 // A file whose name tells its content never changes: where the page has just fetched it, nobody asks for it again.
 const lasting = /\.[a-z0-9]{10}\.(wasm|dat|js)$/;

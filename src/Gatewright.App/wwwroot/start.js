@@ -16,11 +16,15 @@
     document.documentElement.dataset.ground = ground;
   }
 
-  // What stands there may have been overtaken: it says so, and since when.
-  const asLastSeen = () => {
+  // What stands there may have been overtaken: it says so, and since when. Where something was recorded since, no verdict
+  // and no hold is shown: a boat that is held since must not look as one that is not.
+  const asLastSeen = place => {
+    const isOld = kept('last-shed-old') !== null;
     const at = kept('last-shed-at');
     const when = at ? new Date(Number(at)).toLocaleString(language, { dateStyle: 'medium', timeStyle: 'short' }) : '';
-    return (language === 'de' ? 'Wie zuletzt gesehen ' : 'As last seen ') + when;
+    const since = language === 'de' ? '. Seither wurde etwas aufgezeichnet: Die Urteile folgen.' : '. Something was recorded since: verdicts follow.';
+    place.dataset.last = (language === 'de' ? 'Wie zuletzt gesehen ' : 'As last seen ') + when + (isOld ? since : '');
+    place.toggleAttribute('data-old', isOld);
   };
 
   const base = new URL(document.baseURI).pathname;
@@ -31,7 +35,7 @@
       const app = document.getElementById('app');
       app.innerHTML = shed;
       app.inert = true;
-      app.dataset.last = asLastSeen();
+      asLastSeen(app);
     }
   }
 
@@ -45,16 +49,17 @@
         seen.innerHTML = shed;
         seen.content.querySelector('#content h1')?.remove();
         place.inert = true;
-        place.dataset.last = asLastSeen();
+        asLastSeen(place);
         place.replaceChildren(...seen.content.querySelector('#content')?.childNodes ?? []);
       }
     },
-    dropShed() { try { localStorage.removeItem('gatewright.last-shed'); } catch { } },
+    outdateShed() { try { localStorage.setItem('gatewright.last-shed-old', ''); } catch { } },
     keepShed() {
       if (location.pathname === base) {
         try {
           localStorage.setItem('gatewright.last-shed', document.getElementById('app').innerHTML);
           localStorage.setItem('gatewright.last-shed-at', Date.now());
+          localStorage.removeItem('gatewright.last-shed-old');
         } catch {
           // No room: the next start begins with an empty screen, and nothing else is the worse for it.
         }

@@ -16,7 +16,6 @@ internal static class GatewrightServer
 {
     // By name, since what hosts this may be another program: a test.
     private const string Name = "gatewright-server";
-    private const string Files = Name + ".staticwebassets.endpoints.json";
     private const long LargestBody = 10 * 1024 * 1024;
 
     /// <summary>Builds it. The store must have been opened, and its tables be up to date.</summary>
@@ -42,7 +41,7 @@ internal static class GatewrightServer
         builder.AddGatewright(options);
         WebApplication app = builder.Build();
         Pipe(app, options);
-        Map(app, options);
+        Map(app, options, builder.Services);
         return app;
     }
 
@@ -94,6 +93,7 @@ internal static class GatewrightServer
             app.UseHsts();
         }
 
+        app.UsePackedFiles();
         app.UseResponseCompression();
         app.UseRouting();
         app.UseAuthentication();
@@ -103,12 +103,11 @@ internal static class GatewrightServer
         app.UseRequestDecompression();
     }
 
-    private static void Map(WebApplication app, ServeOptions options)
+    private static void Map(WebApplication app, ServeOptions options, IServiceCollection services)
     {
         app.MapHealthChecks("/health/live", new() { Predicate = _ => false }).DisableRateLimiting();
         app.MapHealthChecks("/health/ready", new() { Predicate = check => check.Tags.Contains("ready") }).DisableRateLimiting();
-        app.MapOpenApi().AllowAnonymous();
-        app.MapStaticAssets(Files);
+        app.MapDescription(services);
         app.MapApp();
         RouteGroupBuilder api = app.MapGroup("/api").AddEndpointFilter<TokenCheck>().DisableAntiforgery();
         api.MapAccounts();
@@ -119,7 +118,7 @@ internal static class GatewrightServer
         club.MapBoats();
         club.MapPlan();
         club.MapMembers();
-        app.MapRazorComponents<Frame>().WithStaticAssets(Files);
+        app.MapRazorComponents<Frame>();
         if (options.Demo)
         {
             app.MapDemo();

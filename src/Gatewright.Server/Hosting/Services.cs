@@ -54,7 +54,6 @@ internal static class Services
         services.AddAccounts(options);
         services.AddLimitsAndForms(options);
         services.AddHealthChecks().AddCheck<StoreHealth>("store", tags: ["ready"]);
-        services.AddOpenApi("v1");
         services.AddRazorComponents();
         if (options.SendsTelemetry)
         {

@@ -38,7 +38,6 @@ internal sealed class BoatInHand : IAsyncDisposable
         // On a machine that does much else a check takes its time; nothing here is about how long.
         BunitContext.DefaultWaitTimeout = TimeSpan.FromSeconds(30);
         page.JSInterop.Mode = JSRuntimeMode.Loose;
-        page.Services.AddLocalization();
         page.Services.AddSingleton(typeof(Texts<>));
         page.Services.AddSingleton<FocusNext>();
         page.Services.AddSingleton(TimeProvider.System);

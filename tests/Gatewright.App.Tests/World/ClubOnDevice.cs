@@ -26,7 +26,6 @@ internal sealed class ClubOnDevice : IAsyncDisposable
         inHand.Open(await device.StartClubAsync("Heron Rowing"), device);
         var page = new BunitContext();
         page.JSInterop.Mode = JSRuntimeMode.Loose;
-        page.Services.AddLocalization();
         page.Services.AddSingleton(typeof(Texts<>));
         page.Services.AddSingleton<FocusNext>();
         page.Services.AddSingleton(TimeProvider.System);

@@ -66,5 +66,14 @@ public sealed class InstalledTests(Chromium chromium)
 
         await Assertions.Expect(phone.Page.GetByText("Nuthatch")).ToBeVisibleAsync();
         Assert.True(await phone.Page.EvaluateAsync<bool>("document.getElementById('app').inert"));
+        await Assertions.Expect(phone.Page.Locator(".boat .about").First).ToBeVisibleAsync();
+
+        // As after something was recorded on another page, and the program was closed there.
+        await phone.Page.EvaluateAsync("() => gatewright.outdateShed()");
+        await phone.Page.ReloadAsync();
+
+        await Assertions.Expect(phone.Page.GetByText("Nuthatch")).ToBeVisibleAsync();
+        await Assertions.Expect(phone.Page.Locator(".boat .about").First).ToBeHiddenAsync();
+        await Assertions.Expect(phone.Page.Locator(".boat svg").First).ToBeHiddenAsync();
     }
 }
