@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gatewright.App;
 using Gatewright.App.Boat;
 using Gatewright.App.Device;

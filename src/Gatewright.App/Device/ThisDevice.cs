@@ -63,16 +63,12 @@ public sealed class ThisDevice(IDeviceShelf shelf, BrowserRoom room, ClubInHand 
         {
             // Whatever it was: the screen that says "opening" would stand for ever.
             Fault = OpeningFault.Of(broken, texts);
+            inHand.PutDown();
         }
         finally
         {
             Opening = null;
             _opened.SetResult();
-        }
-
-        if (Fault is not null)
-        {
-            inHand.PutDown();
         }
     }
 

@@ -20,12 +20,6 @@ public abstract class ClubPage : ComponentBase, IDisposable
     [Inject]
     public required NavigationManager Navigation { get; set; }
 
-    /// <summary>
-    /// Which reading of the club is the newest: one that finds another here stops. None goes on once the page is left, since
-    /// whoever has gone on to a round must not wait for sixty boats that nobody looks at.
-    /// </summary>
-    protected int Reading { get; set; }
-
     /// <summary>Says where the focus goes when the page is drawn next: what has it now will be gone.</summary>
     /// <param name="places">Selectors; the first that is there is taken.</param>
     protected void FocusThen(params string[] places) => _focus = places;
@@ -39,6 +33,12 @@ public abstract class ClubPage : ComponentBase, IDisposable
             await Focus.GoAsync(places);
         }
     }
+
+    /// <summary>
+    /// Which reading of the club is the newest: one that finds another here stops. None goes on once the page is left, since
+    /// whoever has gone on to a round must not wait for sixty boats that nobody looks at.
+    /// </summary>
+    protected int Reading { get; set; }
 
     /// <summary>Reads anew what the page shows of the club: when it opens, when where it is changes, and when the club does.</summary>
     protected virtual Task ReadAsync() => Task.CompletedTask;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Gatewright.App.Frame;
 using Gatewright.Core;
 using Gatewright.Core.Rig;
 using Gatewright.Journal.Rigging;

@@ -41,7 +41,7 @@ internal sealed class TargetsRun(Terminal terminal)
     {
         OpenedClub? opened = request.Set.Count == 0
             ? await ClubChoice.OpenAsync(request.Place!, errors, CancellationToken.None).ConfigureAwait(false)
-            : await RecordingClub.OpenAsync(new([], null, null, request.Member!, null, request.Place!), errors, CancellationToken.None).ConfigureAwait(false);
+            : await RecordingClub.OpenAsync(new([], null, request.Member!, null, request.Place!), errors, CancellationToken.None).ConfigureAwait(false);
         if (opened is null || errors.Count > 0)
         {
             return null;

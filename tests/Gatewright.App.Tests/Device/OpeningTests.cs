@@ -26,9 +26,8 @@ public class OpeningTests
         shelf.Reading = () => broken.Task;
         await using BunitContext page = Page(shelf);
         ThisDevice device = page.Services.GetRequiredService<ThisDevice>();
-        await device.OpenAsync();
         IRenderedComponent<Root> root = page.Render<Root>();
-        Assert.Equal("Heron Rowing", root.Find("h1").TextContent);
+        root.WaitForAssertion(() => Assert.Equal("Heron Rowing", root.Find("h1").TextContent));
 
         broken.SetException(fault);
         await device.Opened;
@@ -59,7 +58,6 @@ public class OpeningTests
     {
         var page = new BunitContext();
         page.JSInterop.Mode = JSRuntimeMode.Loose;
-        page.Services.AddLocalization();
         page.Services.AddSingleton(typeof(Texts<>));
         page.Services.AddSingleton<FocusNext>();
         page.Services.AddSingleton(TimeProvider.System);

@@ -16,7 +16,6 @@ public class LateScriptTests
     {
         var script = new LateScript();
         await using var page = new BunitContext();
-        page.Services.AddLocalization();
         page.Services.AddSingleton(typeof(Texts<>));
         page.Services.AddSingleton<IJSRuntime>(script);
         page.Render<NewVersion>();

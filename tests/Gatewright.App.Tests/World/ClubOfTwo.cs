@@ -40,7 +40,6 @@ internal sealed class ClubOfTwo : IAsyncDisposable
             page.Services.AddSingleton(script);
         }
 
-        page.Services.AddLocalization();
         page.Services.AddSingleton(typeof(Texts<>));
         page.Services.AddSingleton<FocusNext>();
         page.Services.AddSingleton(TimeProvider.System);
