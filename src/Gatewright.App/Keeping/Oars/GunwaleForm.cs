@@ -1,5 +1,3 @@
-using Gatewright.App.Frame;
-using Gatewright.App.Keeping.Forms;
 using Gatewright.Core;
 using Gatewright.Core.Measuring;
 using Gatewright.Core.Oars;

@@ -1,4 +1,3 @@
-using Gatewright.App.Frame;
 using Gatewright.App.Keeping.Forms;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
