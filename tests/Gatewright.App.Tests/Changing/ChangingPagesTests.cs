@@ -3,7 +3,6 @@ using AngleSharp.Dom;
 using Bunit;
 using Gatewright.App.Changing;
 using Gatewright.App.Device;
-using Gatewright.App.Frame;
 using Gatewright.App.Tests.World;
 using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
