@@ -11,6 +11,11 @@ internal sealed class Ticks(ThisDevice device, string list)
     private readonly HashSet<string> _ticked =
         [.. (device.IsOpen ? device.Device.Settings.GetValueOrDefault(Before + list) ?? string.Empty : string.Empty).Split('\n', StringSplitOptions.RemoveEmptyEntries)];
 
+    /// <summary>These ticks where they are of a list, else that list's.</summary>
+    public static Ticks Of(Ticks? before, ThisDevice device, string list) => before?.List == list ? before : new(device, list);
+
+    private string List { get; } = list;
+
     /// <summary>Whether something is ticked.</summary>
     public bool Has(string item) => _ticked.Contains(item);
 
@@ -33,6 +38,6 @@ internal sealed class Ticks(ThisDevice device, string list)
     }
 
     private Task KeepAsync() => device.IsOpen
-        ? device.Device.SetAsync(Before + list, _ticked.Count == 0 ? null : string.Join('\n', _ticked))
+        ? device.Device.SetAsync(Before + List, _ticked.Count == 0 ? null : string.Join('\n', _ticked))
         : Task.CompletedTask;
 }

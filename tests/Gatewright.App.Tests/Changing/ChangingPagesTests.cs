@@ -4,7 +4,6 @@ using Bunit;
 using Gatewright.Replica.Shelves;
 using Gatewright.App.Changing;
 using Gatewright.App.Device;
-using Gatewright.App.Frame;
 using Gatewright.App.Tests.World;
 using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
