@@ -81,7 +81,7 @@ internal static class Examples
 
     private static readonly Example[] Change =
     [
-        new("gatewright change examples/rig.csv --boat Osprey --to-crew women", "what a crew's targets ask of the boat"),
+        new("gatewright change rig.csv --boat Heron --to-crew women", "what a crew's targets ask of the boat"),
         new("gatewright change --club shed --boat Heron --to-day 2026-11-01", "back to the rig it had that day"),
         new("gatewright change --club shed --boat Heron --to Regatta", "to a rig that the club keeps under a name"),
     ];

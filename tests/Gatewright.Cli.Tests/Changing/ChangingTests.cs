@@ -49,8 +49,8 @@ public sealed class ChangingTests(ClubStores stores)
     [InlineData("no rig for 4- is kept under a name", "change", Fours, "--boat", "Heron", "--to", "Regatta")]
     [InlineData("nothing of its rig is known then", "compare", Fours, "--boat", "Heron", "--on", "2025-01-01")]
     [InlineData("Say what to compare with", "compare", Fours, "--boat", "Heron")]
-    [InlineData("they have no rig in common", "compare", ExampleFiles.Rig, "--boat", "Osprey", "--with", "Teal")]
-    [InlineData("they have no rig in common", "change", ExampleFiles.Rig, "--boat", "Osprey", "--to-boat", "Teal")]
+    [InlineData("they have no rig in common", "compare", ExampleFiles.Rig, "--boat", "Dunlin", "--with", "Sandpiper")]
+    [InlineData("they have no rig in common", "change", ExampleFiles.Rig, "--boat", "Dunlin", "--to-boat", "Sandpiper")]
     public void What_is_wrong_is_told(string expected, params string[] arguments)
     {
         ProgramRun run = ProgramRun.Of(arguments);
