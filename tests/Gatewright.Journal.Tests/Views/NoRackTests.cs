@@ -1,5 +1,4 @@
 using Gatewright.Core;
-using Gatewright.Core.Measuring;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Tests.Replay;
