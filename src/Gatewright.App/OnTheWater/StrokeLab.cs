@@ -1,4 +1,3 @@
-using Gatewright.Core;
 using Gatewright.Core.Rig;
 using Gatewright.Core.Stroke;
 

@@ -76,7 +76,7 @@ internal static class PackedFiles
     /// <summary>The type of what is packed.</summary>
     private sealed class TypeOfUnpacked : IContentTypeProvider
     {
-        private readonly FileExtensionContentTypeProvider _types = new() { Mappings = { [".dat"] = "application/octet-stream" } };
+        private readonly FileExtensionContentTypeProvider _types = new() { Mappings = { [".dat"] = "application/octet-stream", [".pdb"] = "application/octet-stream" } };
 
         public bool TryGetContentType(string subpath, out string contentType)
         {

@@ -56,6 +56,7 @@ public class OarsPagesTests
 
         page.Find("[data-value='0.5']").Click();
         page.Find("[data-value='3.0']").Click();
+        Assert.Contains("C", page.Find(".oars .lit").TextContent, StringComparison.Ordinal);
         page.Find("[data-value='0.0']").Click();
 
         OarRead[] read = [.. club.Recorded<OarRead>()];

@@ -1,5 +1,4 @@
 using Gatewright.App.Frame;
-using Gatewright.App.Keeping.Forms;
 using Gatewright.Journal.Views;
 
 namespace Gatewright.App.Keeping.Boats;

@@ -1,5 +1,4 @@
 using Gatewright.App.Frame;
-using Gatewright.App.Keeping.Forms;
 using Gatewright.Core.Oars;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Oars;
