@@ -1,5 +1,4 @@
 using Gatewright.Core.Numerics;
-using Gatewright.Core.Simulating;
 
 namespace Gatewright.Core.Diagnosing;
 
@@ -17,13 +16,15 @@ internal sealed class StateDraws
     private const double Floor = 1e-10;
 
     private readonly StoryWeights _weights;
-    private readonly Draws _draws;
+    private readonly Func<double> _normal;
     private readonly int _size;
     private readonly double[] _factor;
 
-    public StateDraws(StoryWeights weights, Draws draws)
+    /// <param name="weights">The stories.</param>
+    /// <param name="normal">The next normal number about 0 of deviation 1.</param>
+    public StateDraws(StoryWeights weights, Func<double> normal)
     {
-        (_weights, _draws) = (weights, draws);
+        (_weights, _normal) = (weights, normal);
         _size = 3 * weights.Kernel.Model.Layout.Gates.Count;
         _factor = new double[_size * _size];
         for (int i = 0; i < _size; i++)
@@ -67,7 +68,7 @@ internal sealed class StateDraws
         double[] even = new double[_size];
         for (int i = 0; i < _size; i++)
         {
-            even[i] = _draws.StandardNormal();
+            even[i] = _normal();
             state[i] = kernel.Mean(i) + Cholesky.Dot(_factor.AsSpan(i * _size, i + 1), even.AsSpan(0, i + 1));
         }
 
@@ -77,7 +78,7 @@ internal sealed class StateDraws
         int entry = 0;
         for (int i = 0; i < thrown.Length; i++)
         {
-            double along = table.Pulls(story)[i] + _draws.StandardNormal();
+            double along = table.Pulls(story)[i] + _normal();
             for (int j = 0; j <= i; j++)
             {
                 Follow(state, thrown[j], along * rows[entry++]);

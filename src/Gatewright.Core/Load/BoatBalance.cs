@@ -39,7 +39,7 @@ public sealed class BoatBalance
         Roll = RollThroughDrive();
         MeanRoll = MeanOf(Roll);
         Gates = SeatBySeat();
-        (ForRoll, ForLoad) = new MendChoice(_gates, _nodes).Of(new(_diagnosis.Weights, draws));
+        (ForRoll, ForLoad) = new MendChoice(_gates, _nodes).Of(new(_diagnosis.Weights, draws.StandardNormal));
     }
 
     /// <summary>How hard is pulled.</summary>

@@ -119,16 +119,13 @@ internal sealed class MendChoice
     /// <summary>Counts over the draws.</summary>
     private sealed class Tally(int gates)
     {
-        private readonly double[] _falls = new double[gates];
-        private readonly int[] _best = new int[gates];
-        private int _none;
-        private int _draws;
-        private double _now;
+        // Each gate's, then what stands for none of them: how it is now, and how often none helps.
+        private readonly double[] _falls = new double[gates + 1];
+        private readonly int[] _best = new int[gates + 1];
 
         public void Add(double now, double[] lowered)
         {
-            _draws++;
-            _now += now;
+            _falls[^1] += now;
             int best = 0;
             for (int gate = 0; gate < lowered.Length; gate++)
             {
@@ -136,14 +133,7 @@ internal sealed class MendChoice
                 best = lowered[gate] > lowered[best] ? gate : best;
             }
 
-            if (lowered[best] > 0)
-            {
-                _best[best]++;
-            }
-            else
-            {
-                _none++;
-            }
+            _best[lowered[best] > 0 ? best : lowered.Length]++;
         }
 
         public MendFirst Told(GateOnWater[] on)
@@ -151,11 +141,11 @@ internal sealed class MendChoice
             var gains = new MendGain[on.Length];
             for (int gate = 0; gate < gains.Length; gate++)
             {
-                gains[gate] = new(on[gate].Gate, _falls[gate] / _draws, (double)_best[gate] / _draws);
+                gains[gate] = new(on[gate].Gate, _falls[gate] / Count, (double)_best[gate] / Count);
             }
 
             Array.Sort(gains, Order);
-            return new(_now / _draws, gains, (double)_none / _draws);
+            return new(_falls[^1] / Count, gains, (double)_best[^1] / Count);
         }
 
         private static int Order(MendGain one, MendGain other)

@@ -32,7 +32,7 @@ public enum StrokeFigure
 public static class StrokeFigures
 {
     /// <summary>Every figure, those of the stroke first.</summary>
-    public static IReadOnlyList<StrokeFigure> All { get; } = Enum.GetValues<StrokeFigure>();
+    public static IReadOnlyList<StrokeFigure> All { get; } = [.. Enum.GetValues<StrokeFigure>()];
 
     /// <summary>The word that stands for it: "gearing-with-gate".</summary>
     public static string Word(this StrokeFigure figure) => figure switch

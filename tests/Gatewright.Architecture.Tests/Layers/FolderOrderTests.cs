@@ -10,7 +10,7 @@ public class FolderOrderTests
 
     /// <summary>
     /// The way from a number to a mended gate. Mending uses what was diagnosed; nothing is diagnosed by what it would
-    /// take to mend, and nothing real is decided by a simulation.
+    /// take to mend, and nothing real is decided by a simulation; a load takes its random numbers alone from there.
     /// </summary>
     private static readonly FolderOrder Core = new(
         "Gatewright.Core", "Numerics", "Geometry", "Measuring", "Judging", "Diagnosing", "Checking", "Advising", "Mending", "Rig", "Oars", "Stroke",

@@ -114,7 +114,7 @@ public class BoatBalanceTests
         (double mean, double variance) = diagnosis.Sum(shares);
         int[] first = [.. gates.Select(g => 3 * diagnosis.Gates.Select(d => d.Gate).ToList().IndexOf(g))];
 
-        double[] drawn = [.. new StateDraws(diagnosis.Weights, new(new Random(7).NextDouble)).Take(20_000)
+        double[] drawn = [.. new StateDraws(diagnosis.Weights, new Draws(new Random(7).NextDouble).StandardNormal).Take(20_000)
             .Select(x => Of(x, first[0]) - Of(x, first[1]))];
 
         double average = drawn.Average();
