@@ -91,7 +91,8 @@ public sealed record RigComparison(RigOfBoat First, RigOfBoat Second, IReadOnlyL
 
         void Add(bool isOar, GatePlace gate, string? one, string? other)
         {
-            if (one != other)
+            // A mark that nobody had written down yet is no other rigger.
+            if (one is not null && other is not null && one != other)
             {
                 marks.Add(new(isOar, gate, one, other));
             }
