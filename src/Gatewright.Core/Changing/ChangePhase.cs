@@ -33,7 +33,7 @@ public enum ChangePhase
 public static class ChangePhases
 {
     /// <summary>All, in the order of the work.</summary>
-    public static IReadOnlyList<ChangePhase> All { get; } = Enum.GetValues<ChangePhase>();
+    public static IReadOnlyList<ChangePhase> All { get; } = [.. Enum.GetValues<ChangePhase>()];
 
     /// <summary>The word used in files: "riggers", "width", "height", "pin", "insert", "oars", "stretcher".</summary>
     public static string Word(this ChangePhase phase) => phase switch

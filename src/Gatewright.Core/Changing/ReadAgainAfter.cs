@@ -3,7 +3,7 @@ namespace Gatewright.Core.Changing;
 /// <summary>What has to be read again when something was set: itself, and all that stands on it.</summary>
 internal static class ReadAgainAfter
 {
-    private static readonly RigItem[] Pitches = [RigItem.PitchCatch, RigItem.PitchAbeam, RigItem.PitchFinish];
+    private static IReadOnlyList<RigItem> Pitches { get; } = [RigItem.PitchCatch, RigItem.PitchAbeam, RigItem.PitchFinish];
 
     public static IReadOnlyList<RigItem> Of(RigItem item) => ChangePhases.Of(item) switch
     {

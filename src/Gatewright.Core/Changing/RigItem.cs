@@ -61,7 +61,7 @@ public enum RigItem
 public static class RigItems
 {
     /// <summary>Every item, in the order in which a boat is set up.</summary>
-    public static IReadOnlyList<RigItem> All { get; } = Enum.GetValues<RigItem>();
+    public static IReadOnlyList<RigItem> All { get; } = [.. Enum.GetValues<RigItem>()];
 
     /// <summary>The word that stands for it in files: that of its measure, or "pin-aft", "pin-out", "gate-pitch", "pitch-catch", "pitch-abeam", "pitch-finish".</summary>
     public static string Word(this RigItem item) => item switch

@@ -31,7 +31,7 @@ public sealed class ChangingPagesTests
         Assert.Contains("Seat 2: set the spread from 87.0 cm to 85.0 cm.", page.Find("#phase-width").ParentElement!.TextContent, StringComparison.Ordinal);
         Assert.True(page.Find("#record").HasAttribute("disabled"));
         page.Find(".step input").Change(true);
-        Assert.Equal("Record 1 of 1 as done", page.Find("#record").TextContent);
+        page.WaitForAssertion(() => Assert.Equal("Record 1 of 1 as done", page.Find("#record").TextContent), TimeSpan.FromSeconds(5));
         page.Find("#record").Click();
         page.WaitForElement("#recorded");
 
@@ -111,6 +111,7 @@ public sealed class ChangingPagesTests
     {
         ClubOnDevice club = await ClubOnDevice.StartAsync();
         club.Page.Services.AddSingleton<IDeviceShelf, MemoryShelf>();
+        club.Page.Services.AddSingleton<BrowserRoom>();
         club.Page.Services.AddSingleton<ThisDevice>();
         await club.InHand.RecordAsync(
             Boat("teal", ("name", "Teal"), ("class", "2-")),

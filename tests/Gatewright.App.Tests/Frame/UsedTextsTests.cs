@@ -50,7 +50,7 @@ public class UsedTextsTests
             "Outcome-mended", "Outcome-above-floors", "Outcome-left", "Outcome-read-again",
             "ReadAgain-level", "ReadAgain-gauge", "ReadAgain-riggers", "ReadAgain-doubt",
         ],
-        [typeof(KeepingTexts)] = new[] { "Boats", "Racks", "Stores", "Gauges", "Standards", "People", "Sharing", "Settings", "Explain", "Oars", "Print", "Targets" }.Select(p => p + "Line"),
+        [typeof(KeepingTexts)] = new[] { "Boats", "Racks", "Stores", "Gauges", "Standards", "People", "Sharing", "Settings", "Explain", "Oars", "Print", "Targets", "Stroke" }.Select(p => p + "Line"),
         [typeof(OarsTexts)] = new[] { nameof(OarForm.Length), nameof(OarForm.Inboard), nameof(OarForm.Weight) }.Select(f => "Wrong" + f),
         [typeof(PrintingTexts)] = [.. PrintPage.Documents, .. PrintPage.Documents.Select(d => d + "Line"), .. PrintPage.Kinds.Select(k => "Of" + k)],
         [typeof(PeopleTexts)] = Enum.GetValues<Role>().SelectMany(r => new[] { r.Word(), r.Word() + "May" }),

@@ -1,8 +1,10 @@
 using Bunit;
 using Gatewright.App.Boat;
 using Gatewright.App.Device;
+using Gatewright.App.Keeping.People;
 using Gatewright.App.Tests.World;
 using Gatewright.Journal.Facts;
+using Gatewright.Replica.Shelves;
 using Gatewright.Words;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -21,8 +23,13 @@ internal sealed class RigInHand : IAsyncDisposable
     {
         ClubOnDevice club = await ClubOnDevice.StartAsync();
         club.Page.Services.AddSingleton(Wording.English);
-        club.Page.Services.AddSingleton<IndexedDbShelf>();
+        club.Page.Services.AddSingleton<IDeviceShelf, MemoryShelf>();
+        club.Page.Services.AddSingleton<BrowserRoom>();
         club.Page.Services.AddSingleton<ThisDevice>();
+        club.Page.Services.AddSingleton<HttpClient>();
+        club.Page.Services.AddSingleton<Sharing>();
+        club.Page.Services.AddSingleton<ClubPeople>();
+        club.Page.Services.AddSingleton<MemberNames>();
         club.Page.Services.AddSingleton<RecordWords>();
         await club.InHand.RecordAsync(new ThingSet(Things.Boat, Key, new Dictionary<string, string?> { ["name"] = "Teal", ["class"] = boatClass }));
         return new(club);

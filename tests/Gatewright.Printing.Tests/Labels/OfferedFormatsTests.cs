@@ -12,7 +12,7 @@ public class OfferedFormatsTests
         string page = Embedded("PrintPage.razor");
         string formats = string.Join(", ", LabelFormat.All.Select(f => string.Create(CultureInfo.InvariantCulture, $"(\"{f.Name}\", {f.Count})")));
         Assert.Contains($"Formats = [{formats}];", page, StringComparison.Ordinal);
-        Assert.Contains($"Kinds = [{string.Join(", ", LabelKinds.All.Select(k => $"\"{k.Word()}\""))}];", page, StringComparison.Ordinal);
+        Assert.Contains($"Kinds {{ get; }} = [{string.Join(", ", LabelKinds.All.Select(k => $"\"{k.Word()}\""))}];", page, StringComparison.Ordinal);
     }
 
     [Fact]
