@@ -14,7 +14,7 @@ public sealed class ReadingDesk
     private readonly ClubInHand _inHand;
     private readonly RoundPlan _plan;
     private readonly Stack<Guid> _beside = [];
-    private IReadOnlyCollection<Recorded>? _shelf;
+    private (IReadOnlyCollection<Recorded> OfBoat, IReadOnlyCollection<Recorded> TakenBack)? _seen;
     private Station _station;
 
     /// <summary>The desk for a boat on a round.</summary>
@@ -67,13 +67,14 @@ public sealed class ReadingDesk
     public bool Look()
     {
         Club club = _inHand.Club;
-        IReadOnlyCollection<Recorded> shelf = club.Everything(Subject.Boat(View.Key));
-        if (ReferenceEquals(shelf, _shelf))
+        IReadOnlyCollection<Recorded> ofBoat = club.Everything(Subject.Boat(View.Key));
+        IReadOnlyCollection<Recorded> takenBack = club.Everything(Subject.Journal);
+        if (_seen is { } seen && ReferenceEquals(seen.OfBoat, ofBoat) && ReferenceEquals(seen.TakenBack, takenBack))
         {
             return false;
         }
 
-        _shelf = shelf;
+        _seen = (ofBoat, takenBack);
         View = new(club, View.Key);
         Walk = Walk.With(new(View, Round));
         Verdict = JudgedAsRead.Of(club, View, _station);

@@ -50,19 +50,26 @@ internal static class BoatEndpoints
     {
         ClubAccess access = ClubAccess.Of(context);
         OpenClub open = await clubs.OpenAsync(access.Club, context.RequestAborted).ConfigureAwait(false);
-        if (!access.Sees(boat)
-            || DriveProfile.OfWord(pull ?? DriveProfile.Men.Name) is not { } profile
-            || await open.Shed.BoatAsync(boat).ConfigureAwait(false) is not { Check: { } check } standing)
+        if (!access.Sees(boat) || await open.Shed.BoatAsync(boat).ConfigureAwait(false) is not { } standing)
         {
             return Problem.NotFound("boat");
         }
 
-        BoatBalance? balance = await Task.Run(() => BoatBalance.Of(
+        if (DriveProfile.OfWord(pull ?? DriveProfile.Men.Name) is not { } profile)
+        {
+            return Problem.Fields(new Dictionary<string, string[]>
+            {
+                ["pull"] = [$"'{pull}' is none of {string.Join(", ", DriveProfile.All.Select(p => p.Name))}."],
+            });
+        }
+
+        // Of a boat that was not read at every gate the document says that nothing can be said.
+        BoatBalance? balance = standing.Check is not { } check ? null : await Task.Run(() => BoatBalance.Of(
             check,
             SeatRigs.Of(check.Readings.Class, new RigView(open.Club, standing.View).Readings),
             profile,
             new Draws(new Random(Seed).NextDouble))).ConfigureAwait(false);
-        string json = BalanceJson.Text(profile, [(standing.View.Name, check.Readings.Class.Name, balance)]);
+        string json = BalanceJson.Text(profile, [(standing.View.Name, standing.View.Class?.Name ?? string.Empty, balance)]);
         return TypedResults.Content(json, "application/json");
     }
 

@@ -30,7 +30,7 @@ public sealed class ChangingPagesTests
 
         Assert.Contains("Seat 2: set the spread from 87.0 cm to 85.0 cm.", page.Find("#phase-width").ParentElement!.TextContent, StringComparison.Ordinal);
         Assert.True(page.Find("#record").HasAttribute("disabled"));
-        page.Find(".step input").Change(true);
+        await page.InvokeAsync(() => page.Find(".step input").Change(true));
         page.WaitForAssertion(() => Assert.Equal("Record 1 of 1 as done", page.Find("#record").TextContent), TimeSpan.FromSeconds(5));
         page.Find("#record").Click();
         page.WaitForElement("#recorded");
@@ -77,7 +77,8 @@ public sealed class ChangingPagesTests
         for (int i = 0; i < 2; i++)
         {
             Assert.True(page.Find("#put-on").HasAttribute("disabled"));
-            page.Find("#on").ParentElement!.QuerySelectorAll("input")[i].Change(true);
+            int rigger = i;
+            await page.InvokeAsync(() => page.Find("#on").ParentElement!.QuerySelectorAll("input")[rigger].Change(true));
         }
 
         page.Find("#put-on").Click();

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Bunit;
 using Gatewright.App.Keeping.Oars;
 using Gatewright.App.Tests.World;
@@ -12,6 +13,8 @@ namespace Gatewright.App.Tests.Keeping;
 
 public class OarsPagesTests
 {
+    public OarsPagesTests() => CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo("en");
+
     [Fact]
     public async Task A_set_and_an_oar_of_it_come_to_be()
     {

@@ -202,8 +202,9 @@ public sealed class ScreensTests(Chromium chromium)
             ILocator first = page.Locator($"main a[href^='{place}/']:not([href$='/new'])").First;
             if (await first.CountAsync() > 0)
             {
+                string one = (await first.GetAttributeAsync("href"))!;
                 await first.ClickAsync();
-                await first.WaitForAsync(new() { State = WaitForSelectorState.Detached });
+                await page.Locator($"main a[href='{one}']").First.WaitForAsync(new() { State = WaitForSelectorState.Detached });
                 await page.SettledAsync();
                 await page.HoldBothAsync($"app-{place}-one", _faults);
             }
