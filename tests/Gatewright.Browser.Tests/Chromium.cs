@@ -5,7 +5,7 @@ using Microsoft.Playwright;
 [assembly: Trait(Runs.Name, Runs.Once)]
 
 // Somebody who walks through pages mostly waits for them: two at a time leave half of two processors idle.
-[assembly: Xunit.v3.Parallelization(MaxThreads = 4)]
+[assembly: Xunit.v3.Parallelization(MaxThreads = 3)]
 
 namespace Gatewright.Browser.Tests;
 

@@ -51,15 +51,24 @@ internal static class Pages
         return [.. faults.Select(f => $"{name}: {f}")];
     }
 
-    /// <summary>A picture of the whole page, and for the design's own page one of what a screen shows at once.</summary>
+    /// <summary>
+    /// A picture of the whole page, and for the design's own page one of what a screen shows at once; in a long run, or where
+    /// GATEWRIGHT_PICTURES says where they go: for people to look at, they are a minute of a short one.
+    /// </summary>
     public static async Task PictureAsync(this IPage page, string name)
     {
+        string? shown = Environment.GetEnvironmentVariable("GATEWRIGHT_PICTURES");
+        if (string.IsNullOrEmpty(shown) && !LongRun.IsAsked)
+        {
+            return;
+        }
+
         string scheme = await page.EvaluateAsync<string>("matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light'");
         string file = $"{name}-{page.ViewportSize!.Width}-{scheme}.png";
         await page.ScreenshotAsync(new() { Path = Path.Combine(AppContext.BaseDirectory, "pictures", file), FullPage = true });
-        if (Environment.GetEnvironmentVariable("GATEWRIGHT_PICTURES") is { Length: > 0 } folder && Shown.Any(s => name == OfApp + s))
+        if (!string.IsNullOrEmpty(shown) && Shown.Any(s => name == OfApp + s))
         {
-            await File.WriteAllBytesAsync(Path.Combine(folder, file[OfApp.Length..]), SmallPicture.Of(await page.ScreenshotAsync()));
+            await File.WriteAllBytesAsync(Path.Combine(shown, file[OfApp.Length..]), SmallPicture.Of(await page.ScreenshotAsync()));
         }
     }
 
