@@ -30,9 +30,6 @@ builder.Services.AddSingleton<ClubPeople>();
 builder.Services.AddSingleton<MemberNames>();
 WebAssemblyHost host = builder.Build();
 
-// It hears of each change from the first on.
-_ = host.Services.GetRequiredService<LastShed>();
-_ = host.Services.GetRequiredService<MemberNames>();
 _ = ShareAsync();
 await host.RunAsync();
 

@@ -1,6 +1,8 @@
 using Bunit;
 using Gatewright.App.Device;
 using Gatewright.App.Frame;
+using Gatewright.App.Keeping.People;
+using Gatewright.App.Shed;
 using Gatewright.App.Tests.World;
 using Gatewright.Replica.Shelves;
 using Gatewright.Words;
@@ -68,6 +70,9 @@ public class OpeningTests
         page.Services.AddSingleton<ThisDevice>();
         page.Services.AddSingleton(new HttpClient { BaseAddress = new("http://127.0.0.1:9/") });
         page.Services.AddSingleton<Sharing>();
+        page.Services.AddSingleton<ClubPeople>();
+        page.Services.AddSingleton<MemberNames>();
+        page.Services.AddSingleton<LastShed>();
         return page;
     }
 }
