@@ -15,9 +15,22 @@ const left = [/service-worker/, /icons\/.*\.png$/, /\.map$/, /icudt_/];
 // A file whose name tells its content never changes: where the page has just fetched it, nobody asks for it again.
 const lasting = /\.[a-z0-9]{10}\.(wasm|dat|js)$/;
 const files = self.assetsManifest.assets.filter(a => kept.some(k => k.test(a.url)) && !left.some(l => l.test(a.url)));
+// The address that people start from, and where the program's parts lie.
+const home = new URL('./', self.location).pathname;
+const programs = [home + '_framework/*', home + '*.js', home + '*.css'];
 const addresses = new Set(files.map(a => new URL(a.url, site).href));
 
-self.addEventListener('install', event => event.waitUntil(install()));
+self.addEventListener('install', event => {
+  event.waitUntil(install());
+
+  // Where the browser can, it takes the program from what is kept without waking this worker first.
+  if (event.addRoutes && self.URLPattern) {
+    event.waitUntil(event.addRoutes([home, ...programs].map(pathname => ({
+      condition: { urlPattern: new URLPattern({ pathname, search: '', baseURL: self.location.origin }), requestMethod: 'GET' },
+      source: { cacheName },
+    }))));
+  }
+});
 self.addEventListener('activate', event => event.waitUntil(activate()));
 self.addEventListener('fetch', event => {
   if (event.request.method !== 'GET') {
@@ -43,6 +56,7 @@ self.addEventListener('message', event => {
 async function install() {
   const cache = await caches.open(cacheName);
   await cache.addAll(files.map(a => new Request(new URL(a.url, site), { integrity: a.hash, cache: lasting.test(a.url) ? 'default' : 'no-cache' })));
+  await cache.put(home, await cache.match(start));
 }
 
 async function activate() {

@@ -42,9 +42,10 @@
   globalThis.gatewright = {
     language,
     // The same beneath the program's own heading, while a large club is still being opened.
-    showShed(place) {
+    showShed() {
+      const place = document.querySelector('.last-seen');
       const shed = location.pathname === base ? kept('last-shed') : null;
-      if (shed) {
+      if (place && shed) {
         const seen = document.createElement('template');
         seen.innerHTML = shed;
         seen.content.querySelector('#content h1')?.remove();
@@ -53,6 +54,7 @@
         place.replaceChildren(...seen.content.querySelector('#content')?.childNodes ?? []);
       }
     },
+    namePage(name) { document.title = name ? name + ' · Gatewright' : 'Gatewright'; },
     outdateShed() { try { localStorage.setItem('gatewright.last-shed-old', ''); } catch { } },
     keepShed() {
       if (location.pathname === base) {

@@ -1,7 +1,7 @@
 namespace Gatewright.Drawings.Icons;
 
 /// <summary>The strokes of each icon on a square of 24, in one weight, drawn for this project.</summary>
-internal static class IconPaths
+public static class IconPaths
 {
     /// <summary>The strokes of an icon.</summary>
     public static string Of(IconKind kind) => kind switch

@@ -48,6 +48,9 @@ public sealed class InstalledTests(Chromium chromium)
 
         await Assertions.Expect(phone.Page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToHaveTextAsync("The demo shed");
         await Assertions.Expect(phone.Page.Locator(".boat")).ToHaveCountAsync(26);
+        await Assertions.Expect(phone.Page).ToHaveTitleAsync("The demo shed · Gatewright");
+        await phone.Page.PlaceAsync("Jobs");
+        await Assertions.Expect(phone.Page).ToHaveTitleAsync("Jobs · Gatewright");
         Assert.Equal(string.Empty, string.Join('\n', phone.Complaints));
     }
 

@@ -1,4 +1,4 @@
-using System.Net.Http.Json;
+using System.Net.Http.Headers;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using Gatewright.App.Device;
@@ -19,7 +19,7 @@ public sealed class ClubPeople(HttpClient http, Sharing sharing)
     /// <summary>Makes a link.</summary>
     /// <exception cref="PeopleException">None was made.</exception>
     public Task<LinkMade> MakeLinkAsync(string club, LinkAsked asked) => AskAsync(
-        HttpMethod.Post, $"api/clubs/{club}/invitations", JsonContent.Create(asked, PeopleJson.Default.LinkAsked), PeopleJson.Default.LinkMade);
+        HttpMethod.Post, $"api/clubs/{club}/invitations", Json(asked, PeopleJson.Default.LinkAsked), PeopleJson.Default.LinkMade);
 
     /// <summary>Revokes a link.</summary>
     /// <exception cref="PeopleException">It was not revoked.</exception>
@@ -28,7 +28,7 @@ public sealed class ClubPeople(HttpClient http, Sharing sharing)
     /// <summary>Gives a member another role.</summary>
     /// <exception cref="PeopleException">The role is as it was.</exception>
     public Task ChangeRoleAsync(string club, string member, string role) => AskAsync<object>(
-        HttpMethod.Put, $"api/clubs/{club}/members/{member}/role", JsonContent.Create(new RoleGiven(role), PeopleJson.Default.RoleGiven), null);
+        HttpMethod.Put, $"api/clubs/{club}/members/{member}/role", Json(new RoleGiven(role), PeopleJson.Default.RoleGiven), null);
 
     /// <summary>Ends a membership.</summary>
     /// <exception cref="PeopleException">It goes on.</exception>
@@ -41,6 +41,11 @@ public sealed class ClubPeople(HttpClient http, Sharing sharing)
         await AskAsync<object>(HttpMethod.Delete, "api/session", null, null);
         sharing.SessionChanged();
     }
+
+    private static ByteArrayContent Json<T>(T sent, JsonTypeInfo<T> type) => new(JsonSerializer.SerializeToUtf8Bytes(sent, type))
+    {
+        Headers = { ContentType = new MediaTypeHeaderValue("application/json") },
+    };
 
     private async Task<T> AskAsync<T>(HttpMethod method, string path, HttpContent? content, JsonTypeInfo<T>? read)
     {
@@ -58,7 +63,7 @@ public sealed class ClubPeople(HttpClient http, Sharing sharing)
                 throw new PeopleException(await SaidAsync(response), isUnreachable: false);
             }
 
-            return read is null ? default! : await response.Content.ReadFromJsonAsync(read) ?? throw new JsonException("null");
+            return read is null ? default! : await JsonSerializer.DeserializeAsync(await response.Content.ReadAsStreamAsync(), read) ?? throw new JsonException("null");
         }
         catch (Exception cut) when (cut is HttpRequestException or JsonException or OperationCanceledException)
         {
@@ -70,7 +75,7 @@ public sealed class ClubPeople(HttpClient http, Sharing sharing)
     {
         try
         {
-            ProblemSaid? said = await response.Content.ReadFromJsonAsync(PeopleJson.Default.ProblemSaid);
+            ProblemSaid? said = await JsonSerializer.DeserializeAsync(await response.Content.ReadAsStreamAsync(), PeopleJson.Default.ProblemSaid);
             return $"{said?.Title}: {said?.Detail}";
         }
         catch (JsonException)
