@@ -48,7 +48,17 @@ public sealed class BoatInRound
         r.Fact is ReadingTaken taken && taken.Item != ReadItem.Sleeve && new GatePlace(taken.Seat, taken.Side) == gate);
 
     /// <summary>What the gauge last showed at a step, in this round or before it, degrees; null for never.</summary>
-    public decimal? LastValue(ReadingStep step) => Boat.Records
-        .Select(r => r.Fact).OfType<ReadingTaken>()
-        .LastOrDefault(t => ReadingStep.Of(t) == step)?.Value;
+    public decimal? LastValue(ReadingStep step)
+    {
+        // From the newest on: a boat has years of readings, and the one that is asked for is among the last.
+        for (int place = Boat.Records.Count - 1; place >= 0; place--)
+        {
+            if (Boat.Records[place].Fact is ReadingTaken taken && ReadingStep.Of(taken) == step)
+            {
+                return taken.Value;
+            }
+        }
+
+        return null;
+    }
 }

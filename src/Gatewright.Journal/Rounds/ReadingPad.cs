@@ -22,7 +22,11 @@ public sealed record ReadingPad(decimal Lowest)
     /// Of a face from −2 to 9.5: from a blade that dives to twice what a standard asks. Of a pin or a sleeve from −6 to 5.5,
     /// which lean either way.
     /// </summary>
-    public static ReadingPad For(ReadItem item) => new(item is ReadItem.Gate or ReadItem.GatePitch ? -2 : -6);
+    public static ReadingPad For(ReadItem item) => item is ReadItem.Gate or ReadItem.GatePitch ? OfFaces : OfLeans;
+
+    private static ReadingPad OfFaces { get; } = new(-2);
+
+    private static ReadingPad OfLeans { get; } = new(-6);
 
     /// <summary>The values, degrees, row by row.</summary>
     public IReadOnlyList<decimal> Values { get; } = [.. Enumerable.Range(0, Columns * Rows).Select(i => Lowest + (i * Step))];
