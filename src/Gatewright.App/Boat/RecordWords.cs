@@ -49,6 +49,8 @@ public sealed class RecordWords(Texts<BoatTexts> texts, ClubInHand inHand, Membe
             GaugeReversed reversed => texts["DidReverse", reversed.Gauge],
             StepDone step => texts["DidStep", step.Step + 1],
             MeasureTaken measure => texts["DidMeasure", measure.Measure, measure.Seat, measure.Value, measure.Unit],
+            MeasureSet set => texts["DidSet", set.Measure, set.Seat, set.Value, set.Unit],
+            ChangePlanned change => texts["DidPlanChange", change.Rig],
             _ => record.Entry.Kind,
         };
     }

@@ -35,6 +35,8 @@ public static class EntryWords
             PhotoTaken => nameof(PhotoTaken),
             MeasureTaken => nameof(MeasureTaken),
             OarRead => nameof(OarRead),
+            ChangePlanned => nameof(ChangePlanned),
+            MeasureSet => nameof(MeasureSet),
             _ => nameof(UnknownFact),
         };
     }
@@ -63,5 +65,5 @@ public static class EntryWords
 
     private static string? BoatOfJob(Club club, string job) => club.Subjects
         .Where(s => s.Thing == Things.Boat)
-        .FirstOrDefault(s => club.Everything(s).Any(r => r.Fact is JobPlanned planned && planned.Job == job)) is { Key: { Length: > 0 } key } ? key : null;
+        .FirstOrDefault(s => club.Everything(s).Any(r => (r.Fact as JobPlanned)?.Job == job || (r.Fact as ChangePlanned)?.Job == job)) is { Key: { Length: > 0 } key } ? key : null;
 }

@@ -24,7 +24,7 @@ public static class RigValues
                 day = isOfIt && (day is null || reading.Day > day) ? reading.Day : day;
             }
 
-            values.Add(new(RigItems.Of(figure.Measure), figure.Place, figure.Value, !figure.IsComputed, day));
+            values.Add(new(RigItems.Of(figure.Measure), figure.Place, figure.Value, !figure.IsComputed && !figure.IsSet, day));
         }
 
         return values;

@@ -9,7 +9,9 @@ namespace Gatewright.Core.Rig;
 /// The largest difference of two of those readings, with its standard uncertainty, where that is more than chance explains;
 /// else null.
 /// </param>
-public sealed record RigFigure(RigMeasure Measure, RigPlace Place, RigEstimate Value, int Repeats, RigEstimate? Apart = null)
+/// <param name="IsSet">Whether it is what somebody set it to, and nobody took it since.</param>
+public sealed record RigFigure(
+    RigMeasure Measure, RigPlace Place, RigEstimate Value, int Repeats, RigEstimate? Apart = null, bool IsSet = false)
 {
     /// <summary>Whether nobody took it, but it follows from what was taken.</summary>
     public bool IsComputed => Repeats == 0;

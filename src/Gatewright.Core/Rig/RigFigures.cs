@@ -94,7 +94,7 @@ public sealed class RigFigures
         for (int i = 0; i < parts.Length; i++)
         {
             RigReading taken = repeats[i];
-            parts[i] = new(taken.Measure, taken.Place, taken.Day, i, 1.0 / parts.Length);
+            parts[i] = new(taken.Measure, taken.Place, taken.Day, i, 1.0 / parts.Length, taken.SetU);
             sum += taken.Value;
             lowest = taken.Value < lowest.Value ? taken : lowest;
             highest = taken.Value > highest.Value ? taken : highest;
@@ -102,7 +102,10 @@ public sealed class RigFigures
 
         double apart = highest.Value - lowest.Value;
         double allowed = ApartOf(lowest.Measure, lowest.Day == highest.Day);
-        Add(lowest.Measure, lowest.Place, sum / parts.Length, parts, apart > ApartBy * allowed ? new(apart, allowed) : null);
+        Add(
+            new(lowest.Measure, lowest.Place, new(sum / parts.Length, 0), parts.Length, apart > ApartBy * allowed ? new(apart, allowed) : null,
+                repeats.TrueForAll(r => r.SetU is not null)),
+            parts);
     }
 
     /// <summary>The standard uncertainty of the difference of two readings of one place.</summary>
@@ -112,12 +115,13 @@ public sealed class RigFigures
         return Math.Sqrt(2) * (isOneDay ? errors.Own : errors.Once);
     }
 
-    private void Add(RigMeasure measure, RigPlace place, double value, Part[] parts, RigEstimate? apart, int? repeats = null)
+    /// <summary>Puts a figure in its place; its uncertainty follows from its parts.</summary>
+    private void Add(RigFigure figure, Part[] parts)
     {
-        int at = _figures.FindLastIndex(f => f.Measure < measure || (f.Measure == measure && f.Place < place)) + 1;
+        int at = _figures.FindLastIndex(f => f.Measure < figure.Measure || (f.Measure == figure.Measure && f.Place < figure.Place)) + 1;
         _parts.Insert(at, parts);
-        _figures.Insert(at, new(measure, place, default, repeats ?? parts.Length, apart));
-        _figures[at] = _figures[at] with { Value = new(value, Math.Sqrt(Math.Max(0, Covariance(at, at)))) };
+        _figures.Insert(at, figure);
+        _figures[at] = figure with { Value = figure.Value with { U = Math.Sqrt(Math.Max(0, Covariance(at, at))) } };
     }
 
     /// <summary>Of each seat whose overlap nobody took, by the definition of <see cref="Overlap"/>.</summary>
@@ -143,7 +147,7 @@ public sealed class RigFigures
 
             parts.AddRange(Weighted(width, -1));
             double overlap = isScull ? Overlap.OfScull(inboard, width.Value.Value) : Overlap.OfSweep(inboard, width.Value.Value);
-            Add(RigMeasure.Overlap, place, overlap, [.. parts], null, repeats: 0);
+            Add(new(RigMeasure.Overlap, place, new(overlap, 0), Repeats: 0), [.. parts]);
         }
     }
 
@@ -156,9 +160,14 @@ public sealed class RigFigures
         (RigErrors first, RigErrors second) = (_errors(one.Measure), _errors(other.Measure));
         bool isSameMeasure = one.Measure == other.Measure;
         bool isSameSeat = one.Place.Seat == other.Place.Seat;
-        double sum = isSameMeasure && one.Place == other.Place && one.Day == other.Day && one.Repeat == other.Repeat
-            ? first.Own * first.Own
-            : 0;
+        bool isSame = isSameMeasure && one.Place == other.Place && one.Day == other.Day && one.Repeat == other.Repeat;
+        if (one.SetU is not null || other.SetU is not null)
+        {
+            // Nobody took it: it shares no tape and no level with what was taken.
+            return isSame && one.SetU is { } set ? set * set : 0;
+        }
+
+        double sum = isSame ? first.Own * first.Own : 0;
         if (one.Day == other.Day)
         {
             sum += first.Tape * second.Tape;
@@ -175,5 +184,5 @@ public sealed class RigFigures
     private static int Sign(Part part) => part.Place.Side?.Sign() ?? 0;
 
     /// <summary>A reading's share in a figure.</summary>
-    private readonly record struct Part(RigMeasure Measure, RigPlace Place, DateOnly? Day, int Repeat, double Weight);
+    private readonly record struct Part(RigMeasure Measure, RigPlace Place, DateOnly? Day, int Repeat, double Weight, double? SetU);
 }

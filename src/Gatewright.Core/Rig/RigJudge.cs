@@ -63,6 +63,14 @@ public static class RigJudge
             to.Add(reason);
         }
 
+        // A setting proves nothing: it is never good before it is taken again.
+        if (figure.IsSet)
+        {
+            RigTarget? own = targets.Find(figure.Measure, RigAspect.Value, figure.Place);
+            double outside = own is null ? 0 : rule.Limits(figure.Value.Value, figure.Value.U, own.Lowest, own.Highest).Outside;
+            to.Add(new(Verdict.Unsure, RigReasonKind.NotTakenSince, figure.Measure, figure.Place, figure.Value, figure.Value.Value, outside, own));
+        }
+
         // Of two readings that do not agree one is a slip or old, and nobody can tell which.
         if (figure.Apart is { } apart)
         {

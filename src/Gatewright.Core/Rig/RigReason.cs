@@ -19,6 +19,9 @@ public enum RigReasonKind
 
     /// <summary>Readings of one place that do not agree with each other.</summary>
     Repeats,
+
+    /// <summary>It was set, and nobody has taken it since: whether the setting hit is not known.</summary>
+    NotTakenSince,
 }
 
 /// <summary>One ground for a verdict on a rig that is not good.</summary>
@@ -27,9 +30,9 @@ public enum RigReasonKind
 /// <param name="Measure">Which measure.</param>
 /// <param name="Place">The place it is laid to.</param>
 /// <param name="Value">What is judged, with its standard uncertainty: a figure, or a difference of two.</param>
-/// <param name="Limit">The limit that it misses, in the measure's own unit.</param>
-/// <param name="Probability">That the true value lies outside the target's limits.</param>
-/// <param name="Target">The target; null for readings that do not agree.</param>
+/// <param name="Limit">The limit that it misses, in the measure's own unit; of what was only set the figure it was set to.</param>
+/// <param name="Probability">That the true value lies outside the target's limits; 0 of what was only set and has no target.</param>
+/// <param name="Target">The target; null for readings that do not agree, and where there is none.</param>
 /// <param name="Other">The place at the other end of a difference; else null.</param>
 public sealed record RigReason(
     Verdict Verdict,

@@ -12,7 +12,7 @@ namespace Gatewright.Journal.Entries;
 /// <summary>The rules of each kind of fact. Ranges are those of the files, so that what entered can leave as a file again.</summary>
 internal static class FactRules
 {
-    private const int LongestStep = 500;
+    internal const int LongestStep = 500;
     private const int QuarterTurn = 90;
 
     public static void Check(Fact fact, RuleBook book)
@@ -40,6 +40,8 @@ internal static class FactRules
             case PhotoTaken photo: Check(photo, book); break;
             case MeasureTaken measure: Check(measure, book); break;
             case OarRead read: OarRules.Check(read, book); break;
+            case ChangePlanned change: ChangeRules.Check(change, book); break;
+            case MeasureSet set: Check(set, book); break;
         }
     }
 
@@ -139,16 +141,7 @@ internal static class FactRules
             book.Text("steps", step, LongestStep);
         }
 
-        foreach (PartUsed? used in job.Parts.Take(EntryRules.MostItems))
-        {
-            Present("parts", used, book);
-            if (used is not null)
-            {
-                Part("parts.", used.Part, used.Size, book);
-                book.Within("parts.count", used.Count, 1, StoresFormat.MostOfAPart);
-            }
-        }
-
+        Parts(job.Parts, book);
         foreach (ExpectedAt? at in job.Expected.Take(EntryRules.MostItems))
         {
             Present("expected", at, book);
@@ -161,7 +154,7 @@ internal static class FactRules
     private static void Check(StepDone step, RuleBook book)
     {
         book.Key("job", step.Job);
-        book.Within("step", step.Step, 0, EntryRules.MostItems - 1);
+        book.Within("step", step.Step, 0, ChangeRules.Most - 1);
     }
 
     private static void Check(JobDropped dropped, RuleBook book)
@@ -219,6 +212,27 @@ internal static class FactRules
         MeasureRules.Check(measure, book);
     }
 
+    private static void Check(MeasureSet set, RuleBook book)
+    {
+        book.Boat("boat", set.Boat);
+        book.Seat(set.Seat);
+        book.Date(set.Date);
+        MeasureRules.Check(set, book);
+    }
+
+    internal static void Parts(IReadOnlyList<PartUsed> parts, RuleBook book)
+    {
+        foreach (PartUsed? used in parts.Take(EntryRules.MostItems))
+        {
+            Present("parts", used, book);
+            if (used is not null)
+            {
+                Part("parts.", used.Part, used.Size, book);
+                book.Within("parts.count", used.Count, 1, StoresFormat.MostOfAPart);
+            }
+        }
+    }
+
     private static void Part(string field, string part, decimal size, RuleBook book)
     {
         if (StoresFormat.Parts.Find(part) is not { } kind || part != kind.Word())
@@ -237,7 +251,7 @@ internal static class FactRules
     }
 
     /// <summary>JSON can put a null into a list that is said to hold none.</summary>
-    private static void Present(string field, object? item, RuleBook book)
+    internal static void Present(string field, object? item, RuleBook book)
     {
         if (item is null)
         {

@@ -41,6 +41,12 @@ internal static class MeasureRules
         }
     }
 
+    public static void Check(MeasureSet set, RuleBook book)
+    {
+        book.Within("u", set.U, 0, LargestOfBefore);
+        Check(new MeasureTaken(set.Boat, set.Measure, set.Seat, set.Value, set.Unit, set.Side), book);
+    }
+
     public static void Check(ThingSet target, RuleBook book)
     {
         if (TargetKey.Parse(target.Key) is not { } key)

@@ -48,4 +48,6 @@ namespace Gatewright.Journal.Facts;
 [JsonSerializable(typeof(PhotoTaken))]
 [JsonSerializable(typeof(MeasureTaken))]
 [JsonSerializable(typeof(OarRead))]
+[JsonSerializable(typeof(ChangePlanned))]
+[JsonSerializable(typeof(MeasureSet))]
 internal sealed partial class FactJson : JsonSerializerContext;

@@ -30,6 +30,8 @@ public static class FactKinds
         FactKind.Of("photo", json => json.PhotoTaken),
         FactKind.Of("measure", json => json.MeasureTaken),
         FactKind.Of("oar-read", json => json.OarRead),
+        FactKind.Of("change-planned", json => json.ChangePlanned),
+        FactKind.Of("measure-set", json => json.MeasureSet),
     ];
 
     private static readonly Dictionary<string, FactKind> ByName = All.ToDictionary(k => k.Name);

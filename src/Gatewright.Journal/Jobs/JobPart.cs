@@ -55,12 +55,12 @@ public sealed record JobPart(PartUsed Used, IReadOnlyList<Recorded> Taken, int O
         ILookup<string, Recorded> taken = club.About(Subject.Stores)
             .Where(r => r.Fact is StockChanged { Job: not null })
             .ToLookup(r => ((StockChanged)r.Fact).Job!);
-        List<JobView> others = [.. ClubJobs.Of(club).Open.Where(j => j.Plan.Job != job)];
+        List<(string Job, string Part, decimal Size, int Count)> others = [.. PromisedParts.Of(club).Where(p => p.Job != job)];
         return [.. parts.Select(part => new JobPart(
             part,
             job is null ? [] : [.. TakenOf(part, taken[job])],
             Math.Max(0, shelf.GetValueOrDefault((part.Part, part.Size))),
-            others.Sum(other => Waiting(other, part, taken[other.Plan.Job]))))];
+            others.Where(o => o.Part == part.Part && o.Size == part.Size).Sum(o => o.Count)))];
     }
 
     /// <summary>A part of a job as the core knows it.</summary>
@@ -69,11 +69,6 @@ public sealed record JobPart(PartUsed Used, IReadOnlyList<Recorded> Taken, int O
         ArgumentNullException.ThrowIfNull(used);
         return new(PartKinds.All.FirstOrDefault(kind => kind.Word() == used.Part), (double)used.Size);
     }
-
-    private static int Waiting(JobView job, PartUsed part, IEnumerable<Recorded> taken) =>
-        job.Plan.Parts.Where(p => p.Part == part.Part && p.Size == part.Size).Sum(p => p.Count) is var planned and > 0
-            ? Math.Max(0, planned + TakenOf(part, taken).Sum(r => ((StockChanged)r.Fact).Change))
-            : 0;
 
     private static IEnumerable<Recorded> TakenOf(PartUsed part, IEnumerable<Recorded> taken) =>
         taken.Where(r => r.Fact is StockChanged changed && changed.Part == part.Part && changed.Size == part.Size);

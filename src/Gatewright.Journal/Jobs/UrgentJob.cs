@@ -1,13 +1,12 @@
 using Gatewright.Core.Judging;
 using Gatewright.Journal.Standing;
-using Gatewright.Journal.Views;
 
 namespace Gatewright.Journal.Jobs;
 
 /// <summary>An open job with the boat it is on.</summary>
-/// <param name="Job">The job.</param>
+/// <param name="Job">The job: a piece of mending, or a change of the rig.</param>
 /// <param name="Boat">How its boat stands; null until that is worked out.</param>
-public sealed record UrgentJob(JobView Job, BoatStanding? Boat)
+public sealed record UrgentJob(IWork Job, BoatStanding? Boat)
 {
     /// <summary>Whether its boat is to stay ashore.</summary>
     public bool StaysAshore => Boat?.StaysAshore == true;

@@ -32,6 +32,8 @@ public readonly record struct Subject(string Thing, string Key)
         JobPlanned job => Boat(job.Boat),
         GateMended mended => Boat(mended.Boat),
         MeasureTaken measure => Boat(measure.Boat),
+        MeasureSet set => Boat(set.Boat),
+        ChangePlanned change => Boat(change.Boat),
         StepDone step => new("job", step.Job),
         JobDone done => new("job", done.Job),
         JobDropped dropped => new("job", dropped.Job),

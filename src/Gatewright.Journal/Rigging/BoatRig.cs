@@ -14,7 +14,7 @@ public sealed record BoatRig(RigView View, RigVerdict? Verdict)
     public string Word => Verdict?.Verdict.Word() ?? "not-measured";
 
     /// <summary>The day on which something of it was last measured.</summary>
-    public DateOnly? LastMeasured => View.Taken.Count == 0 ? null : View.Taken[^1].Day;
+    public DateOnly? LastMeasured => View.Taken.Select(t => t.Day).Concat(View.OfOars.Select(o => o.Day)).Cast<DateOnly?>().Max();
 
     /// <summary>The rig of a boat.</summary>
     public static BoatRig Of(Club club, string boat) => Of(club, new BoatView(club, boat));
@@ -30,7 +30,7 @@ public sealed record BoatRig(RigView View, RigVerdict? Verdict)
 
     private static BoatRig Of(RigView view)
     {
-        return new(view, view.Targets is { } targets && view.Current.Count > 0
+        return new(view, view.Targets is { } targets && view.Readings.Count > 0
             ? RigJudge.Of(RigFigures.Of(view.Readings), targets, DecisionRule.Default)
             : null);
     }

@@ -8,7 +8,8 @@ namespace Gatewright.Journal.Rigging;
 
 /// <summary>
 /// A boat's rig as the journal tells it: what was measured, by whom and when, what of it the rig is judged by, and the
-/// targets. As of a day it is the view of the club as it was then: <see cref="ClubOnDay"/>.
+/// targets. An oar read by itself tells of the gate it is rowed at; what was set and not taken since holds as what was aimed at.
+/// As of a day it is the view of the club as it was then: <see cref="ClubOnDay"/>.
 /// </summary>
 public sealed class RigView
 {
@@ -28,17 +29,26 @@ public sealed class RigView
         (Boat, Crew) = (boat, crew);
         Gates = BoatGates.Of(club, boat);
         Targets = TargetsView.Of(club, boat, crew);
+        List<OtherFigure> others = [.. OarsOfBoat.Read(club, boat.Key, Gates)];
+        OfOars = [.. others];
         foreach (Recorded record in boat.Records)
         {
             if (record.As<MeasureTaken>() is { } taken && Read(taken, Day.Of(record)) is { } reading)
             {
                 _taken.Add(new(record, reading));
             }
+            else if (record.As<MeasureSet>() is { } set && Read(set, Day.Of(record)) is { } aim)
+            {
+                others.Add(new(record, aim, null));
+            }
         }
 
         // A stable sort: of one day the journal's own order stays.
         _taken = [.. _taken.OrderBy(t => t.Day)];
-        Current = [.. _taken.GroupBy(t => (t.Reading.Measure, t.Reading.Place)).SelectMany(Latest)
+        Others = [.. others.GroupBy(o => (o.Reading.Measure, o.Reading.Place)).SelectMany(Newest)
+            .OrderBy(o => o.Reading.Measure).ThenBy(o => o.Reading.Place)];
+        Current = [.. _taken.Where(t => Other(t.Reading.Measure, t.Reading.Place) is null)
+            .GroupBy(t => (t.Reading.Measure, t.Reading.Place)).SelectMany(Latest)
             .OrderBy(t => t.Reading.Measure).ThenBy(t => t.Reading.Place)];
     }
 
@@ -63,8 +73,28 @@ public sealed class RigView
     /// </summary>
     public IReadOnlyList<TakenMeasure> Current { get; }
 
-    /// <summary>The same as the core takes it.</summary>
-    public IReadOnlyList<RigReading> Readings => [.. Current.Select(t => t.Reading)];
+    /// <summary>What holds at the places where nothing that was taken on the boat does: read of an oar, or set and not taken since.</summary>
+    public IReadOnlyList<OtherFigure> Others { get; }
+
+    /// <summary>All that was read by themselves of the oars that are rowed here.</summary>
+    public IReadOnlyList<OtherFigure> OfOars { get; }
+
+    /// <summary>All that holds, as the core takes it.</summary>
+    public IReadOnlyList<RigReading> Readings => [.. Current.Select(t => t.Reading), .. Others.Select(o => o.Reading)];
+
+    /// <summary>What holds at a place though it was not taken on the boat; null where what was taken holds, or nothing is known.</summary>
+    public OtherFigure? Other(RigMeasure measure, RigPlace place)
+    {
+        foreach (OtherFigure other in Others)
+        {
+            if (other.Reading.Measure == measure && other.Reading.Place == place)
+            {
+                return other;
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>All that was taken at a place, newest first.</summary>
     public IReadOnlyList<TakenMeasure> History(RigMeasure measure, RigPlace place) =>
@@ -98,6 +128,25 @@ public sealed class RigView
 
         Side? side = measure.HasSide() ? taken.Side ?? OnlySide(taken.Seat, boatClass) : null;
         return measure.HasSide() && side is null ? null : new(measure, new(taken.Seat, side), unit.InOwn((double)taken.Value), day);
+    }
+
+    /// <summary>What was set, in the same way; no unit of these has a zero of its own, so that u goes over as the value does.</summary>
+    private RigReading? Read(MeasureSet set, DateOnly day) =>
+        Read(new MeasureTaken(set.Boat, set.Measure, set.Seat, set.Value, set.Unit, set.Side), day) is { } reading
+            ? reading with { SetU = RigUnits.OfWord(set.Unit)!.Value.InOwn((double)set.U) }
+            : null;
+
+    /// <summary>Of one place what is newest, unless what was taken on the boat is newer: of an oar all of its last day, of what was set the last.</summary>
+    private IEnumerable<OtherFigure> Newest(IEnumerable<OtherFigure> ofPlace)
+    {
+        List<OtherFigure> all = [.. ofPlace.OrderBy(o => o.Day).ThenBy(o => o.Record, RecordedOrder.Instance)];
+        OtherFigure last = all[^1];
+        TakenMeasure? taken = _taken.FindLast(t => t.Reading.Measure == last.Reading.Measure && t.Reading.Place == last.Reading.Place);
+        bool isOlder = taken is not null
+            && (taken.Day != last.Day ? taken.Day > last.Day : RecordedOrder.Instance.Compare(taken.Record, last.Record) > 0);
+        return isOlder ? []
+            : last.Oar is null ? [last]
+            : all.Skip(all.FindLastIndex(o => o.Oar is null) + 1).Where(o => o.Oar == last.Oar && o.Day == last.Day);
     }
 
     private Side? OnlySide(int seat, BoatClass boatClass)

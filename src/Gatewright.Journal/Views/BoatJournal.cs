@@ -25,6 +25,7 @@ public static class BoatJournal
     private static IEnumerable<Subject> Named(Fact fact) => fact switch
     {
         JobPlanned job => [new("job", job.Job)],
+        ChangePlanned change => [new("job", change.Job)],
         BoatLaid { Rack: { } rack } => [new(Things.Rack, rack)],
         ReadingTaken { Gauge: { } gauge } => [new(Things.Gauge, gauge)],
         ThingSet { Thing: Things.Boat } set when set.Fields.GetValueOrDefault("rack") is { } rack => [new(Things.Rack, rack)],

@@ -32,8 +32,8 @@ public static class Changes
         ArgumentOutOfRangeException.ThrowIfLessThan(to, from);
         Club before = ClubOnDay.Of(club, from);
         Club after = ClubOnDay.Of(club, to);
-        Dictionary<string, Subject> jobs = after.All().Where(r => r.Fact is JobPlanned)
-            .GroupBy(r => ((JobPlanned)r.Fact).Job)
+        Dictionary<string, Subject> jobs = after.All().Where(r => r.Fact is JobPlanned or ChangePlanned)
+            .GroupBy(r => r.Fact is JobPlanned planned ? planned.Job : ((ChangePlanned)r.Fact).Job)
             .ToDictionary(g => g.Key, g => Subject.Of(g.First().Fact));
         ILookup<Subject, Recorded> fresh = after.All()
             .Where(r => before.Find(r.Entry.Id) is null && !after.IsRetracted(r))

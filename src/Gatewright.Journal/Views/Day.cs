@@ -29,6 +29,7 @@ public static class Day
         GateMended mended => mended.Date,
         MeasureTaken measure => measure.Date,
         OarRead read => read.Date,
+        MeasureSet set => set.Date,
         _ => null,
     };
 }

@@ -1,12 +1,13 @@
 using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Jobs;
 using Gatewright.Journal.Replay;
 
 namespace Gatewright.Journal.Views;
 
 /// <summary>A piece of mending as the journal tells it.</summary>
-public sealed class JobView
+public sealed class JobView : IWork
 {
     private readonly List<Recorded> _records;
 
@@ -20,8 +21,14 @@ public sealed class JobView
         _records = [.. club.About(new("job", Plan.Job))];
     }
 
-    /// <summary>The entry that planned it.</summary>
+    /// <inheritdoc/>
     public Recorded Planned { get; }
+
+    /// <inheritdoc/>
+    public string Key => Plan.Job;
+
+    /// <inheritdoc/>
+    public string Boat => Plan.Boat;
 
     /// <summary>The plan.</summary>
     public JobPlanned Plan { get; }

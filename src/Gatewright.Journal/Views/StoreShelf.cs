@@ -1,6 +1,7 @@
 using System.Globalization;
 using Gatewright.Core.Mending;
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Jobs;
 using Gatewright.Journal.Replay;
 
 namespace Gatewright.Journal.Views;
@@ -43,7 +44,8 @@ public static class StoreShelf
     {
         ArgumentNullException.ThrowIfNull(club);
         int low = LowMark(club);
-        Dictionary<(string Part, decimal Size), int> wanted = Wanted(club);
+        Dictionary<(string Part, decimal Size), int> wanted = PromisedParts.Of(club)
+            .GroupBy(p => (p.Part, p.Size)).ToDictionary(g => g.Key, g => g.Sum(p => p.Count));
         IReadOnlyDictionary<(string Part, decimal Size), int> counts = StoresView.Of(club);
         return [.. counts.Keys.Concat(wanted.Keys).Distinct()
             .Select(k => new StoreLine(k.Part, k.Size, counts.GetValueOrDefault(k), wanted.GetValueOrDefault(k), low))
@@ -52,27 +54,4 @@ public static class StoreShelf
 
     private static int Order(string part) =>
         PartKinds.All.Select((k, i) => (k, i)).FirstOrDefault(k => k.k.Word() == part, (default, int.MaxValue)).Item2;
-
-    /// <summary>What open jobs have planned, less what they took already.</summary>
-    private static Dictionary<(string Part, decimal Size), int> Wanted(Club club)
-    {
-        ILookup<string, StockChanged> taken = club.About(Subject.Stores).Select(r => r.Fact).OfType<StockChanged>()
-            .Where(s => s.Job is not null).ToLookup(s => s.Job!);
-        var wanted = new Dictionary<(string Part, decimal Size), int>();
-        IEnumerable<JobView> jobs = club.Subjects.Where(s => s.Thing == Things.Boat)
-            .SelectMany(club.About).Where(r => r.Fact is JobPlanned).Select(r => new JobView(club, r)).Where(j => j.IsOpen);
-        foreach (JobView job in jobs)
-        {
-            foreach (IGrouping<(string Part, decimal Size), PartUsed> part in job.Plan.Parts.GroupBy(p => (p.Part, p.Size)))
-            {
-                int gone = taken[job.Plan.Job].Where(s => (s.Part, s.Size) == part.Key).Sum(s => -s.Change);
-                if (part.Sum(p => p.Count) - gone is > 0 and int left)
-                {
-                    wanted[part.Key] = wanted.GetValueOrDefault(part.Key) + left;
-                }
-            }
-        }
-
-        return wanted;
-    }
 }

@@ -62,7 +62,7 @@ internal static class PrintEndpoints
 
         Imprint imprint = await shed.ImprintAsync(context, open, language).ConfigureAwait(false);
         return await room.AnswerAsync(
-            context, "jobs", () => JobSheetPrint.Of(open.Club, [.. UrgentJob.InOrder(withBoats.Select(j => new UrgentJob(j.Job, j.Boat))).Select(j => (j.Job, j.Boat))], imprint)).ConfigureAwait(false);
+            context, "jobs", () => JobSheetPrint.Of(open.Club, [.. UrgentJob.InOrder(withBoats.Select(j => new UrgentJob(j.Job, j.Boat))).Select(j => ((JobView)j.Job, j.Boat))], imprint)).ConfigureAwait(false);
     }
 
     private static Task<Pdf> RoundAsync(

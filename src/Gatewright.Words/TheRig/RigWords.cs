@@ -90,12 +90,13 @@ public sealed class RigWords
         string sentence = reason.Kind switch
         {
             RigReasonKind.Repeats => _say.Text("Rig.Reason.Repeats", place, measure, figure, Figure(reason.Limit, unit)),
+            RigReasonKind.NotTakenSince => _say.Text("Rig.Reason.NotTakenSince", place, measure, figure),
             RigReasonKind.Sides => _say.Text("Rig.Reason.Sides", Seat(reason.Place), measure, figure, target, chance),
             RigReasonKind.Seats => _say.Text("Rig.Reason.Seats", place, to is { } end ? Place(end) : string.Empty, measure, figure, limit, chance),
             RigReasonKind.AboveLimit => _say.Text("Rig.Reason.AboveLimit", place, measure, figure, limit, target, chance),
             _ => _say.Text("Rig.Reason.BelowLimit", place, measure, figure, limit, target, chance),
         };
-        return reason.Kind != RigReasonKind.Repeats && reason.Verdict == Core.Judging.Verdict.Unsure
+        return reason.Kind is not (RigReasonKind.Repeats or RigReasonKind.NotTakenSince) && reason.Verdict == Core.Judging.Verdict.Unsure
             ? _say.Text("Sentence.Two", sentence, _say.Text("Reason.TooClose"))
             : sentence;
     }

@@ -24,7 +24,7 @@ public sealed class EntryRulesTests
         { "report", """{"boat":"heron","kind":"down-to-one-side","seat":3}""", "\"side\" is missing: give the side the boat sits down to; \"seat\" is '3': the boat sits down as a whole; leave the seat out" },
         { "hold", $$"""{"boat":"{{Long}}","reason":"a\u0007b"}""", "\"boat\" is 'xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx…': give a key of 1 to 200 visible characters, without a space at either end; \"reason\" is 'a b': leave out the characters that cannot be seen" },
         { "job-planned", """{"job":"j1","boat":"heron","cause":"pin-out","remedy":"x","steps":[null],"parts":[{"part":"nail","size":2,"count":0}],"expected":[]}""", "\"steps\" is missing: leave empty items out; \"parts.part\" is 'nail': give one of insert, shim, washer or pin; \"parts.count\" is '0': give a number from 1 to 100000" },
-        { "step-done", """{"job":"j1","step":-1}""", "\"step\" is '-1': give a number from 0 to 99" },
+        { "step-done", """{"job":"j1","step":-1}""", "\"step\" is '-1': give a number from 0 to 299" },
         { "stock-counted", """{"part":"shim","size":0,"count":-1}""", "\"size\" is '0': give a number from 0.01 to 20; \"count\" is '-1': give a number from 0 to 100000" },
         { "photo", """{"thing":"boat","key":"heron","sha256":"00","bytes":0,"mediaType":"text/html"}""", "\"bytes\" is '0': give a number from 1 to 20971520; \"sha256\" is '00': give the picture's SHA-256 as 64 digits from 0 to 9 and a to f; \"mediaType\" is 'text/html': give one of image/jpeg, image/png, image/webp" },
         { "measure", """{"boat":"heron","measure":"spread","seat":3,"value":860,"unit":"cm"}""", "\"value\" is '860': no spread is that: give 65 to 105 cm" },

@@ -35,7 +35,7 @@ public sealed class JobOrderTests
 
         Assert.Equal(
             ["stop", "held", "adjust", "adjust-later", "good"],
-            UrgentJob.InOrder(jobs).Select(j => j.Job.Plan.Boat));
+            UrgentJob.InOrder(jobs).Select(j => j.Job.Boat));
     }
 
     [Fact]

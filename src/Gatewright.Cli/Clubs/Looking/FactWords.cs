@@ -30,6 +30,8 @@ internal static class FactWords
         Noted note => $"note: {note.Text}",
         PhotoTaken photo => $"photo {photo.Sha256[..Math.Min(8, photo.Sha256.Length)]}",
         MeasureTaken measure => FormattableString.Invariant($"{measure.Measure}{Place(measure.Seat, measure.Side)}: {measure.Value} {measure.Unit}"),
+        MeasureSet set => FormattableString.Invariant($"{set.Measure}{Place(set.Seat, set.Side)}: set to {set.Value} {set.Unit}, not measured"),
+        ChangePlanned change => FormattableString.Invariant($"change {change.Job} planned: to {change.Rig}, {change.Steps.Count} steps"),
         OarRead read => FormattableString.Invariant($"{read.Item.Word()}: {read.Value} {OarUnit(read)}"),
         StockChanged stock => FormattableString.Invariant($"{stock.Part} {stock.Size}: {stock.Change:+0;-0;0}"),
         StockCounted stock => FormattableString.Invariant($"{stock.Part} {stock.Size}: {stock.Count} counted"),

@@ -54,7 +54,7 @@ public sealed record CheckedTarget(
     string Measure, string Of, int? Seat, string? Side, double Value, double Tolerance, string Source);
 
 /// <summary>One ground for a verdict on a rig that is not good.</summary>
-/// <param name="Kind"><c>below-limit</c>, <c>above-limit</c>, <c>sides</c>, <c>seats</c> or <c>repeats</c>.</param>
+/// <param name="Kind"><c>below-limit</c>, <c>above-limit</c>, <c>sides</c>, <c>seats</c>, <c>repeats</c> or <c>not-taken-since</c>.</param>
 /// <param name="Verdict">The verdict this ground gives by itself.</param>
 /// <param name="Value">What is judged: a figure, or a difference of two.</param>
 /// <param name="U">Its standard uncertainty.</param>

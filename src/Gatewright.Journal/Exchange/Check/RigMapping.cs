@@ -87,6 +87,7 @@ public static class RigMapping
             RigReasonKind.AboveLimit => "above-limit",
             RigReasonKind.Sides => "sides",
             RigReasonKind.Seats => "seats",
+            RigReasonKind.NotTakenSince => "not-taken-since",
             _ => "repeats",
         },
         reason.Verdict.Word(),
