@@ -1,5 +1,6 @@
 using Gatewright.Core;
 using Gatewright.Core.Measuring;
+using Gatewright.Core.Mending;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Jobs;
 using Gatewright.Journal.Replay;
@@ -55,6 +56,21 @@ public sealed class RigChange : IWork
     public IReadOnlyList<PartUsed> PartsWanted => [.. Plan.Steps.Where((_, i) => !StepsDone.Contains(i)).SelectMany(s => s.Parts)
         .GroupBy(p => (p.Part, p.Size)).Select(g => new PartUsed(g.Key.Part, g.Key.Size, g.Sum(p => p.Count)))];
 
+    /// <summary>The same parts, and how they stand with the shelf.</summary>
+    public IReadOnlyList<JobPart> Parts => [.. JobPart.Of(_club, PartsWanted, Key).Select(p => p with { Taken = [] })];
+
+    /// <summary>What is to be minded at it, each once.</summary>
+    public IReadOnlyList<Caution> Cautions =>
+    [
+        .. (Plan.Steps.Any(s => s.Refits) ? [Caution.Bolts] : Array.Empty<Caution>())
+            .Concat(Takes(PartKind.Shim) ? [Caution.BentPin, .. Core.Mending.Cautions.For(RemedyKind.PinFootShim)] : [])
+            .Concat(Takes(PartKind.Washer) ? [Caution.BentPin, .. Core.Mending.Cautions.For(RemedyKind.PlateWasher)] : [])
+            .Concat(Takes(PartKind.Insert) ? Core.Mending.Cautions.For(RemedyKind.InsertSwap) : [])
+            .Where(c => c != Caution.Defer)
+            .Distinct(),
+        Caution.Defer,
+    ];
+
     /// <summary>The entries that said of a step that it is done.</summary>
     public IEnumerable<Recorded> StepRecords(int step) => _records.Where(r => r.Fact is StepDone done && done.Step == step);
 
@@ -78,4 +94,6 @@ public sealed class RigChange : IWork
             ? again.Select(a => a.Day).Concat(_records.Where(r => r.Fact is StepDone).Select(r => (DateOnly?)Day.Of(r.Entry))).Max() ?? Day.Of(Planned.Entry)
             : null;
     }
+
+    private bool Takes(PartKind kind) => Plan.Steps.Any(s => s.Parts.Any(p => p.Part == kind.Word()));
 }

@@ -1,5 +1,6 @@
 using Gatewright.Core.Rig;
 using Gatewright.Journal.Replay;
+using Gatewright.Words;
 
 namespace Gatewright.Journal.Rigging;
 
@@ -13,6 +14,13 @@ public sealed record OtherFigure(Recorded Record, RigReading Reading, SourceOar?
 {
     /// <summary>The day it is of.</summary>
     public DateOnly Day => Reading.Day!.Value;
+
+    /// <summary>Where it comes from, in words: "from oar 3 of the set Blue, read on 2026-05-04".</summary>
+    public string Words(Wording say)
+    {
+        ArgumentNullException.ThrowIfNull(say);
+        return Oar is { } oar ? say.Rig.FromOar(oar.Name, oar.Set, Day) : say.Rig.FromSetting(Day);
+    }
 }
 
 /// <summary>An oar that a figure of a rig comes from.</summary>

@@ -42,6 +42,14 @@ public sealed class RigWords
     /// <summary>A unit behind a figure: "cm", "in", "°".</summary>
     public static string Sign(RigUnit unit) => unit == RigUnit.Degrees ? "°" : unit.Word();
 
+    /// <summary>Where a figure comes from that was set and not taken since.</summary>
+    public string FromSetting(DateOnly day) => _say.Text("Rig.From.Set", _say.Language.Day(day));
+
+    /// <summary>Where a figure comes from that was read of an oar by itself: "from oar 3 of the set Blue, read on 2026-05-04".</summary>
+    public string FromOar(string oar, string? set, DateOnly day) => set is null
+        ? _say.Text("Rig.From.Oar", oar, _say.Language.Day(day))
+        : _say.Text("Rig.From.OarOfSet", oar, set, _say.Language.Day(day));
+
     /// <summary>"86.5 cm", "42.0°".</summary>
     public string Figure(double value, RigUnit unit) => Digits(value, unit, 0) + Behind(unit);
 

@@ -4,11 +4,14 @@ using Bunit;
 using Gatewright.Replica.Shelves;
 using Gatewright.App.Changing;
 using Gatewright.App.Device;
+using Gatewright.App.Jobs;
 using Gatewright.App.Tests.World;
 using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Measuring;
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Rigging;
+using Gatewright.Journal.Views;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -22,23 +25,67 @@ public sealed class ChangingPagesTests
     public ChangingPagesTests() => CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo("en");
 
     [Fact]
-    public async Task A_step_is_ticked_and_put_on_record_and_the_plan_is_done()
+    public async Task A_change_is_kept_among_the_jobs()
     {
         await using ClubOnDevice club = await StartAsync();
-        IRenderedComponent<ChangePage> page = Render<ChangePage>(club, "boat/teal/change?to=day%3A2026-05-04");
-        page.WaitForElement("#plan-head");
+        ChangePlanned kept = await KeepAsync(club);
 
-        Assert.Contains("Seat 2: set the spread from 87.0 cm to 85.0 cm.", page.Find("#phase-width").ParentElement!.TextContent, StringComparison.Ordinal);
-        Assert.True(page.Find("#record").HasAttribute("disabled"));
+        Assert.Equal("Seat 2: set the spread from 87.0 cm to 85.0 cm.", Assert.Single(kept.Steps).Text);
+        Assert.Empty(club.Recorded<MeasureSet>());
+        Assert.EndsWith("change/" + kept.Job, club.Page.Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_step_that_is_ticked_sets_and_what_is_read_ticks_itself_off()
+    {
+        await using ClubOnDevice club = await StartAsync();
+        ChangePlanned kept = await KeepAsync(club);
+        IRenderedComponent<KeptChangePage> page = club.Page.Render<KeptChangePage>(p => p.Add(c => c.Id, kept.Job));
+
+        Assert.Contains("waits for its steps", page.Find(".again").TextContent, StringComparison.Ordinal);
         await page.InvokeAsync(() => page.Find(".step input").Change(true));
-        page.WaitForAssertion(() => Assert.Equal("Record 1 of 1 as done", page.Find("#record").TextContent), TimeSpan.FromSeconds(5));
-        page.Find("#record").Click();
-        page.WaitForElement("#recorded");
+        page.WaitForAssertion(() => Assert.Contains("to be read", Spread(page).TextContent, StringComparison.Ordinal));
 
-        Assert.Contains(club.Recorded<MeasureTaken>(), m => m is { Boat: "teal", Measure: "spread", Seat: 2, Value: 85, Date: null });
+        Assert.Equal(85, Assert.Single(club.Recorded<MeasureSet>()).Value);
+        Assert.Equal(3, club.Recorded<MeasureTaken>().Count);
         Assert.Contains(club.Recorded<Reported>(), r => r is { Kind: ReportKind.Refitted, Seat: 2, Side: Side.Port });
-        Assert.Contains(club.Recorded<Noted>(), n => n.Text.StartsWith("Rig changed to Teal, ", StringComparison.Ordinal) && n.Text.EndsWith(": 1 of 1 steps.", StringComparison.Ordinal));
-        page.WaitForAssertion(() => Assert.Empty(page.FindAll(".step")));
+
+        await page.InvokeAsync(() => club.InHand.RecordAsync(new MeasureTaken("teal", "spread", 2, 85.1m, "cm")));
+        page.WaitForAssertion(() => Assert.True(Spread(page).QuerySelector("input")!.HasAttribute("checked")));
+        Assert.Contains("85.1 ± 0.3 cm, read ", Spread(page).TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_tick_that_is_taken_back_leaves_the_rig_as_it_was()
+    {
+        await using ClubOnDevice club = await StartAsync();
+        ChangePlanned kept = await KeepAsync(club);
+        IRenderedComponent<KeptChangePage> page = club.Page.Render<KeptChangePage>(p => p.Add(c => c.Id, kept.Job));
+
+        await page.InvokeAsync(() => page.Find(".step input").Change(true));
+        page.WaitForAssertion(() => Assert.Contains("to be read", Spread(page).TextContent, StringComparison.Ordinal));
+        await page.InvokeAsync(() => page.Find(".step input").Change(false));
+        page.WaitForAssertion(() => Assert.Contains("waits for its steps", Spread(page).TextContent, StringComparison.Ordinal));
+
+        Assert.Equal(87, new RigView(club.InHand.Club, new BoatView(club.InHand.Club, "teal")).Readings.Single().Value);
+    }
+
+    [Fact]
+    public async Task An_open_change_stands_in_the_list_of_jobs_and_goes_when_it_is_closed()
+    {
+        await using ClubOnDevice club = await StartAsync();
+        ChangePlanned kept = await KeepAsync(club);
+        club.Page.ComponentFactories.AddStub<ShedPlanView>();
+        IRenderedComponent<JobsPage> jobs = club.Page.Render<JobsPage>();
+        jobs.WaitForAssertion(() => Assert.Contains("0 of 1 steps done", jobs.Find("#open-list").TextContent, StringComparison.Ordinal));
+        Assert.Equal("change/" + kept.Job, jobs.Find("#open-list a").GetAttribute("href"));
+
+        IRenderedComponent<KeptChangePage> page = club.Page.Render<KeptChangePage>(p => p.Add(c => c.Id, kept.Job));
+        await page.InvokeAsync(() => page.Find("#close").Click());
+        page.WaitForElement("#closed");
+
+        jobs.WaitForAssertion(() => Assert.Empty(jobs.FindAll("#open-list a")));
+        Assert.Contains("Left unread, or not as it was to be: 5.", page.Markup, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -97,6 +144,19 @@ public sealed class ChangingPagesTests
 
         page.WaitForAssertion(() => Assert.Contains(told, page.Markup, StringComparison.Ordinal));
     }
+
+    private static async Task<ChangePlanned> KeepAsync(ClubOnDevice club)
+    {
+        IRenderedComponent<ChangePage> page = Render<ChangePage>(club, "boat/teal/change?to=day%3A2026-05-04");
+        page.WaitForElement("#plan-head");
+        Assert.Contains("Seat 2: set the spread from 87.0 cm to 85.0 cm.", page.Find("#phase-width").ParentElement!.TextContent, StringComparison.Ordinal);
+        await page.InvokeAsync(() => page.Find("#keep-change").Click());
+        page.WaitForAssertion(() => Assert.Single(club.Recorded<ChangePlanned>()));
+        return club.Recorded<ChangePlanned>().Single();
+    }
+
+    private static IElement Spread(IRenderedComponent<KeptChangePage> page) =>
+        page.FindAll(".again li").Single(li => li.TextContent.Contains("Seat 2: spread", StringComparison.Ordinal));
 
     private static string Spaced(IElement element) => string.Join(' ', element.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 

@@ -25,6 +25,10 @@ public sealed record CheckedRig(
 /// <param name="U">Its standard uncertainty.</param>
 /// <param name="Readings">How many readings it is the mean of; 0 when it follows from others.</param>
 /// <param name="Date">The day it was last taken; null when it is not known.</param>
+/// <param name="From">
+/// <c>taken</c> on the boat, read of an <c>oar</c> by itself, or <c>set</c> and not taken since; null when it follows from others.
+/// </param>
+/// <param name="Oar">The oar it was read of; null for none.</param>
 /// <param name="Member">Who took it; null in a file, and where it is not said.</param>
 /// <param name="Target">Its target; null where there is none.</param>
 /// <param name="Verdict">The worst of its reasons, or <c>good</c>; null where there is nothing to judge it by.</param>
@@ -37,6 +41,8 @@ public sealed record CheckedFigure(
     double U,
     int Readings,
     string? Date,
+    string? From,
+    string? Oar,
     string? Member,
     CheckedTarget? Target,
     string? Verdict,

@@ -16,8 +16,8 @@ public static class RigMapping
     public static CheckedRig Of(string boat, RigVerdict verdict, IReadOnlyList<RigReading> readings)
     {
         ArgumentNullException.ThrowIfNull(verdict);
-        return Of(boat, verdict.Targets, verdict, figure => (
-            readings.Where(r => r.Measure == figure.Measure && r.Place == figure.Place).Select(r => r.Day).Max(), null));
+        return Of(boat, verdict.Targets, verdict, figure => new(
+            readings.Where(r => r.Measure == figure.Measure && r.Place == figure.Place).Select(r => r.Day).Max(), figure.IsComputed ? null : "taken"));
     }
 
     /// <summary>The rig of a club's boat; null while its class is not known.</summary>
@@ -27,9 +27,14 @@ public static class RigMapping
     public static CheckedRig? Of(string boat, BoatRig rig, bool saysWho)
     {
         ArgumentNullException.ThrowIfNull(rig);
-        return rig.View.Targets is not { } targets ? null : Of(boat, targets, rig.Verdict, figure =>
-            rig.View.History(figure.Measure, figure.Place) is [{ } last, ..] ? (last.Day, saysWho ? last.Record.Entry.Member : null) : (null, null));
+        return rig.View.Targets is not { } targets ? null : Of(boat, targets, rig.Verdict, figure => Origin(rig.View, figure, saysWho));
     }
+
+    private static FigureOrigin Origin(RigView rig, RigFigure figure, bool saysWho) => rig.Other(figure.Measure, figure.Place) is { } other
+        ? new(other.Day, other.Oar is null ? "set" : "oar", other.Oar?.Name, saysWho ? other.Record.Entry.Member : null)
+        : rig.History(figure.Measure, figure.Place) is [{ } last, ..]
+            ? new(last.Day, "taken", Member: saysWho ? last.Record.Entry.Member : null)
+            : default;
 
     /// <summary>A target as written.</summary>
     public static CheckedTarget Of(RigTarget target)
@@ -54,15 +59,15 @@ public static class RigMapping
     }
 
     private static CheckedRig Of(
-        string boat, RigTargets targets, RigVerdict? verdict, Func<RigFigure, (DateOnly? Day, string? Member)> taken) => new(
+        string boat, RigTargets targets, RigVerdict? verdict, Func<RigFigure, FigureOrigin> origin) => new(
             boat,
             targets.Class.Name,
             targets.Crew?.Word(),
             verdict?.Verdict.Word(),
-            [.. (verdict?.Figures ?? []).Select(f => Figure(f, taken(f.Figure)))],
+            [.. (verdict?.Figures ?? []).Select(f => Figure(f, origin(f.Figure)))],
             [.. targets.All.Select(Of)]);
 
-    private static CheckedFigure Figure(JudgedFigure judged, (DateOnly? Day, string? Member) taken)
+    private static CheckedFigure Figure(JudgedFigure judged, FigureOrigin origin)
     {
         RigFigure figure = judged.Figure;
         bool isJudged = judged.Target is not null || judged.Reasons.Count > 0;
@@ -73,8 +78,10 @@ public static class RigMapping
             Rounded.Figure(figure.Value.Value),
             Rounded.Figure(figure.Value.U),
             figure.Repeats,
-            Codes.Of(taken.Day),
-            taken.Member,
+            Codes.Of(origin.Day),
+            origin.From,
+            origin.Oar,
+            origin.Member,
             judged.Target is { } target ? Of(target) : null,
             isJudged ? judged.Verdict.Word() : null,
             [.. judged.Reasons.Select(Reason)]);
@@ -97,4 +104,6 @@ public static class RigMapping
         Rounded.Probability(reason.Probability),
         reason.Other is { } other ? new(other.Seat, other.Side?.Word()) : null,
         Wording.English.Rig.Of(reason));
+
+    private readonly record struct FigureOrigin(DateOnly? Day, string? From, string? Oar = null, string? Member = null);
 }
