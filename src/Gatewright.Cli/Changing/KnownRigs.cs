@@ -2,7 +2,6 @@ using Gatewright.Cli.CheckShed;
 using Gatewright.Cli.Clubs.Keeping;
 using Gatewright.Cli.Clubs.Looking;
 using Gatewright.Cli.Terminals;
-using Gatewright.Core;
 using Gatewright.Core.Changing;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Judging;
@@ -11,6 +10,7 @@ using Gatewright.Core.Mending;
 using Gatewright.Core.Rig;
 using Gatewright.Journal.Changing;
 using Gatewright.Journal.Exchange;
+using Gatewright.Journal.Exchange.Recording;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Rigging;
@@ -21,11 +21,12 @@ namespace Gatewright.Cli.Changing;
 /// <summary>The rigs of files or of a club, found by the names of their boats; what is wrong is gathered.</summary>
 internal sealed class KnownRigs
 {
+    private const string FromFiles = "files";
     private readonly Dictionary<string, Func<DateOnly?, string, RigOfBoat?>> _boats = new(StringComparer.OrdinalIgnoreCase);
     private readonly List<InputProblem> _errors = [];
-    private readonly Club? _club;
+    private readonly Club _club;
 
-    private KnownRigs(Club? club) => _club = club;
+    private KnownRigs(Club club) => _club = club;
 
     /// <summary>What is wrong.</summary>
     public IReadOnlyList<InputProblem> Errors => _errors;
@@ -33,32 +34,37 @@ internal sealed class KnownRigs
     /// <summary>How many more errors there are.</summary>
     public int Beyond { get; private init; }
 
-    /// <summary>The club's shelf; null of files, or where it was never counted.</summary>
-    public Stores? Stores => _club is null ? null : ClubShelf.Of(_club);
+    /// <summary>The club's shelf; null where it was never counted, as of files.</summary>
+    public Stores? Stores => ClubShelf.Of(_club);
 
-    /// <summary>Those of files or of a club.</summary>
+    /// <summary>Those of files or of a club. Files are one club's, as if they had been recorded today.</summary>
     public static KnownRigs Of(ChangingRequest request, Terminal terminal)
     {
         if (request.Place is { } place)
         {
             var errors = new List<InputProblem>();
             OpenedClub? opened = ClubChoice.OpenAsync(place, errors, CancellationToken.None).GetAwaiter().GetResult();
-            var ofClub = new KnownRigs(opened?.Club);
+            var ofClub = new KnownRigs(opened?.Club ?? Club.Empty(FromFiles));
             ofClub._errors.AddRange(errors);
-            ofClub.AddClub();
+            ofClub.Add(ClubSettings.Of(ofClub._club), _ => true);
             return ofClub;
         }
 
         using OpenSources sources = OpenSources.Of(request.Files, request.Command, terminal);
         ReadingsInput readings = ReadingsCsv.Read(sources.Readable, MeasuringSettings.Default);
-        var rigs = new KnownRigs(null) { Beyond = readings.ErrorsBeyond };
-        rigs._errors.AddRange([.. sources.Errors, .. readings.Errors]);
-        foreach (string name in readings.Records.Select(r => r.Current.Boat).Concat(readings.Measures.Select(m => m.Boat)).Distinct())
+        Club club = Club.Empty(FromFiles);
+        if (readings.Errors.Count == 0)
         {
-            rigs._boats[name] = (day, called) => OfFile(
-                readings.Records.FirstOrDefault(r => r.Current.Boat == name), readings.Measures.FirstOrDefault(m => m.Boat == name), day, called);
+            DateTimeOffset now = DateTimeOffset.UtcNow;
+            var stamp = new RecordingStamp(FromFiles, FromFiles, default, now, () => Guid.CreateVersion7(now));
+            club = club.With(ReadingsRecording.Entries(readings, club, stamp).Entries.Select(Recorded.Of));
         }
 
+        var rigs = new KnownRigs(club) { Beyond = readings.ErrorsBeyond };
+        rigs._errors.AddRange([.. sources.Errors, .. readings.Errors]);
+
+        // Of what a file tells nothing is learnt, and a boat of which nothing was taken by then is not known.
+        rigs.Add(CheckSettings.Default, rig => rig.Values.Count > 0);
         return rigs;
     }
 
@@ -103,10 +109,10 @@ internal sealed class KnownRigs
     /// <summary>A rig that the club keeps under a name, for a boat; or null and an error.</summary>
     public TargetRig? Kept(string name, RigOfBoat rig, string boat)
     {
-        List<KeptRig> kept = _club is null ? [] : [.. KeptRigs.All(_club).Where(k => k.Class == rig.Class)];
+        List<KeptRig> kept = [.. KeptRigs.All(_club).Where(k => k.Class == rig.Class)];
         if (kept.Find(k => k.Name.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase)) is { } one)
         {
-            return KeptRigs.Target(_club!, one, KeyOf(boat) ?? string.Empty, rig.Gates);
+            return KeptRigs.Target(_club, one, KeyOf(boat) ?? string.Empty, rig.Gates);
         }
 
         _errors.Add(new("--to", null, null, name, kept.Count == 0
@@ -119,76 +125,24 @@ internal sealed class KnownRigs
     public TargetRig ForCrew(Crew crew, RigOfBoat rig, string boat)
     {
         string name = Words.Wording.English.Rig.Crew(crew);
-        return _club is { } club && KeyOf(boat) is { } key && new BoatView(club, key) is var view && TargetsView.Of(club, view, crew) is { } targets
-            ? CrewRig.Of(name, rig, targets, ClubSettings.Of(club, view))
+        return KeyOf(boat) is { } key && new BoatView(_club, key) is var view && TargetsView.Of(_club, view, crew) is { } targets
+            ? CrewRig.Of(name, rig, targets, ClubSettings.Of(_club, view))
             : CrewRig.Of(name, rig, RigTargets.Starting(rig.Class, crew), Standard.Club);
     }
 
-    private static RigOfBoat? OfFile(BoatRecord? record, BoatMeasures? measures, DateOnly? day, string called)
+    private void Add(CheckSettings settings, Func<RigOfBoat, bool> isKnown)
     {
-        IReadOnlyList<Reading> read = record is null ? [] : [.. record.Current.Readings.Where(r => day is null || r.Lie.Date <= day)];
-        List<RigReading> taken = Latest(measures?.Readings.Where(r => day is null || r.Day <= day) ?? []);
-        if (read.Count + taken.Count == 0)
+        var titles = new ThingTitles(_club, Things.Boat);
+        foreach (Subject boat in _club.Subjects.Where(s => s.Thing == Things.Boat && s.Key.Length > 0))
         {
-            return null;
-        }
-
-        BoatClass boatClass = record?.Current.Class ?? measures!.Class;
-        List<RigValue> values = [.. RigValues.Of(taken)];
-        if (record is not null && read.Count > 0)
-        {
-            values.AddRange(RigValues.Of((record with { Current = record.Current with { Readings = read } }).Check(RigOnRecord.LastDay(CheckSettings.Default))));
-        }
-
-        return RigOfBoat.Of(called, boatClass, Gates(boatClass, record, taken), values);
-    }
-
-    /// <summary>Of each place what was taken on its last day.</summary>
-    private static List<RigReading> Latest(IEnumerable<RigReading> taken) =>
-        [.. taken.GroupBy(r => (r.Measure, r.Place)).SelectMany(g => g.Where(r => r.Day == g.Max(o => o.Day)))];
-
-    /// <summary>In sweep on the sides that the file says, else on the usual ones with stroke on port (common practice).</summary>
-    private static IReadOnlyList<GatePlace> Gates(BoatClass boatClass, BoatRecord? record, List<RigReading> taken)
-    {
-        if (boatClass.Rowing == Rowing.Scull)
-        {
-            return [.. Enumerable.Range(1, boatClass.Seats).SelectMany(seat => new GatePlace[] { new(seat, Side.Port), new(seat, Side.Starboard) })];
-        }
-
-        Dictionary<int, Side> sides = [];
-        foreach (RigReading reading in taken.Where(r => r.Place.Side is not null))
-        {
-            sides[reading.Place.Seat] = reading.Place.Side!.Value;
-        }
-
-        foreach (Reading reading in record?.Current.Readings ?? [])
-        {
-            sides[reading.Gate.Seat] = reading.Gate.Side;
-        }
-
-        return [.. Enumerable.Range(1, boatClass.Seats).Select(seat => new GatePlace(
-            seat, sides.TryGetValue(seat, out Side side) ? side : (boatClass.Seats - seat) % 2 == 0 ? Side.Port : Side.Starboard))];
-    }
-
-    private void AddClub()
-    {
-        if (_club is not { } club)
-        {
-            return;
-        }
-
-        CheckSettings settings = ClubSettings.Of(club);
-        var titles = new ThingTitles(club, Things.Boat);
-        foreach (Subject boat in club.Subjects.Where(s => s.Thing == Things.Boat && s.Key.Length > 0))
-        {
-            _boats[titles[boat.Key]] = (day, called) => RigOnRecord.On(club, boat.Key, day, settings, called);
+            _boats[titles[boat.Key]] = (day, called) => RigOnRecord.On(_club, boat.Key, day, settings, called) is { } rig && isKnown(rig) ? rig : null;
         }
     }
 
     private string? KeyOf(string boat)
     {
-        var titles = new ThingTitles(_club!, Things.Boat);
-        return _club!.Subjects.Where(s => s.Thing == Things.Boat && s.Key.Length > 0).Select(s => s.Key)
+        var titles = new ThingTitles(_club, Things.Boat);
+        return _club.Subjects.Where(s => s.Thing == Things.Boat && s.Key.Length > 0).Select(s => s.Key)
             .FirstOrDefault(k => titles[k].Equals(boat.Trim(), StringComparison.OrdinalIgnoreCase));
     }
 }

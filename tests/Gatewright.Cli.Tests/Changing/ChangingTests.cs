@@ -59,6 +59,21 @@ public sealed class ChangingTests(ClubStores stores)
         Assert.Contains(expected, run.Error, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("change", "--boat", "Heron", "--to-day", "2026-05-04")]
+    [InlineData("change", "--boat", "Heron", "--to-crew", "women")]
+    [InlineData("compare", "--boat", "Heron", "--with", "Merlin")]
+    [InlineData("travel", "--boat", "Merlin")]
+    public async Task A_file_says_the_same_as_the_club_that_it_is_recorded_in(string command, params string[] asked)
+    {
+        ClubPlace place = await stores.NewAsync();
+        Assert.Equal(0, place.RecordNew(Fours).Status);
+
+        // A club learns its odds from what it has checked; a file has learnt none.
+        await place.AppendAsync("shed", Thing(Things.Settings, "chances", ("reset", "2026-06-01")));
+        Assert.Equal(ProgramRun.Of([command, Fours, .. asked, "--json"]).Output, place.Run([command, .. asked, "--json"]).Output);
+    }
+
     /// <summary>A rig kept under a name in a club, its riggers by their marks, and the shelf's last insert.</summary>
     [Fact]
     public async Task A_club_s_boat_is_changed_to_a_rig_that_it_keeps()
