@@ -6,7 +6,7 @@ using Gatewright.Core.Stroke;
 
 namespace Gatewright.Cli.Gearings;
 
-/// <summary>A seat's gearing for programs; docs/method-stroke.md describes it. Centimetres, degrees, ratios; to 4 decimals.</summary>
+/// <summary>A seat's gearing for programs; docs/gearing-format.md describes it. Centimetres, degrees, ratios; to 4 decimals.</summary>
 internal sealed record GearingDocument(
     string Format,
     string? Boat,

@@ -18,7 +18,7 @@ public sealed class GearingTests
 
     [Fact]
     public void All_of_it_is_written_for_programs_as_expected() => Expectation.Matches("gearing-json", ProgramRun.Of(
-        "gearing", ExampleFiles.Rig, "--boat", "teal", "--seat", "2", "--change", "span=-1", "--want", "load=+1%", "--json").Output);
+        "gearing", ExampleFiles.Rig, "--boat", "Dunlin", "--seat", "2", "--change", "spread=-1", "--want", "load=+1%", "--json").Output);
 
     /// <summary>As worked from the medians of the 2017 survey: plain 2.500, with the gate 2.564, lever 2.260, overlap 21.</summary>
     [Theory]

@@ -5,7 +5,7 @@ using Gatewright.Core.Load;
 
 namespace Gatewright.Journal.Exchange.Balance;
 
-/// <summary>Boats on the water, by a model; docs/method-load.md describes it. Newtons, newton metres, degrees.</summary>
+/// <summary>Boats on the water, by a model; docs/balance-format.md describes it. Newtons, newton metres, degrees.</summary>
 /// <param name="Format">Always <see cref="Name"/>.</param>
 /// <param name="Pull">Whose pull, as a word.</param>
 /// <param name="PeakNewtons">Its peak.</param>
