@@ -1,5 +1,6 @@
 using Gatewright.App.Device;
 using Gatewright.App.Frame;
+using Gatewright.App.Jobs;
 using Gatewright.App.Keeping.People;
 using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
@@ -39,7 +40,7 @@ public sealed class RecordWords(Texts<BoatTexts> texts, ClubInHand inHand, Membe
             Held held => texts["DidHold", held.Reason],
             Released released => texts["DidRelease", released.Reason],
             JobPlanned job => texts["DidPlan", Said.Words.Causes.Some(Part(job))],
-            JobDone { Found: { } found } => texts["DidMend", Said.Words.Names.Cause(found)],
+            JobDone { Found: not null } done => texts["DidMend", JobFigures.Found(done.All)!],
             JobDone => texts["DidEnd"],
             JobDropped dropped => dropped.Reason is { } why ? texts["DidDropWhy", why] : texts["DidDrop"],
             GateMended mended => texts["DidMendGate", Said.Words.Names.Gate(new GatePlace(mended.Seat, mended.Side))],

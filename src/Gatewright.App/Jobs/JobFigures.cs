@@ -1,4 +1,5 @@
 using Gatewright.App.Frame;
+using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Mending;
 using Gatewright.Journal.Facts;
 using Gatewright.Words;
@@ -24,6 +25,9 @@ internal static class JobFigures
     /// <summary>"3 × insert 4°".</summary>
     public static string Part(PartUsed part) =>
         Said.Words.Names.Part(new PartCount(Journal.Jobs.JobPart.PartOf(part), part.Count));
+
+    /// <summary>"wrong or worn insert + pin leaning aft"; null where nothing was found.</summary>
+    public static string? Found(IReadOnlyList<Cause> causes) => causes.Count == 0 ? null : string.Join(" + ", causes.Select(Said.Words.Names.Cause));
 
     /// <summary>How much a remedy moves, as it stands beside its picture: "2 + 0.5 mm", "4°"; null where there is no amount.</summary>
     public static string? Amount(Remedy remedy)

@@ -31,7 +31,7 @@ internal static class FactRules
             case Released released: Reason(released.Boat, released.Reason, book); break;
             case JobPlanned job: Check(job, book); break;
             case StepDone step: Check(step, book); break;
-            case JobDone done: book.Key("job", done.Job); break;
+            case JobDone done: Check(done, book); break;
             case JobDropped dropped: Check(dropped, book); break;
             case GateMended mended: Check(mended, book); break;
             case StockChanged changed: Check(changed, book); break;
@@ -155,6 +155,16 @@ internal static class FactRules
     {
         book.Key("job", step.Job);
         book.Within("step", step.Step, 0, ChangeRules.Most - 1);
+    }
+
+    private static void Check(JobDone done, RuleBook book)
+    {
+        book.Key("job", done.Job);
+        book.Items("also", done.Also?.Count ?? 0);
+        if (done.Also is { } also && (done.Found is null || also.Append(done.Found.Value).Distinct().Count() != also.Count + 1))
+        {
+            book.Say("also", string.Join(", ", also.Select(c => c.Code())), "give what was found first as \"found\", and what else each once");
+        }
     }
 
     private static void Check(JobDropped dropped, RuleBook book)

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
 
@@ -45,7 +46,20 @@ public sealed record StepDone(string Job, int Step) : Fact;
 /// <summary>A job was finished.</summary>
 /// <param name="Job">The job.</param>
 /// <param name="Found">The cause that was found; null when none was.</param>
-public sealed record JobDone(string Job, Cause? Found = null) : Fact;
+/// <param name="Also">What else was found wrong with the same thing; null for nothing.</param>
+public sealed record JobDone(string Job, Cause? Found = null, IReadOnlyList<Cause>? Also = null) : Fact
+{
+    /// <summary>A job that was finished with these found, the weightiest first.</summary>
+    public static JobDone Of(string job, IReadOnlyList<Cause> found)
+    {
+        ArgumentNullException.ThrowIfNull(found);
+        return new(job, found.Count == 0 ? null : found[0], found.Count > 1 ? [.. found.Skip(1)] : null);
+    }
+
+    /// <summary>All that was found, each once.</summary>
+    [JsonIgnore]
+    public IReadOnlyList<Cause> All => Found is { } first ? [.. new[] { first }.Concat(Also ?? []).Distinct()] : [];
+}
 
 /// <summary>A gate was mended without a job planned here: told of, or read from a file. What was wrong is not known.</summary>
 /// <param name="Boat">The boat.</param>

@@ -18,7 +18,7 @@ public sealed record JobReadAgain(bool IsWholeBoat, IReadOnlyList<GatePlace> Gat
         ArgumentNullException.ThrowIfNull(job);
         if (job.Gate is not { } gate)
         {
-            return new(job.Found is { } found && found.IsBoatWide(), []);
+            return new(job.Found.Any(found => found.IsBoatWide()), []);
         }
 
         bool isRead = boat?.Check?.Verdict.Gates.Any(g => g.Gate == gate) == true;

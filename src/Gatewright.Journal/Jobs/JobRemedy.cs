@@ -1,5 +1,6 @@
 using Gatewright.Core.Checking;
 using Gatewright.Core.Mending;
+using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
 
@@ -21,7 +22,11 @@ public static class JobRemedy
             && new BoatView(club, job.Plan.Boat).Before(job.Planned).Record(settings.Diagnosing.Measuring) is { } then
             && then.Current.Readings.Any(r => r.Gate == gate)
                 ? Remedies.For(then.Check(settings), gate, MendingSettings.Default)
-                    .FirstOrDefault(r => r.Kind.Code() == job.Plan.Remedy && r.Part.Cause == job.Plan.Cause)
+                    .FirstOrDefault(r => r.Kind.Code() == job.Plan.Remedy && r.Part.Cause == job.Plan.Cause && TakesTheSame(r, job.Plan.Parts))
                 : null;
     }
+
+    /// <summary>A plan for the whole shed may give a gate other sizes than it would get by itself: then something else was predicted.</summary>
+    private static bool TakesTheSame(Remedy remedy, IReadOnlyList<PartUsed> parts) => PartCount.Of(remedy.Parts)
+        .Select(c => new PartUsed(c.Part.Kind.Word(), (decimal)c.Part.Size, c.Count)).ToHashSet().SetEquals(parts);
 }

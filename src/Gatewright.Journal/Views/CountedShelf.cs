@@ -75,8 +75,8 @@ internal sealed record CountedShelf(
                 case GaugeReversed:
                     _gauges++;
                     break;
-                case JobDone { Found: { } found }:
-                    _found.Add(found);
+                case JobDone done:
+                    _found.AddRange(done.All);
                     break;
                 default:
                     break;

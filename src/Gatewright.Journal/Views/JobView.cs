@@ -48,8 +48,8 @@ public sealed class JobView : IWork
     /// <summary>Whether there is still something to do.</summary>
     public bool IsOpen => !IsDone && !IsDropped;
 
-    /// <summary>The cause found when it was finished, if one was.</summary>
-    public Cause? Found => (Done?.Fact as JobDone)?.Found;
+    /// <summary>The causes found when it was finished, the weightiest first; none where none was, or it was not finished.</summary>
+    public IReadOnlyList<Cause> Found => (Done?.Fact as JobDone)?.All ?? [];
 
     /// <summary>The day it was finished.</summary>
     public DateOnly? DoneOn => Done is { } done ? Day.Of(done.Entry) : null;

@@ -72,6 +72,22 @@ public class JobPageTests
         Assert.Contains(club.InHand.Club.All(), r => r.Fact is StockChanged);
     }
 
+    [Fact]
+    public async Task A_job_is_closed_with_all_that_was_found_the_planned_cause_first()
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.RecordElsewhereAsync(Planned);
+        IRenderedComponent<JobPage> page = Page(club);
+        Assert.Empty(page.FindAll("input[name=found][checked]"));
+
+        await page.InvokeAsync(() => page.Find("input[name=found][value=pin-aft]").Change(true));
+        await page.InvokeAsync(() => page.Find("input[name=found][value=gate-pitch]").Change(true));
+        await page.InvokeAsync(() => page.Find("#close").ClickAsync(new()));
+
+        Assert.Equal([Cause.GatePitch, Cause.PinAft], ClubJobs.Of(club.InHand.Club).Find("j")!.Found);
+        page.WaitForAssertion(() => Assert.Contains(" + ", page.Find("#closed").TextContent, StringComparison.Ordinal));
+    }
+
     private static IRenderedComponent<JobPage> Page(ClubOfTwo club)
     {
         IRenderedComponent<JobPage> page = club.Page.Render<JobPage>(p => p.Add(j => j.Id, "j"));

@@ -3,10 +3,14 @@ using Bunit;
 using Gatewright.App.Frame;
 using Gatewright.App.Jobs;
 using Gatewright.App.Tests.World;
+using Gatewright.Core;
+using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Judging;
 using Gatewright.Journal.Exchange.Check;
 using Gatewright.Journal.Exchange.Mend;
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Jobs;
+using Gatewright.Journal.Views;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace Gatewright.App.Tests.Jobs;
@@ -32,6 +36,35 @@ public class ShedPlanTests
 
         string said = club.Page.Services.GetRequiredService<Texts<JobsTexts>>()[text];
         view.WaitForAssertion(() => Assert.Equal(said, view.Find("[role=status] b").TextContent));
+    }
+
+    [Fact]
+    public async Task A_job_of_the_plan_is_taken_with_its_parts_and_not_twice()
+    {
+        PlannedJob job = new(
+            2, "port", "adjust", ["plate-washer", "insert-swap"], "Fit 2 mm washers, then a 4° insert.", [new("washer", 2), new("washer", 2), new("insert", 4)], 20, [],
+            "rigger", false, false, [new("catch", 4.04, 0.4, 3.1, 4.9)]);
+        string plan = MendJson.Text(new ClubPlan(DateTimeOffset.UnixEpoch, 0, ["teal"], new(
+            MendDocument.Name, CheckedStandard.Of(Standard.Club), null,
+            [new("Teal", "2-", "adjust", false, "mended", null, 20, [job], [], [], "mended", null)], [], [], new(1, 0, 1, 0, 0, 0, 1, 3, 20, true), [], [], [])));
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync(
+            "keeper", _ => new(HttpStatusCode.OK) { Content = new StringContent(plan) });
+        await club.InHand.RecordAsync(
+            new ThingSet(Things.Boat, "teal", new Dictionary<string, string?> { ["name"] = "Teal", ["class"] = "2-" }), new StockCounted("washer", 2, 3), new StockCounted("insert", 4, 2));
+        IRenderedComponent<JobsPage> page = club.Page.Render<JobsPage>();
+        await page.InvokeAsync(() => page.Find("#ask-plan").ClickAsync(new()));
+        page.WaitForElement("button.take");
+        Assert.Equal("job/new?boat=teal&seat=2&side=port", page.Find(".planned a").GetAttribute("href"));
+
+        await page.InvokeAsync(() => page.Find("button.take").ClickAsync(new()));
+
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll("button.take")));
+        JobPlanned taken = ClubJobs.Of(club.InHand.Club).Open.Single().Plan;
+        Assert.Equal((Cause.Rigger, "plate-washer + insert-swap", 2, Side.Port), (taken.Cause, taken.Remedy, taken.Seat, taken.Side));
+        Assert.Equal([new PartUsed("washer", 2, 2), new PartUsed("insert", 4, 1)], taken.Parts);
+        Assert.Equal([new ExpectedAt(Station.Catch, 4.0m, 3.1m, 4.9m)], taken.Expected);
+        Assert.Equal([(1, "insert"), (2, "washer")], StoreShelf.Of(club.InHand.Club).Select(l => (l.Wanted, l.Part)));
+        Assert.Contains("0 of 1 steps done", page.Find("#open-list").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -25,6 +25,8 @@ public sealed class EntryRulesTests
         { "hold", $$"""{"boat":"{{Long}}","reason":"a\u0007b"}""", "\"boat\" is 'xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx…': give a key of 1 to 200 visible characters, without a space at either end; \"reason\" is 'a b': leave out the characters that cannot be seen" },
         { "job-planned", """{"job":"j1","boat":"heron","cause":"pin-out","remedy":"x","steps":[null],"parts":[{"part":"nail","size":2,"count":0}],"expected":[]}""", "\"steps\" is missing: leave empty items out; \"parts.part\" is 'nail': give one of insert, shim, washer or pin; \"parts.count\" is '0': give a number from 1 to 100000" },
         { "step-done", """{"job":"j1","step":-1}""", "\"step\" is '-1': give a number from 0 to 299" },
+        { "job-done", """{"job":"j1","also":["pin-aft"]}""", "\"also\" is 'pin-aft': give what was found first as \"found\", and what else each once" },
+        { "job-done", """{"job":"j1","found":"pin-aft","also":["gate-pitch","pin-aft"]}""", "\"also\" is 'gate-pitch, pin-aft': give what was found first as \"found\", and what else each once" },
         { "stock-counted", """{"part":"shim","size":0,"count":-1}""", "\"size\" is '0': give a number from 0.01 to 20; \"count\" is '-1': give a number from 0 to 100000" },
         { "photo", """{"thing":"boat","key":"heron","sha256":"00","bytes":0,"mediaType":"text/html"}""", "\"bytes\" is '0': give a number from 1 to 20971520; \"sha256\" is '00': give the picture's SHA-256 as 64 digits from 0 to 9 and a to f; \"mediaType\" is 'text/html': give one of image/jpeg, image/png, image/webp" },
         { "measure", """{"boat":"heron","measure":"spread","seat":3,"value":860,"unit":"cm"}""", "\"value\" is '860': no spread is that: give 65 to 105 cm" },

@@ -30,6 +30,7 @@ public sealed class FactKindsTests
         { "job-planned", 1, """{"job":"j1","boat":"heron","cause":"pin-out","remedy":"plate-washer","steps":["look","do"],"parts":[{"part":"washer","size":2,"count":1}],"expected":[{"station":"catch","value":4.0,"from":3.1,"to":4.9}],"seat":3,"side":"port"}""" },
         { "step-done", 1, """{"job":"j1","step":0}""" },
         { "job-done", 1, """{"job":"j1","found":"pin-out"}""" },
+        { "job-done", 1, """{"job":"j1","found":"pin-aft","also":["gate-pitch","sleeve"]}""" },
         { "job-dropped", 1, """{"job":"j1","reason":"no parts"}""" },
         { "mended", 1, """{"boat":"heron","seat":3,"side":"port","date":"2026-10-10"}""" },
         { "stock-changed", 1, """{"part":"washer","size":2,"change":-1,"job":"j1"}""" },

@@ -40,6 +40,15 @@ public sealed class ChancesViewTests
     }
 
     [Fact]
+    public void Two_faults_of_one_gate_are_each_counted()
+    {
+        FoundCauses found = new ChancesView(Of(On(May4, 1, JobDone.Of("j1", [Cause.PinAft, Cause.GatePitch])))).Found;
+
+        // No more can be found than was checked: a gate at which two were found counts as two looked at, where fewer were.
+        Assert.Equal(new() { GatesChecked = 2, GatePitch = 1, PinAft = 1 }, found);
+    }
+
+    [Fact]
     public async Task What_has_grown_is_counted_as_if_it_were_counted_anew()
     {
         Fact[] facts =

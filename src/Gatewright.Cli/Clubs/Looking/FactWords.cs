@@ -24,7 +24,7 @@ internal static class FactWords
         Reported report => $"reported{Place(report.Seat, report.Side)}: {report.Kind.Code().Replace('-', ' ')}{(report.Text is { } text ? $", {text}" : string.Empty)}",
         JobPlanned job => $"job {job.Job} planned{Place(job.Seat, job.Side)}: {job.Remedy.Replace('-', ' ')}, for {job.Cause.Code().Replace('-', ' ')}",
         StepDone step => FormattableString.Invariant($"job {step.Job}, step {step.Step + 1} done"),
-        JobDone done => $"job {done.Job} done; found: {done.Found?.Code().Replace('-', ' ') ?? "nothing"}",
+        JobDone done => $"job {done.Job} done; found: {(done.All.Count == 0 ? "nothing" : string.Join(" and ", done.All.Select(f => f.Code().Replace('-', ' '))))}",
         JobDropped dropped => $"job {dropped.Job} given up{(dropped.Reason is { } reason ? $": {reason}" : string.Empty)}",
         GateMended mended => $"mended{Place(mended.Seat, mended.Side)}",
         Noted note => $"note: {note.Text}",

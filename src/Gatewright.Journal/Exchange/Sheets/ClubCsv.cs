@@ -4,6 +4,7 @@ using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Measuring;
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Jobs;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Rigging;
 using Gatewright.Journal.Views;
@@ -93,7 +94,7 @@ public static class ClubCsv
                     Day(Views.Day.Of(job.Planned)),
                     job.IsDone ? "done" : job.IsDropped ? "dropped" : "open",
                     Day(job.DoneOn),
-                    job.Found?.Code() ?? "",
+                    string.Join(JobPlan.Both, job.Found.Select(f => f.Code())),
                     Text(string.Join("; ", job.Plan.Steps)),
                     Text(string.Join("; ", job.Plan.Parts.Select(p => FormattableString.Invariant($"{p.Count} × {p.Part} {p.Size}")))));
             }
