@@ -49,6 +49,9 @@ internal static class BoatLinks
     /// <summary>A job.</summary>
     public static string Job(string id) => $"job/{Escaped(id)}";
 
+    /// <summary>A change of the rig that is kept among the jobs.</summary>
+    public static string Change(string id) => $"change/{Escaped(id)}";
+
     private static string Of(GatePlace gate) =>
         string.Create(CultureInfo.InvariantCulture, $"&seat={gate.Seat}&side={gate.Side.Word()}");
 

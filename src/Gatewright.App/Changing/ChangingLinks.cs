@@ -9,9 +9,6 @@ internal static class ChangingLinks
     public static string Change(string boat, string? to = null, bool mayExchange = false) =>
         Of(boat, "change") + (to is null ? string.Empty : "?to=" + Uri.EscapeDataString(to) + (mayExchange ? "&exchange=yes" : string.Empty));
 
-    /// <summary>A change that is kept among the jobs.</summary>
-    public static string Kept(string job) => "change/" + Uri.EscapeDataString(job);
-
     /// <summary>The boat beside another, or beside itself on a day.</summary>
     public static string Compare(string boat, string? with = null) =>
         Of(boat, "compare") + (with is null ? string.Empty : "?with=" + Uri.EscapeDataString(with));

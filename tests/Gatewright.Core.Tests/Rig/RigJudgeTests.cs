@@ -24,6 +24,32 @@ public class RigJudgeTests
         Assert.All(verdict.Figures, f => Assert.Empty(f.Reasons));
     }
 
+    /// <summary>A setting proves nothing: on target it is unsure, and far enough outside it is as far outside as anything.</summary>
+    [Theory]
+    [InlineData(159.3, Verdict.Unsure)]
+    [InlineData(163, Verdict.Adjust)]
+    public void What_was_set_and_not_taken_since_is_never_good(double span, Verdict expected)
+    {
+        RigVerdict verdict = RigJudge.Of([Span(1, span) with { SetU = 0.5 }, Span(2, 159.3)], Double);
+
+        JudgedFigure judged = verdict.Find(RigMeasure.Span, new(1, null))!;
+        Assert.Equal(expected, judged.Verdict);
+        Assert.Contains(judged.Reasons, r => r is { Kind: RigReasonKind.NotTakenSince, Verdict: Verdict.Unsure });
+        Assert.Equal(expected, verdict.Verdict);
+    }
+
+    /// <summary>Its uncertainty is that of setting, whole; with what was taken it shares no tape: u² of the difference is the sum of both.</summary>
+    [Fact]
+    public void What_was_set_shares_nothing_with_what_was_taken()
+    {
+        var figures = RigFigures.Of([Span(1, 159.3) with { SetU = 0.5 }, Span(2, 159.3)]);
+
+        Assert.Equal(0.5, figures.All[0].Value.U, Rounding);
+        Assert.Equal(0, figures.Covariance(0, 1));
+        double taken = RigErrors.Usual(RigMeasure.Span).Once;
+        Assert.Equal(Math.Sqrt(0.25 + (taken * taken)), figures.Difference(0, 1).U, Rounding);
+    }
+
     /// <summary>Target 159.3 ± 2 and u 0.21: the limit 161.3 is inside; 0.1 beyond it nobody can tell; 0.4 beyond it is out.</summary>
     [Theory]
     [InlineData(161.3, Verdict.Good)]

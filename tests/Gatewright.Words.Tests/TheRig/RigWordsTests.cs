@@ -30,6 +30,10 @@ public class RigWordsTests
             new(Verdict.Unsure, RigReasonKind.Repeats, RigMeasure.Inboard, new(1, Side.Port), new(1.2, 0.14), 0.28, 0.99, null),
             "Seat 1 port: readings of inboard lie 1.2 ± 0.1 cm apart, more than the 0.3 cm by which they may differ. Measure again, or take back the one that no longer holds."
         },
+        {
+            new(Verdict.Unsure, RigReasonKind.NotTakenSince, RigMeasure.Height, new(1, Side.Port), new(16, 0.36), 16, 0.01, null),
+            "Seat 1 port: height set to 16.0 ± 0.4 cm, not measured since. Measure it: a setting proves nothing."
+        },
     };
 
     [Theory]
@@ -40,6 +44,16 @@ public class RigWordsTests
     [Fact]
     public void Every_kind_was_told() =>
         Assert.Equal(Enum.GetValues<RigReasonKind>().Order(), Every.Select(row => row.Data.Item1.Kind).Order());
+
+    [Fact]
+    public void A_figure_says_where_it_comes_from()
+    {
+        var day = new DateOnly(2026, 5, 4);
+
+        Assert.Equal("set on 2026-05-04, not measured since", Wording.English.Rig.FromSetting(day));
+        Assert.Equal("from oar 3 of the set Blue, read on 2026-05-04", Wording.English.Rig.FromOar("3", "Blue", day));
+        Assert.Equal("von Ruder 3, gemessen am 04.05.2026", Wording.German.Rig.FromOar("3", null, day));
+    }
 
     [Fact]
     public void Lengths_are_told_in_inches_on_request() => Assert.Equal(
