@@ -15,6 +15,7 @@ public sealed class Pages : Assembly
         typeof(Boat.GatePage),
         typeof(Changing.ChangePage),
         typeof(Changing.ComparePage),
+        typeof(Changing.KeptChangePage),
         typeof(Changing.TravelPage),
         typeof(Explaining.ExplainPage),
         typeof(Frame.NoSuchPage),
