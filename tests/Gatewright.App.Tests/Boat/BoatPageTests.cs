@@ -44,6 +44,23 @@ public sealed class BoatPageTests
     }
 
     [Fact]
+    public async Task A_change_of_its_rig_that_is_under_way_stands_among_its_jobs()
+    {
+        await using BoatInHand boat = await BoatInHand.StartAsync();
+        await boat.ReadAsync(Today, 4);
+        await boat.RecordAsync(
+            new ChangePlanned("c", BoatInHand.Key, "Regatta", [new("Set it.", 1, []), new("Look.", 1, [])], []),
+            new ChangePlanned("d", BoatInHand.Key, "Sprint", [new("Set it.", 1, [])], []),
+            new StepDone("c", 0),
+            new StepDone("d", 0));
+
+        IElement link = Assert.Single(boat.Page().FindAll("a.job"));
+
+        Assert.Equal(("change/c", "Rig to Regatta"), (link.GetAttribute("href"), link.TextContent));
+        Assert.Contains("1 of 2", link.ParentElement!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Holding_needs_a_reason_and_is_there_at_once()
     {
         await using BoatInHand boat = await BoatInHand.StartAsync();
