@@ -19,6 +19,9 @@ public sealed class StrokeLab
         (Before, Now) = (MeasuredStroke.Of(seat, Reach, _points), StrokeGeometry.Of(Rig, Reach, _points));
     }
 
+    /// <summary>The seat as it is.</summary>
+    public MeasuredSeat Seat => _seat;
+
     /// <summary>What of it nobody measured.</summary>
     public IReadOnlyList<RigMeasure> Assumed => _seat.Assumed;
 
@@ -37,14 +40,15 @@ public sealed class StrokeLab
     /// <summary>What the change does; null where nothing is changed, or there is no stroke.</summary>
     public StrokeEffect? Effect { get; private set; }
 
-    /// <summary>From where to where a slider goes: as far as may be set, and a little beyond.</summary>
+    /// <summary>From where to where a slider goes: as far as may be set, and a little beyond, and as far as it is set.</summary>
     public (double Least, double Most) Range(RigMeasure measure)
     {
         foreach (AllowedStep step in AllowedStep.Usual(_seat.Rig))
         {
             if (step.Measure == measure)
             {
-                return (Math.Floor(step.Least.Centimetres) - 2, Math.Ceiling(step.Most.Centimetres) + 2);
+                double now = Rig.Get(measure).Centimetres;
+                return (Math.Min(Math.Floor(step.Least.Centimetres) - 2, now), Math.Max(Math.Ceiling(step.Most.Centimetres) + 2, now));
             }
         }
 
@@ -68,6 +72,14 @@ public sealed class StrokeLab
     {
         Reach = reach;
         Before = MeasuredStroke.Of(_seat, Reach, _points);
+        Work();
+    }
+
+    /// <summary>Sets the rig to so many steps from how the seat is.</summary>
+    public void Take(IReadOnlyList<RigStep> steps)
+    {
+        ArgumentNullException.ThrowIfNull(steps);
+        Rig = StrokeChange.Moved(_seat.Rig, steps) ?? throw new ArgumentException("The rig would not hold together.", nameof(steps));
         Work();
     }
 

@@ -141,8 +141,11 @@ public sealed record StrokeChange(MeasuredStroke Before, IReadOnlyList<StrokeEff
     private static SeatRig Shifted(SeatRig rig, RigStep step, double centimetres) =>
         rig.With(step.Measure, rig.Get(step.Measure) + Core.Rig.Length.FromCentimetres(centimetres));
 
-    private static SeatRig? Moved(SeatRig rig, IReadOnlyList<RigStep> steps)
+    /// <summary>A rig after several steps; null where it would not hold together.</summary>
+    public static SeatRig? Moved(SeatRig rig, IReadOnlyList<RigStep> steps)
     {
+        ArgumentNullException.ThrowIfNull(rig);
+        ArgumentNullException.ThrowIfNull(steps);
         (double width, double inboard, double length, double through) =
             (rig.Width.Centimetres, rig.Inboard.Centimetres, rig.OarLength.Centimetres, rig.WorkThrough.Centimetres);
         foreach (RigStep step in steps)

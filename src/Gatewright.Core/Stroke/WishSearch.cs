@@ -261,16 +261,7 @@ public sealed class WishSearch
         return least <= most ? (least, most) : null;
     }
 
-    private double[] Now()
-    {
-        double[] values = new double[_allowed.Count];
-        for (int i = 0; i < values.Length; i++)
-        {
-            values[i] = _from.Rig.Get(_allowed[i].Measure).Centimetres;
-        }
-
-        return values;
-    }
+    private double[] Now() => AllowedRig.Now(_from.Rig, _allowed);
 
     private double Moved(double[] values)
     {
@@ -303,32 +294,5 @@ public sealed class WishSearch
         return misses;
     }
 
-    private StrokeGeometry? At(double[] values)
-    {
-        SeatRig rig = _from.Rig;
-        (double width, double inboard, double length, double through) =
-            (rig.Width.Centimetres, rig.Inboard.Centimetres, rig.OarLength.Centimetres, rig.WorkThrough.Centimetres);
-        for (int i = 0; i < values.Length; i++)
-        {
-            switch (_allowed[i].Measure)
-            {
-                case RigMeasure.Inboard:
-                    inboard = values[i];
-                    break;
-                case RigMeasure.OarLength:
-                    length = values[i];
-                    break;
-                case RigMeasure.WorkThrough:
-                    through = values[i];
-                    break;
-                default:
-                    width = values[i];
-                    break;
-            }
-        }
-
-        return width > 0 && inboard > 0 && length > inboard
-            ? StrokeGeometry.Of(SeatRig.FromCentimetres(rig.Rowing, width, inboard, length, through), _from.Reach, _from.Points)
-            : null;
-    }
+    private StrokeGeometry? At(double[] values) => AllowedRig.At(_from, _allowed, values);
 }

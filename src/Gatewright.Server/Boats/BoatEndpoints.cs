@@ -39,6 +39,7 @@ internal static class BoatEndpoints
             .Produces<RigDocument>()
             .Needs(ClubRight.SeeBoats)
             .WithSummary("The rig of a boat: measures, targets, and how they are judged, as gatewright.rig/1.");
+        club.MapGearing();
         club.MapGet("/boats/{boat}/balance", BalanceAsync)
             .Produces<BalanceDocument>()
             .Needs(ClubRight.SeeBoats)
