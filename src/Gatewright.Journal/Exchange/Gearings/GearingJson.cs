@@ -35,9 +35,10 @@ public sealed record GearingStep(string Measure, double By);
 /// <summary>What becomes of a figure; u is that of the difference.</summary>
 public sealed record GearingEffectFigure(string Figure, double Before, double After, double By, double U);
 
-/// <summary>What was wanted and the ways to it; reachable for a single wish; nearest where none meets it.</summary>
+/// <summary>What was wanted and the ways to it; reachable for a single wish; nearest, left out where one meets it.</summary>
 public sealed record GearingWish(
-    IReadOnlyDictionary<string, double> Wanted, IReadOnlyList<GearingAnswer> Answers, IReadOnlyList<double>? Reachable, GearingNearest? Nearest);
+    IReadOnlyDictionary<string, double> Wanted, IReadOnlyList<GearingAnswer> Answers, IReadOnlyList<double>? Reachable,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] GearingNearest? Nearest);
 
 /// <summary>How near one comes, and the bounds that stop one there.</summary>
 public sealed record GearingNearest(GearingAnswer Answer, IReadOnlyList<GearingBound> StoppedBy);
