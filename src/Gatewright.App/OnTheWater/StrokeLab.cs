@@ -8,19 +8,27 @@ public sealed class StrokeLab
 {
     private readonly MeasuredSeat _seat;
     private readonly OarPoints _points;
+    private readonly IReadOnlyList<AllowedStep> _usual;
+    private readonly RigMeasure[] _measures;
 
     /// <summary>A seat, rowed by the usual reach.</summary>
     public StrokeLab(MeasuredSeat seat)
     {
         ArgumentNullException.ThrowIfNull(seat);
         (_seat, Rig) = (seat, seat.Rig);
-        _points = OarPoints.Usual(Rig.Rowing);
+        (_points, _usual, _measures) = (OarPoints.Usual(Rig.Rowing), AllowedStep.Usual(Rig), SeatRig.Measures(Rig.Rowing));
         Reach = Reach.Usual(Rig.Rowing);
         (Before, Now) = (MeasuredStroke.Of(seat, Reach, _points), StrokeGeometry.Of(Rig, Reach, _points));
     }
 
+    /// <summary>The seat as it is.</summary>
+    public MeasuredSeat Seat => _seat;
+
     /// <summary>What of it nobody measured.</summary>
     public IReadOnlyList<RigMeasure> Assumed => _seat.Assumed;
+
+    /// <summary>What can be set, in the order in which a boat is set up.</summary>
+    public IReadOnlyList<RigMeasure> Measures => _measures;
 
     /// <summary>The rig as it is set.</summary>
     public SeatRig Rig { get; private set; }
@@ -37,14 +45,15 @@ public sealed class StrokeLab
     /// <summary>What the change does; null where nothing is changed, or there is no stroke.</summary>
     public StrokeEffect? Effect { get; private set; }
 
-    /// <summary>From where to where a slider goes: as far as may be set, and a little beyond.</summary>
+    /// <summary>From where to where a slider goes: as far as may be set, and a little beyond, and as far as it is set.</summary>
     public (double Least, double Most) Range(RigMeasure measure)
     {
-        foreach (AllowedStep step in AllowedStep.Usual(_seat.Rig))
+        double now = Rig.Get(measure).Centimetres;
+        foreach (AllowedStep step in _usual)
         {
             if (step.Measure == measure)
             {
-                return (Math.Floor(step.Least.Centimetres) - 2, Math.Ceiling(step.Most.Centimetres) + 2);
+                return (Math.Min(Math.Floor(step.Least.Centimetres) - 2, now), Math.Max(Math.Ceiling(step.Most.Centimetres) + 2, now));
             }
         }
 
@@ -71,6 +80,14 @@ public sealed class StrokeLab
         Work();
     }
 
+    /// <summary>Sets the rig to so many steps from how the seat is.</summary>
+    public void Take(IReadOnlyList<RigStep> steps)
+    {
+        ArgumentNullException.ThrowIfNull(steps);
+        Rig = _seat.Rig.After(steps) ?? throw new ArgumentException("The rig would not hold together.", nameof(steps));
+        Work();
+    }
+
     /// <summary>Back to how the seat is.</summary>
     public void Back()
     {
@@ -82,7 +99,7 @@ public sealed class StrokeLab
     {
         Now = StrokeGeometry.Of(Rig, Reach, _points);
         List<RigStep> steps = [];
-        foreach (RigMeasure measure in SeatRig.Measures(Rig.Rowing))
+        foreach (RigMeasure measure in _measures)
         {
             Length by = Rig.Get(measure) - _seat.Rig.Get(measure);
             if (by.Centimetres != 0)

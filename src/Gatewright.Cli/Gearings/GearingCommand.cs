@@ -5,6 +5,7 @@ using Gatewright.Cli.Terminals;
 using Gatewright.Core;
 using Gatewright.Core.Rig;
 using Gatewright.Core.Stroke;
+using Gatewright.Journal.Exchange.Gearings;
 
 namespace Gatewright.Cli.Gearings;
 
@@ -48,6 +49,12 @@ internal static class GearingCommand
             HelpName = "FIGURE=VALUE",
             CustomParser = NamedNumber.Wishes,
         };
+        var allow = new Option<WrittenBounds[]>("--allow")
+        {
+            Description = "What may be set for a wish: a measure, and where it is not as far as usual, from where to where, as in inboard=113..117. Again for another measure.",
+            HelpName = "MEASURE[=CM..CM]",
+            CustomParser = NamedNumber.Allowed,
+        };
         var store = StoreOptions.OfAClub(StoreOptions.InsteadOfFiles);
         var form = new FormOptions();
         Option<int?> width = WidthOption.Make();
@@ -55,7 +62,7 @@ internal static class GearingCommand
             "gearing",
             "Gearing, lever, overlap and arc of a seat, from its measures, from figures or from a class's targets; what a change does to them, and which change gives what is wanted.")
         {
-            files, boat, seat, boatClass, crew, atCatch, atFinish, arms, change, want, width,
+            files, boat, seat, boatClass, crew, atCatch, atFinish, arms, change, want, allow, width,
         };
         foreach (Option<double?> figure in figures)
         {
@@ -77,6 +84,7 @@ internal static class GearingCommand
             new(result.GetValue(atCatch), result.GetValue(atFinish), result.GetValue(arms)),
             result.GetValue(change) ?? [],
             result.GetValue(want) ?? [],
+            result.GetValue(allow) ?? [],
             form.Of(result),
             result.GetValue(width))));
         return command;

@@ -3,6 +3,7 @@ using Gatewright.Cli.Terminals;
 using Gatewright.Core;
 using Gatewright.Core.Rig;
 using Gatewright.Core.Stroke;
+using Gatewright.Journal.Exchange.Gearings;
 
 namespace Gatewright.Cli.Gearings;
 
@@ -17,6 +18,7 @@ namespace Gatewright.Cli.Gearings;
 /// <param name="Reach">The rower's reach, as far as given.</param>
 /// <param name="Steps">A change.</param>
 /// <param name="Wishes">What is wanted.</param>
+/// <param name="Allowed">What may be set for it, and how far; none leaves it at the usual.</param>
 /// <param name="Form">In which form to answer.</param>
 /// <param name="Width">Columns to write in; null leaves it to the terminal.</param>
 internal sealed record GearingRequest(
@@ -30,6 +32,7 @@ internal sealed record GearingRequest(
     GivenReach Reach,
     IReadOnlyList<RigStep> Steps,
     IReadOnlyList<WrittenWish> Wishes,
+    IReadOnlyList<WrittenBounds> Allowed,
     Form Form,
     int? Width);
 
@@ -51,20 +54,4 @@ internal readonly record struct GivenReach(double? AtCatch, double? AtFinish, do
     }
 
     private static Length Or(double? given, Length usual) => given is { } value ? Length.FromCentimetres(value) : usual;
-}
-
-/// <summary>A wish as it was written: a value, or more or less than now, of a ratio also in hundredths.</summary>
-/// <param name="Figure">Which figure.</param>
-/// <param name="Number">The number.</param>
-/// <param name="IsRelative">Whether it began with + or −.</param>
-/// <param name="IsPercent">Whether it ended with %.</param>
-internal readonly record struct WrittenWish(StrokeFigure Figure, double Number, bool IsRelative, bool IsPercent)
-{
-    /// <summary>What it means for a stroke. A finish is written as degrees past abeam.</summary>
-    public StrokeWish Of(StrokeGeometry now)
-    {
-        int sign = Figure == StrokeFigure.Finish ? -1 : 1;
-        double value = now[Figure];
-        return new(Figure, IsPercent ? value * (1 + (Number / 100)) : IsRelative ? value + (sign * Number) : sign * Number);
-    }
 }

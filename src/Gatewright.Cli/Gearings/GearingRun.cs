@@ -5,6 +5,7 @@ using Gatewright.Cli.Speaking;
 using Gatewright.Cli.Terminals;
 using Gatewright.Core;
 using Gatewright.Core.Stroke;
+using Gatewright.Journal.Exchange.Gearings;
 using static Gatewright.Words.Wording;
 
 namespace Gatewright.Cli.Gearings;
@@ -38,7 +39,11 @@ internal sealed class GearingRun(Terminal terminal)
             return Wrong("--change", English.Stroke.NoStroke);
         }
 
-        IReadOnlyList<AllowedStep> allowed = AllowedStep.Usual(seat.Rig);
+        if (WrittenBounds.Of(request.Allowed, seat.Rig) is not { } allowed)
+        {
+            return Wrong("--allow", "each measure of the seat once, and no measure of another kind of boat.");
+        }
+
         if (request.Wishes.Count > allowed.Count)
         {
             return Wrong("--want", $"there are {Figures.Degrees(allowed.Count, 0)} measures to set: expected no more wishes than that.");
@@ -46,7 +51,8 @@ internal sealed class GearingRun(Terminal terminal)
 
         IReadOnlyList<StrokeWish> wishes = [.. request.Wishes.Select(w => w.Of(stroke.Geometry))];
         WishFound? found = wishes.Count > 0 ? WishSearch.Of(stroke.Geometry, wishes, allowed) : null;
-        Tell(new(input.Boat, request.Seat, stroke, change, wishes, found), request);
+        NearestRig? nearest = found is { Answers.Count: 0 } ? NearestRig.Of(stroke.Geometry, wishes, allowed) : null;
+        Tell(new(input.Boat, request.Seat, stroke, change, wishes, allowed, found, nearest), request);
         return found is { Answers.Count: 0 } ? ExitStatus.Attention : ExitStatus.Good;
 
         int Wrong(string source, string what) =>

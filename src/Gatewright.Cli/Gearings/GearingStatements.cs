@@ -2,6 +2,7 @@ using Gatewright.Cli.Drawing;
 using Gatewright.Cli.Speaking;
 using Gatewright.Core.Rig;
 using Gatewright.Core.Stroke;
+using Gatewright.Journal.Exchange.Gearings;
 using Gatewright.Words;
 using static Gatewright.Words.Wording;
 
@@ -73,19 +74,36 @@ internal static class GearingStatements
         if (found.Answers.Count == 0)
         {
             to.Add(English.Stroke.Unreachable(told.Wishes[0], found.Reachable));
-            to.Add($"What may be set: {string.Join("; ", AllowedStep.Usual(told.Stroke.Seat.Rig).Select(English.Stroke.Allowed))}.");
+            to.Add($"What may be set: {string.Join("; ", told.Allowed.Select(English.Stroke.Allowed))}.");
+            if (told.Nearest is { } nearest)
+            {
+                Nearest(to, told, nearest);
+            }
+
             return;
         }
 
         foreach (WishAnswer answer in found.Answers.Take(MostAnswers))
         {
-            string after = string.Join(", ", told.Wishes.Select(w => w.Figure).Append(StrokeFigure.Arc).Append(StrokeFigure.Load).Distinct()
-                .Select(f => $"{English.Stroke.Figure(f)} {English.Stroke.Value(f, answer.After[f])}"));
+            string after = After(told, answer);
             to.Add(answer.Steps.Count == 0
                 ? $"Nothing need be set: {after}."
                 : $"{Sentence.Capital(Steps(answer.Steps))}, {Figures.Degrees(answer.Minutes, 0)} min a seat: {after}.");
         }
     }
+
+    private static void Nearest(Statements to, GearingTold told, NearestRig nearest)
+    {
+        to.Add(nearest.Nearest.Steps.Count == 0
+            ? English.Stroke.NothingNearer
+            : $"The nearest: {Steps(nearest.Nearest.Steps)}, {Figures.Degrees(nearest.Nearest.Minutes, 0)} min a seat: {After(told, nearest.Nearest)}.");
+        to.Add(English.Stroke.Stopped(nearest.Stopping));
+    }
+
+    private static string After(GearingTold told, WishAnswer answer) => string.Join(
+        ", ",
+        told.Wishes.Select(w => w.Figure).Append(StrokeFigure.Arc).Append(StrokeFigure.Load).Distinct()
+            .Select(f => $"{English.Stroke.Figure(f)} {English.Stroke.Value(f, answer.After[f])}"));
 
     private static string Steps(IReadOnlyList<RigStep> steps) => string.Join(" and ", steps.Select(English.Stroke.Step));
 

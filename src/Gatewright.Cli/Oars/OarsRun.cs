@@ -35,7 +35,7 @@ internal sealed class OarsRun(Terminal terminal)
         switch (request.Form)
         {
             case Form.Json:
-                terminal.Output.Write(CheckJson.Text(Document(source)));
+                terminal.Output.Write(CheckJson.Text(Document(source, request)));
                 terminal.Output.Write('\n');
                 break;
             case Form.Drawn when width >= SetTable.LeastWidth:
@@ -50,7 +50,19 @@ internal sealed class OarsRun(Terminal terminal)
         }
     }
 
-    private static OarsDocument Document(OarsSource source)
+    private static MatchedOars? Match(OarsSource source, OarsRequest request, int count)
+    {
+        IEnumerable<OarView> asked = request.Sets.Count > 0 ? source.Sets.SelectMany(s => s.Oars) : source.View.All.Where(o => !o.IsOutOfUse);
+        return OarMatching.Best([.. asked.Select(o => o.Oar)], count);
+    }
+
+    private static OarsDocument Document(OarsSource source, OarsRequest request)
+    {
+        OarsDocument told = Sets(source);
+        return request.Match is { } count ? told with { Match = OarsMapping.Of(Match(source, request, count), count) } : told;
+    }
+
+    private static OarsDocument Sets(OarsSource source)
     {
         OarsDocument all = OarsMapping.Of(source.Club, source.View, [.. source.Warnings.Select(CheckedProblem.Of)]);
         var asked = source.Sets.Select(s => s.Title).ToHashSet();
@@ -113,8 +125,7 @@ internal sealed class OarsRun(Terminal terminal)
 
         if (request.Match is { } count)
         {
-            IEnumerable<OarView> asked = request.Sets.Count > 0 ? source.Sets.SelectMany(s => s.Oars) : source.View.All.Where(o => !o.IsOutOfUse);
-            yield return SetWords.Matched(OarMatching.Best([.. asked.Select(o => o.Oar)], count), count);
+            yield return English.Oars.Matched(Match(source, request, count), count);
         }
 
         foreach (string warning in source.Warnings.Select(w => w.ToString()))

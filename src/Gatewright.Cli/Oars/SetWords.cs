@@ -29,9 +29,4 @@ internal static class SetWords
             }
         }
     }
-
-    /// <summary>The oars that go best together.</summary>
-    public static string Matched(MatchedOars? match, int count) => match is null
-        ? $"There are not {count} oars of which length, inboard and sleeve are all known."
-        : $"The {count} most alike: {string.Join(", ", match.Oars.Select(o => o.Name))}. The two that differ most are apart by {Drawing.Figures.Degrees(match.Spread)} of the tolerance.";
 }

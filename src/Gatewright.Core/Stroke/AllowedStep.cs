@@ -27,6 +27,13 @@ public sealed record AllowedStep(RigMeasure Measure, Length Least, Length Most, 
         ];
     }
 
+    /// <summary>The same step within other bounds, in centimetres. A seat that stands outside may stay.</summary>
+    public AllowedStep Within(SeatRig rig, double least, double most)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return Of(rig, Measure, least, most, Minutes);
+    }
+
     private static AllowedStep Of(SeatRig rig, RigMeasure measure, double least, double most, int minutes)
     {
         double now = rig.Get(measure).Centimetres;

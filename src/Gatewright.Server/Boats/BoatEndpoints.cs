@@ -1,5 +1,7 @@
+using System.Globalization;
 using Gatewright.Core.Judging;
 using Gatewright.Core.Load;
+using Gatewright.Core.Oars;
 using Gatewright.Core.Simulating;
 using Gatewright.Journal.Exchange.Balance;
 using Gatewright.Journal.Exchange.Check;
@@ -21,6 +23,8 @@ internal static class BoatEndpoints
     /// <summary>Which gate to mend first is found by draws: the same readings give the same answer.</summary>
     private const int Seed = 1;
 
+    private const int MostMatched = 50;
+
     /// <summary>Adds them to the routes of a club.</summary>
     public static void MapBoats(this RouteGroupBuilder club)
     {
@@ -34,11 +38,12 @@ internal static class BoatEndpoints
         club.MapGet("/oars", OarsAsync)
             .Produces<OarsDocument>()
             .Needs(ClubRight.ReadJournal)
-            .WithSummary("The oars and their sets: figures, which stands out, how its sleeve is turned, as gatewright.oars/1.");
+            .WithSummary("The oars and their sets: figures, which stands out, how its sleeve is turned; with match, the so many that go best together; as gatewright.oars/1.");
         club.MapGet("/boats/{boat}/rig", RigAsync)
             .Produces<RigDocument>()
             .Needs(ClubRight.SeeBoats)
             .WithSummary("The rig of a boat: measures, targets, and how they are judged, as gatewright.rig/1.");
+        club.MapGearing();
         club.MapGet("/boats/{boat}/balance", BalanceAsync)
             .Produces<BalanceDocument>()
             .Needs(ClubRight.SeeBoats)
@@ -89,10 +94,25 @@ internal static class BoatEndpoints
         return TypedResults.Content(CheckJson.Text(new RigDocument(RigDocument.Name, rig is null ? [] : [rig], [])), "application/json");
     }
 
-    private static async Task<ContentHttpResult> OarsAsync(HttpContext context, OpenClubs clubs)
+    private static async Task<Results<ContentHttpResult, ProblemHttpResult>> OarsAsync(HttpContext context, OpenClubs clubs, int? match = null)
     {
+        var wrong = new Fields();
+        wrong.Expect(match is null or (>= 1 and <= MostMatched), nameof(match), string.Create(CultureInfo.InvariantCulture, $"how many oars, from 1 to {MostMatched}"));
+        if (wrong.Any)
+        {
+            return Problem.Fields(wrong.Errors);
+        }
+
         OpenClub open = await clubs.OpenAsync(ClubAccess.Of(context).Club, context.RequestAborted).ConfigureAwait(false);
-        return TypedResults.Content(CheckJson.Text(OarsMapping.Of(open.Club, new OarsView(open.Club), [])), "application/json");
+        var view = new OarsView(open.Club);
+        OarsDocument told = OarsMapping.Of(open.Club, view, []);
+        if (match is { } count)
+        {
+            Oar[] pool = [.. view.All.Where(o => !o.IsOutOfUse).Select(o => o.Oar)];
+            told = told with { Match = OarsMapping.Of(await Task.Run(() => OarMatching.Best(pool, count), context.RequestAborted).ConfigureAwait(false), count) };
+        }
+
+        return TypedResults.Content(CheckJson.Text(told), "application/json");
     }
 
     private static async Task<Ok<BoatListed[]>> ListAsync(HttpContext context, OpenClubs clubs)

@@ -52,6 +52,17 @@ public sealed class StrokeWords
             : _say.Text("Stroke.Unreachable.Together");
     }
 
+    /// <summary>That no change within what may be set comes nearer to a wish.</summary>
+    public string NothingNearer => _say.Text("Stroke.NothingNearer");
+
+    /// <summary>What keeps a wish from being met: "What stops it: inboard, not above 118 cm."</summary>
+    public string Stopped(IReadOnlyList<StoppingBound> bounds)
+    {
+        ArgumentNullException.ThrowIfNull(bounds);
+        return bounds.Count == 0 ? _say.Text("Stroke.Contradict") : _say.Text("Stroke.Stopped", string.Join("; ", bounds.Select(b => _say.Text(
+            b.IsMost ? "Stroke.NotAbove" : "Stroke.NotBelow", _say.Rig.Measure(b.Measure), _say.Figures.Brief(b.Bound.Centimetres)))));
+    }
+
     /// <summary>From where to where a measure may be set: "spread from 83 to 89 cm".</summary>
     public string Allowed(AllowedStep allowed)
     {

@@ -63,6 +63,18 @@ public sealed class OarWords
     /// <summary>"handle away from the boat", "shaft across the boat".</summary>
     public string Laid(OarLaid laid) => _say.Text($"Oars.Laid.{laid}");
 
+    /// <summary>The oars that go best together, or that there are not so many of which enough is known.</summary>
+    public string Matched(MatchedOars? match, int count) => match is null
+        ? _say.Text("Oars.NotSoMany", count)
+        : _say.Text("Oars.Matched", count, string.Join(", ", match.Oars.Select(o => o.Name)), _say.Figures.Degrees(match.Spread));
+
+    /// <summary>A pair that goes well together: "A and B: 0.4 of the tolerance apart".</summary>
+    public string Pair(MatchedOars pair)
+    {
+        ArgumentNullException.ThrowIfNull(pair);
+        return _say.Text("Oars.Pair", pair.Oars[0].Name, pair.Oars[1].Name, _say.Figures.Degrees(pair.Spread));
+    }
+
     /// <summary>What a verdict within a set does not say.</summary>
     public string Rough => _say.Text("Oars.Rough");
 

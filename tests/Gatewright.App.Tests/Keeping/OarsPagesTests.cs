@@ -3,6 +3,7 @@ using Bunit;
 using Gatewright.App.Keeping.Oars;
 using Gatewright.App.Tests.World;
 using Gatewright.Core;
+using Gatewright.Core.Measuring;
 using Gatewright.Core.Oars;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Oars;
@@ -109,6 +110,35 @@ public class OarsPagesTests
         Assert.Equal("adjust", Assert.Single(page.FindAll("td .mark .hidden-words")).TextContent);
         Assert.Contains("towards the bow", page.Find(".caution").TextContent, StringComparison.Ordinal);
         Assert.Equal("oars/o2", page.FindAll("tbody tr")[1].QuerySelector("a")!.GetAttribute("href"));
+    }
+
+    [Fact]
+    public async Task A_set_page_says_which_go_best_together_and_which_goes_to_which_gate()
+    {
+        await using ClubOnDevice club = await WithSetAsync();
+        await club.InHand.RecordAsync([
+            .. new[] { ("o1", "port", 1m), ("o2", "starboard", 0m), ("o3", "port", 0m) }.SelectMany(o => new Fact[]
+            {
+                new ThingSet(Things.Oar, o.Item1, new Dictionary<string, string?> { ["side"] = o.Item2 }),
+                Sleeve(o.Item1, o.Item3), new OarRead(o.Item1, OarItem.Length, 375), new OarRead(o.Item1, OarItem.Inboard, 114),
+            }),
+            new ThingSet(Things.Boat, "teal", new Dictionary<string, string?> { ["name"] = "Teal", ["class"] = "2-" }),
+            new BoatLaid("l", "teal", Lie.Upright, LevelBasis.Read, 0, 0),
+            new Gatewright.Journal.Facts.ReadingTaken("l", "teal", ReadItem.Gate, 1, Side.Starboard, 4.5m, Station.Abeam),
+            new Gatewright.Journal.Facts.ReadingTaken("l", "teal", ReadItem.Gate, 2, Side.Port, 3.5m, Station.Abeam),
+        ]);
+        IRenderedComponent<OarSetPage> page = club.Page.Render<OarSetPage>(p => p.Add(s => s.Key, "s1"));
+        await page.InvokeAsync(() => page.Find("#match-count").Input("2"));
+
+        Assert.Equal("The 2 most alike: B, C. The two that differ most are apart by 0.0 of the tolerance.", page.Find("#matched").TextContent);
+        await page.InvokeAsync(() => page.Find("#match-boat").Change("teal"));
+
+        // The flatter gate, on port, takes the port oar that adds a degree; the other is left over.
+        page.WaitForAssertion(() => Assert.Equal(["B", "A"], page.FindAll("#seating tbody td a").Select(a => a.TextContent)), TimeSpan.FromSeconds(10));
+        Assert.Contains("4.5°", page.Find("#seating tbody tr:last-child .figure").TextContent, StringComparison.Ordinal);
+        await page.InvokeAsync(() => page.Find("#match-count").Input("4"));
+        Assert.Empty(page.FindAll("#matched"));
+        Assert.NotNull(page.Find("#match-count[aria-invalid]"));
     }
 
     [Fact]

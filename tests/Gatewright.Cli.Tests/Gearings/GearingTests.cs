@@ -44,7 +44,24 @@ public sealed class GearingTests
         Assert.Contains("85.0 degrees is out of reach.", run.Output, StringComparison.Ordinal);
     }
 
+    /// <summary>With the inboard alone and no further than 90 cm, that is what stops it, and how near one comes is told.</summary>
+    [Fact]
+    public void Only_what_is_allowed_is_set_and_the_bound_that_stops_it_is_named()
+    {
+        ProgramRun run = ProgramRun.Of([.. Single, "--want", "lever=2.1", "--allow", "inboard=86..90", "--plain"]);
+
+        Assert.Equal(1, run.Status);
+        Assert.Contains("The nearest: inboard +1.5 cm", run.Output, StringComparison.Ordinal);
+        Assert.Contains("What stops it: inboard, not above 90 cm.", run.Output, StringComparison.Ordinal);
+        using var told = JsonDocument.Parse(ProgramRun.Of([.. Single, "--want", "lever=2.1", "--allow", "inboard=86..90", "--json"]).Output);
+        JsonElement bound = told.RootElement.GetProperty("wish").GetProperty("nearest").GetProperty("stoppedBy")[0];
+        Assert.Equal(("inboard", 90.0, true), (bound.GetProperty("measure").GetString(), bound.GetProperty("bound").GetDouble(), bound.GetProperty("isMost").GetBoolean()));
+    }
+
     [Theory]
+    [InlineData("--allow", "inboard=90..86", "is nothing to set")]
+    [InlineData("--allow", "reach", "is nothing to set")]
+    [InlineData("--allow", "spread", "no measure of another kind of boat")]
     [InlineData("--change", "span=wide", "is no change")]
     [InlineData("--change", "reach=1", "is no change")]
     [InlineData("--want", "catch=+2%", "is no wish")]

@@ -44,6 +44,7 @@ internal static class RouteTable
         Club("GET /photos/{sha256}", Members) with { Path = $"/photos/{Picture.Sha256}" },
         Club("GET /boats", "401 404 2xx 2xx 2xx 2xx"),
         Club("GET /boats/{boat}/rig", "401 404 2xx 2xx 2xx 2xx") with { Path = "/boats/boat-1/rig" },
+        Club("GET /boats/{boat}/gearing", "401 404 2xx 2xx 2xx 2xx") with { Path = "/boats/boat-1/gearing" },
         Club("GET /boats/{boat}/balance", "401 404 2xx 2xx 2xx 2xx") with { Path = "/boats/boat-1/balance" },
         Club("GET /check", "401 404 2xx 2xx 2xx 2xx"),
         Club("GET /oars", Members),

@@ -76,4 +76,14 @@ public sealed record OarsDocument(
 {
     /// <summary>The format's name.</summary>
     public const string Name = "gatewright.oars/1";
+
+    /// <summary>The oars that go best together; null where they were not asked for.</summary>
+    public OarsMatchTold? Match { get; init; }
 }
+
+/// <summary>So many oars that are most alike.</summary>
+/// <param name="Count">How many were asked for.</param>
+/// <param name="Oars">Their names; null where there are not so many of which all is known.</param>
+/// <param name="Spread">The widest of their ranges, in tolerances; null likewise.</param>
+/// <param name="Says">The same as a sentence.</param>
+public sealed record OarsMatchTold(int Count, IReadOnlyList<string>? Oars, double? Spread, string Says);

@@ -28,6 +28,13 @@ public static class OarsMapping
             problems);
     }
 
+    /// <summary>The oars that go best together.</summary>
+    public static OarsMatchTold Of(MatchedOars? match, int count) => new(
+        count,
+        match is null ? null : [.. match.Oars.Select(o => o.Name)],
+        match is null ? null : Four(match.Spread),
+        Wording.English.Oars.Matched(match, count));
+
     private static OarTold Oar(OarView oar, string? set, string? boat) => new(
         oar.Title, set, oar.Side?.Word(), boat, oar.Seat, oar.Blade,
         Figure(oar.Oar.Sleeve), Figure(oar.Oar.Length), Figure(oar.Oar.Inboard), Figure(oar.Oar.Weight));

@@ -1,6 +1,6 @@
 using Gatewright.Core.Stroke;
 
-namespace Gatewright.Cli.Gearings;
+namespace Gatewright.Journal.Exchange.Gearings;
 
 /// <summary>All that is told of a seat.</summary>
 /// <param name="Boat">The boat's name; null where figures were given.</param>
@@ -8,11 +8,15 @@ namespace Gatewright.Cli.Gearings;
 /// <param name="Stroke">Its figures.</param>
 /// <param name="Change">What the change asked for does; null where none was asked for.</param>
 /// <param name="Wishes">What was wanted; empty where nothing was.</param>
+/// <param name="Allowed">What may be set for it.</param>
 /// <param name="Found">How to get it.</param>
-internal sealed record GearingTold(
+/// <param name="Nearest">How near one comes where there is no way to it.</param>
+public sealed record GearingTold(
     string? Boat,
     int SeatNumber,
     MeasuredStroke Stroke,
     StrokeChange? Change,
     IReadOnlyList<StrokeWish> Wishes,
-    WishFound? Found);
+    IReadOnlyList<AllowedStep> Allowed,
+    WishFound? Found,
+    NearestRig? Nearest);
