@@ -34,6 +34,18 @@ public sealed class RigPagesTests
     }
 
     [Fact]
+    public async Task What_is_the_same_of_every_figure_is_said_once()
+    {
+        await using RigInHand rig = await RigInHand.StartAsync("4x");
+        await rig.MeasureAsync("span", (1, 159), (2, 160), (3, 161));
+        AngleSharp.Dom.IElement span = Page(rig).Find("section[aria-labelledby=m-span]");
+
+        Assert.Contains("Target ", span.QuerySelector(".shared")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("You, ", span.QuerySelector(".shared")!.TextContent, StringComparison.Ordinal);
+        Assert.Empty(span.QuerySelectorAll(".places small"));
+    }
+
+    [Fact]
     public async Task Of_a_measure_that_was_begun_it_says_where_it_is_still_to_be_taken()
     {
         await using RigInHand rig = await RigInHand.StartAsync();
