@@ -38,6 +38,9 @@ public sealed partial class MeasurePage
     [Parameter]
     public required string Boat { get; set; }
 
+    // That page has a name of its own.
+    private bool IsChoosing => _walk is null && _may && _view is { Class: not null, Records.Count: > 0 };
+
     private RigHere Here => new(Device, InHand);
 
     private decimal? Typed => _walk?.Now is { } step ? TypedMeasure.Parse(_typed, step.Measure, Unit(step)) : null;
