@@ -80,9 +80,10 @@ public sealed partial class MeasurePage
     /// <inheritdoc/>
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
+        await base.OnAfterRenderAsync(firstRender);
         if (firstRender)
         {
-            _keys = new(Move, UndoAsync, () => _isMore = false, StateHasChanged);
+            _keys = new(Move, UndoAsync, Close, StateHasChanged);
             await _keys.ListenAsync(Script);
         }
     }
@@ -148,6 +149,16 @@ public sealed partial class MeasurePage
         }
     }
 
+    private void Close()
+    {
+        if (_isMore)
+        {
+            FocusThen("#more");
+        }
+
+        _isMore = false;
+    }
+
     private Task AgainAsync()
     {
         if (_told is { } step)
@@ -162,7 +173,8 @@ public sealed partial class MeasurePage
     {
         if (_walk?.Now is { } step && await TryRecordAsync(NoteOn(step.Place, text)))
         {
-            (_isMore, _spoken) = (false, T["NoteKept"]);
+            Close();
+            _spoken = T["NoteKept"];
         }
     }
 
