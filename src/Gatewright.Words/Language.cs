@@ -3,30 +3,33 @@ using System.Resources;
 
 namespace Gatewright.Words;
 
-/// <summary>A language: its sentences, and how it writes numbers and days. Two of one tag are one.</summary>
+/// <summary>A language: its sentences, and how it writes numbers and days.</summary>
 /// <remarks>
 /// Sentences are looked up by this object alone, never by the thread's culture. Both languages lie in this assembly, and
 /// the decimal comma is set here: so a browser without culture data tells German as a terminal does.
 /// </remarks>
 public sealed class Language
 {
+    private const string Hyphen = "-";
+    private const string Minus = "\u2212";
     private readonly ResourceManager _texts;
 
-    private Language(string tag, string name, string texts, string decimalPoint)
+    private Language(string tag, string name, ResourceManager texts, string decimalPoint, string minus)
     {
         Tag = tag;
         Name = name;
-        _texts = new(texts, typeof(Language).Assembly);
+        _texts = texts;
         var numbers = (NumberFormatInfo)NumberFormatInfo.InvariantInfo.Clone();
         numbers.NumberDecimalSeparator = decimalPoint;
+        numbers.NegativeSign = minus;
         Numbers = NumberFormatInfo.ReadOnly(numbers);
     }
 
     /// <summary>English, with a decimal point and days as 2026-03-14.</summary>
-    public static Language English { get; } = new("en", "English", "Gatewright.Words.Texts", ".");
+    public static Language English { get; } = new("en", "English", TextsOf("Gatewright.Words.Texts"), ".", Hyphen);
 
     /// <summary>German, with a decimal comma and days as 14.03.2026.</summary>
-    public static Language German { get; } = new("de", "Deutsch", "Gatewright.Words.Texts.de", ",");
+    public static Language German { get; } = new("de", "Deutsch", TextsOf("Gatewright.Words.Texts.de"), ",", Hyphen);
 
     /// <summary>Every language there is.</summary>
     public static IReadOnlyList<Language> All { get; } = [English, German];
@@ -47,6 +50,9 @@ public sealed class Language
         return All.FirstOrDefault(language => language.Tag.Equals(first, StringComparison.OrdinalIgnoreCase)) ?? English;
     }
 
+    /// <summary>The same language for a screen, with the minus that people read; terminals and files have a hyphen in its place.</summary>
+    internal Language OnScreen() => new(Tag, Name, _texts, Numbers.NumberDecimalSeparator, Minus);
+
     /// <summary>A day: "2026-03-14", "14.03.2026".</summary>
     public string Day(DateOnly day) => day.ToString(Text("Figure.Date"), CultureInfo.InvariantCulture);
 
@@ -61,4 +67,6 @@ public sealed class Language
     /// <summary>A text that is one for 1 and another for any other number: "1 boat", "3 boats". The number fills the first place.</summary>
     internal string Counted(string key, int count, params ReadOnlySpan<object?> places) =>
         Text(count == 1 ? $"{key}.One" : $"{key}.Many", [count, .. places]);
+
+    private static ResourceManager TextsOf(string name) => new(name, typeof(Language).Assembly);
 }

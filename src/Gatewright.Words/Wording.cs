@@ -16,6 +16,9 @@ namespace Gatewright.Words;
 /// <example><c>Wording.English.Reasons.Of(gate, reason, standard)</c></example>
 public sealed class Wording
 {
+    private static readonly Wording EnglishOnScreen = new(Language.English.OnScreen());
+    private static readonly Wording GermanOnScreen = new(Language.German.OnScreen());
+
     private Wording(Language language)
     {
         Language = language;
@@ -130,7 +133,14 @@ public sealed class Wording
     public static Wording In(Language language)
     {
         ArgumentNullException.ThrowIfNull(language);
-        return language == Language.German ? German : English;
+        return language.Tag == Language.German.Tag ? German : English;
+    }
+
+    /// <summary>The wording of a language on a screen: −0.5 with a true minus, where terminals and files have a hyphen.</summary>
+    public static Wording OnScreen(Language language)
+    {
+        ArgumentNullException.ThrowIfNull(language);
+        return language.Tag == Language.German.Tag ? GermanOnScreen : EnglishOnScreen;
     }
 
     internal string Text(string key) => Language.Text(key);

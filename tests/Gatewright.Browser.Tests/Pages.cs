@@ -13,7 +13,7 @@ internal static class Pages
     private static readonly string[] Shown =
     [
         "shed", "round", "reading", "story", "summary", "boat", "gate", "job-new", "job", "recheck", "job-closed", "jobs", "report-what", "more", "stores",
-        "explain", "empty-shed",
+        "explain", "empty-shed", "rig", "measure", "targets", "boat-stroke", "boat-water", "change", "compare", "oars-one",
     ];
 
     private static readonly string[] Asked = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];

@@ -37,6 +37,20 @@ public class LanguageTests
         Assert.Equal(percent, say.Figures.Percent(0.714));
     }
 
+    /// <summary>A screen has the minus that people read, whether the number stands in a figure or in a sentence; terminals and files keep a hyphen.</summary>
+    [Theory]
+    [InlineData("en", "−0.5", "−3.1 ± 1.2 N", "−1.0 cm")]
+    [InlineData("de", "−0,5", "−3,1 ± 1,2 N", "−1,0 cm")]
+    public void On_a_screen_a_negative_number_has_a_true_minus(string tag, string negative, string force, string step)
+    {
+        Wording say = Wording.OnScreen(Language.Of(tag));
+
+        Assert.Equal(negative, say.Figures.Degrees(-0.45));
+        Assert.Equal(force, say.Load.Force(new(-3.1, 1.2)));
+        Assert.Contains(" " + step, say.Stroke.Step(new(Core.Rig.RigMeasure.Spread, Core.Rig.Length.FromCentimetres(-1))), StringComparison.Ordinal);
+        Assert.Equal(Wording.In(Language.Of(tag)).Shed.WhatNow(Core.Judging.Verdict.Stop), say.Shed.WhatNow(Core.Judging.Verdict.Stop));
+    }
+
     [Theory]
     [InlineData("en", "over 99 %", "under 1 %")]
     [InlineData("de", "über 99 %", "unter 1 %")]

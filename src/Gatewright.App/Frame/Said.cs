@@ -10,7 +10,7 @@ namespace Gatewright.App.Frame;
 internal static class Said
 {
     /// <summary>The sentences of the trade.</summary>
-    public static Wording Words => Wording.In(Language.Of(CultureInfo.CurrentUICulture.Name));
+    public static Wording Words => Wording.OnScreen(Language.Of(CultureInfo.CurrentUICulture.Name));
 
     /// <summary>The words on drawings.</summary>
     public static DrawingLabels Labels(Texts<FrameTexts> texts) => new()

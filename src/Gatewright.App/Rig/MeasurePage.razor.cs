@@ -1,5 +1,6 @@
 using System.Globalization;
 using Gatewright.App.Device;
+using Gatewright.App.Round;
 using Gatewright.Core;
 using Gatewright.Core.Rig;
 using Gatewright.Drawings;
@@ -10,15 +11,13 @@ using Gatewright.Journal.Rigging;
 using Gatewright.Journal.Views;
 using Gatewright.Replica.Shelves;
 using Microsoft.AspNetCore.Components;
-using Microsoft.JSInterop;
 
 namespace Gatewright.App.Rig;
 
 /// <summary>A boat's rig measured place by place: each tap is on this device's disk before the next place lights up.</summary>
 public sealed partial class MeasurePage
 {
-    private DotNetObjectReference<MeasurePage>? _here;
-    private IJSObjectReference? _module;
+    private WalkKeys? _keys;
     private DrawingLabels _labels = DrawingLabels.None;
     private RigSaid _said = null!;
     private Club? _of;
@@ -37,6 +36,9 @@ public sealed partial class MeasurePage
     /// <summary>The boat's key.</summary>
     [Parameter]
     public required string Boat { get; set; }
+
+    // That page has a name of its own.
+    private bool IsChoosing => _walk is null && _may && _view is { Class: not null, Records.Count: > 0 };
 
     private RigHere Here => new(Device, InHand);
 
@@ -78,11 +80,11 @@ public sealed partial class MeasurePage
     /// <inheritdoc/>
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
+        await base.OnAfterRenderAsync(firstRender);
         if (firstRender)
         {
-            _here = DotNetObjectReference.Create(this);
-            _module = await Script.InvokeAsync<IJSObjectReference>("import", "./round.js");
-            await _module.InvokeVoidAsync("listen", _here);
+            _keys = new(Move, UndoAsync, Close, StateHasChanged);
+            await _keys.ListenAsync(Script);
         }
     }
 
@@ -90,38 +92,16 @@ public sealed partial class MeasurePage
     public async ValueTask DisposeAsync()
     {
         Dispose();
-        if (_module is not null)
+        if (_keys is not null)
         {
-            await _module.InvokeVoidAsync("stop");
-            await _module.DisposeAsync();
+            await _keys.DisposeAsync();
         }
-
-        _here?.Dispose();
     }
 
-    /// <summary>The keys that go on or back were pressed.</summary>
-    [JSInvokable]
-    public void Moved(int steps)
+    private void Move(int steps)
     {
         Go(w => w.Move(steps));
         _spoken = _walk?.Now is { } step ? _said.Step(step) : string.Empty;
-        StateHasChanged();
-    }
-
-    /// <summary>The keys that take back were pressed.</summary>
-    [JSInvokable]
-    public async Task Undone()
-    {
-        await UndoAsync();
-        StateHasChanged();
-    }
-
-    /// <summary>The key that closes was pressed.</summary>
-    [JSInvokable]
-    public void Escaped()
-    {
-        _isMore = false;
-        StateHasChanged();
     }
 
     private async Task BeginAsync(IReadOnlyList<RigMeasure> measures)
@@ -169,6 +149,16 @@ public sealed partial class MeasurePage
         }
     }
 
+    private void Close()
+    {
+        if (_isMore)
+        {
+            FocusThen("#more");
+        }
+
+        _isMore = false;
+    }
+
     private Task AgainAsync()
     {
         if (_told is { } step)
@@ -183,7 +173,8 @@ public sealed partial class MeasurePage
     {
         if (_walk?.Now is { } step && await TryRecordAsync(NoteOn(step.Place, text)))
         {
-            (_isMore, _spoken) = (false, T["NoteKept"]);
+            Close();
+            _spoken = T["NoteKept"];
         }
     }
 

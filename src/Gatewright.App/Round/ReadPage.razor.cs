@@ -7,12 +7,10 @@ using Gatewright.Core.Judging;
 using Gatewright.Core.Measuring;
 using Gatewright.Drawings;
 using Gatewright.Journal.Rounds;
-using Gatewright.Journal.Standing;
 using Gatewright.Journal.Views;
 using Gatewright.Replica.Copies;
 using Gatewright.Replica.Shelves;
 using Microsoft.AspNetCore.Components;
-using Microsoft.JSInterop;
 
 namespace Gatewright.App.Round;
 
@@ -28,10 +26,9 @@ public sealed partial class ReadPage
     private DrawingLabels _labels = DrawingLabels.None;
     private ReadingWords _words = null!;
     private ReadOnPlan _plan = null!;
-    private DotNetObjectReference<ReadPage>? _here;
-    private IJSObjectReference? _module;
+    private WalkKeys? _keys;
+    private RestingCheck _check = null!;
     private ReadingDesk? _desk;
-    private BoatStanding? _standing;
     private IReadOnlyList<LevelWay> _ways = [];
     private string? _rack;
     private string? _next;
@@ -43,8 +40,6 @@ public sealed partial class ReadPage
     private bool _toReadLevel;
     private bool _isStory;
     private bool _isBusy;
-    private bool _isGone;
-    private int _asked;
 
     private enum Panel
     {
@@ -98,6 +93,7 @@ public sealed partial class ReadPage
         _labels = new() { Port = T["Port"], Starboard = T["Starboard"], Culture = CultureInfo.CurrentCulture };
         _words = new(T, Say);
         _plan = new(T, Say, _words);
+        _check = new(InHand, StateHasChanged);
     }
 
     /// <inheritdoc/>
@@ -108,7 +104,8 @@ public sealed partial class ReadPage
         {
             RoundPlan plan = Rounds.Plan;
             _desk = new(InHand, plan, Round, Boat, AskedStep.Of(Item, Seat, Side, At));
-            (_opened, _standing, _isStory, _panel, _typed, _error, _said) = (opened, null, false, Panel.None, string.Empty, null, string.Empty);
+            (_opened, _isStory, _panel, _typed, _error, _said) = (opened, false, Panel.None, string.Empty, null, string.Empty);
+            _check.Forget();
             _rack = BoatBerth.Of(_desk.View).Rack;
             _ways = LevelWays.Of(InHand.Club, _rack, Rounds.Today, MeasuringSettings.Default);
             _next = plan.Round == Round ? plan.After(Boat, IsRead) : null;
@@ -119,12 +116,12 @@ public sealed partial class ReadPage
 
             if (_desk.Walk.IsOver)
             {
-                JudgeLater(Painted);
+                _check.Later(Boat, Painted);
             }
         }
         else if (!_isBusy && _desk.Look())
         {
-            JudgeLater(Pause);
+            _check.Later(Boat, Pause);
         }
 
         return Task.CompletedTask;
@@ -139,21 +136,14 @@ public sealed partial class ReadPage
         await base.OnAfterRenderAsync(firstRender);
         if (firstRender)
         {
-            _here = DotNetObjectReference.Create(this);
-            IJSObjectReference module = await Script.InvokeAsync<IJSObjectReference>("import", "./round.js");
-            if (_isGone)
+            _keys = new(Move, UndoAsync, Close, StateHasChanged);
+            if (await _keys.ListenAsync(Script))
             {
-                // The page was left while the script came: nobody is there to listen for.
-                await module.DisposeAsync();
-                return;
-            }
-
-            _module = module;
-            await _module.InvokeVoidAsync("listen", _here);
-            await Task.Delay(Rehearsal);
-            if (!_isBusy)
-            {
-                _desk?.Rehearse();
+                await Task.Delay(Rehearsal);
+                if (!_isBusy)
+                {
+                    _desk?.Rehearse();
+                }
             }
         }
     }
@@ -162,46 +152,21 @@ public sealed partial class ReadPage
     public async ValueTask DisposeAsync()
     {
         Dispose();
-        _isGone = true;
-        _asked++;
-        if (_module is not null)
+        _check.Stop();
+        if (_keys is not null)
         {
-            await _module.InvokeVoidAsync("stop");
-            await _module.DisposeAsync();
+            await _keys.DisposeAsync();
         }
-
-        _here?.Dispose();
     }
 
-    /// <summary>The keys that go on or back were pressed.</summary>
-    [JSInvokable]
-    public void Moved(int steps)
+    private void Move(int steps)
     {
         // While a value is being written the walk stands still: it goes on by itself then.
-        if (_isBusy)
+        if (!_isBusy)
         {
-            return;
+            Go(d => d.Move(steps));
+            _said = _desk?.Walk.Now is { } step ? _words.Spoken(step) : string.Empty;
         }
-
-        Go(d => d.Move(steps));
-        _said = _desk?.Walk.Now is { } step ? _words.Spoken(step) : string.Empty;
-        StateHasChanged();
-    }
-
-    /// <summary>The keys that take back were pressed.</summary>
-    [JSInvokable]
-    public async Task Undone()
-    {
-        await UndoAsync();
-        StateHasChanged();
-    }
-
-    /// <summary>The key that closes was pressed.</summary>
-    [JSInvokable]
-    public void Escaped()
-    {
-        Close();
-        StateHasChanged();
     }
 
     private bool IsRead(string boat) => new BoatInRound(new(InHand.Club, boat), Round).Readings.Count > 0;
@@ -209,7 +174,7 @@ public sealed partial class ReadPage
     private Task RecordAsync(decimal value) => DoAsync(async desk =>
     {
         await desk.RecordAsync(value);
-        _standing = null;
+        _check.Forget();
         _typed = string.Empty;
         _isStory = false;
         _said = _words.Said(desk, JudgedFace(desk.Told));
@@ -220,7 +185,7 @@ public sealed partial class ReadPage
     private Task UndoAsync() => DoAsync(async desk =>
     {
         await desk.UndoAsync();
-        _standing = null;
+        _check.Forget();
         _isStory = false;
         _said = desk.TakenBack is { } back ? T["TakenBack", _words.Where(back.Step), Figures.Shown(back.Value)] : T["Undo"];
     });
@@ -276,7 +241,7 @@ public sealed partial class ReadPage
         {
             await what(desk);
             _error = null;
-            JudgeLater(desk.Walk.IsOver ? Painted : Pause);
+            _check.Later(Boat, desk.Walk.IsOver ? Painted : Pause);
         }
         catch (Exception wrong) when (wrong is NotRecordedException or ShelfException or PhotoException)
         {
@@ -312,36 +277,17 @@ public sealed partial class ReadPage
     {
         _isStory = true;
         Close();
-        JudgeLater(Painted);
+        _check.Later(Boat, Painted);
     }
 
     private void ReadLevel() => (_panel, _toReadLevel) = (Panel.Lie, true);
 
     private void TurnSign() => _typed = Figures.Turned(_typed);
 
-    /// <summary>The whole check, with what is expected where nobody read, once there is a moment's rest.</summary>
-    private void JudgeLater(TimeSpan wait) => _ = JudgeAsync(++_asked, wait);
-
-    private async Task JudgeAsync(int mine, TimeSpan wait)
-    {
-        await Task.Delay(wait);
-        if (mine != _asked || !InHand.IsOpen)
-        {
-            return;
-        }
-
-        BoatStanding? standing = await InHand.BoatAsync(Boat);
-        if (mine == _asked)
-        {
-            _standing = standing;
-            StateHasChanged();
-        }
-    }
-
     /// <summary>Whether the boat's story waits for the whole check; until then what was just read is told.</summary>
-    private bool IsJudging => _standing is null && _desk is { Walk.Boat.Readings.Count: > 0 };
+    private bool IsJudging => _check.Standing is null && _desk is { Walk.Boat.Readings.Count: > 0 };
 
-    private GateVerdict? Judged(GatePlace gate) => (_standing?.Check?.Verdict ?? _desk?.Verdict)?.Gates.FirstOrDefault(g => g.Gate == gate);
+    private GateVerdict? Judged(GatePlace gate) => (_check.Standing?.Check?.Verdict ?? _desk?.Verdict)?.Gates.FirstOrDefault(g => g.Gate == gate);
 
     /// <summary>The verdict on a gate whose face was read: a pin or a sleeve is judged by nothing alone.</summary>
     private GateVerdict? JudgedFace(TakenReading? taken) => taken is { Step: { Item: ReadItem.Gate, Gate: var gate } } ? Judged(gate) : null;

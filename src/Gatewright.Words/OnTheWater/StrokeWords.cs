@@ -86,7 +86,7 @@ public sealed class StrokeWords
     private string Signed(double value, int decimals = 2)
     {
         string figure = _say.Figures.Degrees(value, decimals);
-        return figure.StartsWith('-') ? figure : "+" + figure;
+        return figure.StartsWith(_say.Language.Numbers.NegativeSign, StringComparison.Ordinal) ? figure : "+" + figure;
     }
 
     private static int Digits(StrokeFigure figure) => figure.IsRatio() ? 3 : 1;

@@ -20,7 +20,7 @@ public sealed class RigWords
 
     /// <summary>How sure one figure taken once is: "usually ± 0.29 cm (standard uncertainty; ours)".</summary>
     public string Usual(RigMeasure measure) =>
-        _say.Text("Rig.Usual", _say.Figures.Fixed(RigErrors.Usual(measure).Once, 2), Sign(measure.Unit()));
+        _say.Text("Rig.Usual", _say.Figures.Fixed(RigErrors.Usual(measure).Once, 2) + Behind(measure.Unit()));
 
     /// <summary>"novices", "women".</summary>
     public string Crew(Crew crew) => _say.Text($"Rig.Crew.{crew}");
@@ -57,7 +57,7 @@ public sealed class RigWords
     public string Bare(double value, RigUnit unit) => Digits(value, unit, 0);
 
     /// <summary>"86.5 ± 0.3 cm".</summary>
-    public string Figure(RigEstimate figure, RigUnit unit) => Figure(figure, unit, 0);
+    public string Figure(RigEstimate figure, RigUnit unit) => Figure(figure, unit, null);
 
     /// <summary>What a target asks for: "86 ± 1.5 cm", across the boat "at most 1 cm".</summary>
     public string Target(RigTarget target, RigUnit unit)
@@ -113,13 +113,13 @@ public sealed class RigWords
 
     private static string Behind(RigUnit unit) => unit == RigUnit.Degrees ? "°" : " " + unit.Word();
 
-    /// <summary>As many decimals as keep the value on its side of the limit, and something of its uncertainty.</summary>
-    private string Figure(RigEstimate figure, RigUnit unit, double limit)
+    /// <summary>As many decimals as keep the value on its side of a limit, and something of its uncertainty.</summary>
+    private string Figure(RigEstimate figure, RigUnit unit, double? limit)
     {
-        (double value, double u, double at) = (unit.FromOwn(figure.Value), unit.FromOwn(figure.U), unit.FromOwn(limit));
+        (double value, double u, double? at) = (unit.FromOwn(figure.Value), unit.FromOwn(figure.U), limit is { } own ? unit.FromOwn(own) : null);
         int more = 0;
         while (First(unit) + more < MostDigits
-            && (Rounded(value).CompareTo(at) != value.CompareTo(at) || (u > 0 && Rounded(u) == 0)))
+            && ((at is { } edge && Rounded(value).CompareTo(edge) != value.CompareTo(edge)) || (u > 0 && Rounded(u) == 0)))
         {
             more++;
         }

@@ -1,6 +1,7 @@
 using Bunit;
 using Gatewright.App.Jobs;
 using Gatewright.App.Reporting;
+using Gatewright.App.Rig;
 using Gatewright.App.Round;
 using Gatewright.App.Tests.World;
 using Gatewright.Core;
@@ -73,6 +74,21 @@ public class FocusTests
         await TapAsync(page, "#lay");
         page.WaitForElement("#lies");
         Assert.Equal("lies", Focused(club, page));
+    }
+
+    [Fact]
+    public async Task What_else_can_be_done_while_a_rig_is_measured_gives_the_focus_back_when_it_closes()
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.RecordElsewhereAsync(Teal);
+        IRenderedComponent<MeasurePage> page = club.Page.Render<MeasurePage>(p => p.Add(r => r.Boat, "teal"));
+        await page.InvokeAsync(() => page.Find("form").SubmitAsync());
+        page.WaitForElement("#more");
+
+        await TapAsync(page, "#more");
+        await TapAsync(page, "#close-more");
+
+        Assert.Equal("more", Focused(club, page));
     }
 
     private static Task TapAsync<T>(IRenderedComponent<T> page, string place)

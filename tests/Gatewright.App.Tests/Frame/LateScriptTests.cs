@@ -1,5 +1,6 @@
 using Bunit;
 using Gatewright.App.Frame;
+using Gatewright.App.Rig;
 using Gatewright.App.Round;
 using Gatewright.App.Tests.World;
 using Gatewright.Journal.Facts;
@@ -34,6 +35,20 @@ public class LateScriptTests
         await club.RecordElsewhereAsync(
             new ThingSet(Things.Boat, "teal", new Dictionary<string, string?> { ["name"] = "Teal", ["class"] = "2-" }), new RoundStarted("r"));
         club.Page.Render<ReadPage>(p => p.Add(r => r.Round, "r").Add(r => r.Boat, "teal"));
+
+        await club.Page.DisposeComponentsAsync();
+        await script.ComeAsync();
+
+        Assert.Equal(["import ./round.js"], script.Asked.Where(a => a != "gatewright.namePage"));
+    }
+
+    [Fact]
+    public async Task The_page_of_a_rig_that_was_left_at_once_listens_to_no_key()
+    {
+        var script = new LateScript();
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper", script: script);
+        await club.RecordElsewhereAsync(new ThingSet(Things.Boat, "teal", new Dictionary<string, string?> { ["name"] = "Teal", ["class"] = "2-" }));
+        club.Page.Render<MeasurePage>(p => p.Add(r => r.Boat, "teal"));
 
         await club.Page.DisposeComponentsAsync();
         await script.ComeAsync();

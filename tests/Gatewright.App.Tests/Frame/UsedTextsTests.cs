@@ -19,6 +19,7 @@ using Gatewright.App.Tests.Look;
 using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Mending;
+using Gatewright.Core.Oars;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Keeping;
 using Gatewright.Journal.Members;
@@ -51,7 +52,7 @@ public class UsedTextsTests
             "ReadAgain-level", "ReadAgain-gauge", "ReadAgain-riggers", "ReadAgain-doubt",
         ],
         [typeof(KeepingTexts)] = new[] { "Boats", "Racks", "Stores", "Gauges", "Standards", "People", "Sharing", "Settings", "Explain", "Oars", "Print", "Targets", "Stroke" }.Select(p => p + "Line"),
-        [typeof(OarsTexts)] = new[] { nameof(OarForm.Length), nameof(OarForm.Inboard), nameof(OarForm.Weight) }.Select(f => "Wrong" + f),
+        [typeof(OarsTexts)] = [.. new[] { nameof(OarForm.Length), nameof(OarForm.Inboard), nameof(OarForm.Weight) }.Select(f => "Wrong" + f), .. Of<OarItem>("Head")],
         [typeof(PrintingTexts)] = [.. PrintPage.Documents, .. PrintPage.Documents.Select(d => d + "Line"), .. PrintPage.Kinds.Select(k => "Of" + k)],
         [typeof(PeopleTexts)] = Enum.GetValues<Role>().SelectMany(r => new[] { r.Word(), r.Word() + "May" }),
         [typeof(SettingsTexts)] = Of<Cause>(string.Empty),

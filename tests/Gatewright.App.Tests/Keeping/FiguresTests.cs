@@ -68,7 +68,7 @@ public class FiguresTests
     {
         string[] making = [.. Directory.EnumerateFiles(Look.Tokens.Path("src/Gatewright.App"), "*.*", SearchOption.AllDirectories)
             .Where(file => Path.GetExtension(file) is ".cs" or ".razor" && !file.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal))
-            .Where(file => File.ReadAllText(file) is var text && (text.Contains("Wording.In(", StringComparison.Ordinal) || text.Contains("\"\\u2212\"", StringComparison.Ordinal)))
+            .Where(file => File.ReadAllText(file) is var text && (text.Contains("Wording.In(", StringComparison.Ordinal) || text.Contains("Wording.OnScreen(", StringComparison.Ordinal) || text.Contains("\"\\u2212\"", StringComparison.Ordinal)))
             .Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal)];
 
         Assert.Equal(["Figures.cs", "Said.cs"], making);

@@ -34,6 +34,18 @@ public sealed class RigPagesTests
     }
 
     [Fact]
+    public async Task What_is_the_same_of_every_figure_is_said_once()
+    {
+        await using RigInHand rig = await RigInHand.StartAsync("4x");
+        await rig.MeasureAsync("span", (1, 159), (2, 160), (3, 161));
+        AngleSharp.Dom.IElement span = Page(rig).Find("section[aria-labelledby=m-span]");
+
+        Assert.Contains("Target ", span.QuerySelector(".shared")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("You, ", span.QuerySelector(".shared")!.TextContent, StringComparison.Ordinal);
+        Assert.Empty(span.QuerySelectorAll(".places small"));
+    }
+
+    [Fact]
     public async Task Of_a_measure_that_was_begun_it_says_where_it_is_still_to_be_taken()
     {
         await using RigInHand rig = await RigInHand.StartAsync();
@@ -69,6 +81,68 @@ public sealed class RigPagesTests
 
         await page.Find("#target-boat-teal-span-clear").ClickAsync(new());
         Assert.NotEqual(RigSource.Boat, Target(rig, RigMeasure.Span).Source);
+    }
+
+    [Fact]
+    public async Task One_seat_is_given_a_target_of_its_own_that_stands_in_the_list_and_is_judged_by()
+    {
+        await using RigInHand rig = await RigInHand.StartAsync();
+        await rig.MeasureAsync("span", (1, 159), (2, 165));
+        IRenderedComponent<RigPage> page = Page(rig);
+        AngleSharp.Dom.IElement span() => page.Find("section[aria-labelledby=m-span]");
+        Assert.Contains("Seat 2: span 165", page.Find("section[aria-labelledby=rig-whole]").TextContent, StringComparison.Ordinal);
+
+        await span().QuerySelector("#one-span")!.ChangeAsync(new() { Value = "1" });
+        page.Find("#one-target-boat-teal-span-2-value").Input("165");
+        page.Find("#one-target-boat-teal-span-2-tolerance").Input("1");
+        await page.Find("form:has(#one-target-boat-teal-span-2-value)").SubmitAsync();
+
+        RigTarget set = Target(rig, RigMeasure.Span, new(2, null));
+        Assert.Equal((165, 1, 2), (set.Value, set.Tolerance, set.Seat));
+        Assert.NotEqual(RigSource.Boat, Target(rig, RigMeasure.Span, new(1, null)).Source);
+        Assert.Contains("Seat 2 165 ± 1 cm", Plain(span()), StringComparison.Ordinal);
+        Assert.DoesNotContain("above", page.Find("section[aria-labelledby=rig-whole]").TextContent, StringComparison.Ordinal);
+
+        await page.Find("#target-boat-teal-span-2-clear").ClickAsync(new());
+        Assert.Null(Target(rig, RigMeasure.Span, new(2, null)).Seat);
+        Assert.DoesNotContain("Seat 2 165 ± 1 cm", Plain(span()), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_class_is_given_a_target_for_one_side_of_one_seat_and_for_the_sides_of_one_seat()
+    {
+        await using RigInHand rig = await RigInHand.StartAsync("4x");
+        IRenderedComponent<TargetsPage> page = rig.Club.Page.Render<TargetsPage>();
+        await page.Find("#class").ChangeAsync(new() { Value = "4x" });
+        string[] offered = [.. page.FindAll("#one-height option").Select(o => o.TextContent)];
+        Assert.Equal(["Seat 1 port", "Seat 1 starboard", "Seat 1: starboard less port"], offered.Take(3));
+        Assert.Equal(["Port: seat against seat", "Starboard: seat against seat"], offered.TakeLast(2));
+
+        await KeepAsync("Seat 3 starboard", "3-starboard", "18,5", "0.5");
+        await KeepAsync("Seat 3: starboard less port", "sides-3", "1,5", "0.5");
+
+        RigTargets targets = BoatRig.Of(rig.Club.InHand.Club, RigInHand.Key).View.Targets!;
+        RigTarget gate = targets.Find(RigMeasure.Height, RigAspect.Value, new(3, Side.Starboard))!;
+        RigTarget sides = targets.Find(RigMeasure.Height, RigAspect.Sides, new(3, null))!;
+        Assert.Equal((18.5, 3, Side.Starboard), (gate.Value, gate.Seat, gate.Side));
+        Assert.Equal((1.5, 3, RigSource.Club), (sides.Value, sides.Seat, sides.Source));
+        Assert.Null(targets.Find(RigMeasure.Height, RigAspect.Value, new(3, Side.Port))!.Seat);
+
+        async Task KeepAsync(string place, string key, string value, string tolerance)
+        {
+            await page.Find("#one-height").ChangeAsync(new() { Value = Array.IndexOf(offered, place).ToString(CultureInfo.InvariantCulture) });
+            page.Find($"#one-target-crew-4x-any-height-{key}-value").Input(value);
+            page.Find($"#one-target-crew-4x-any-height-{key}-tolerance").Input(tolerance);
+            await page.Find($"form:has(#one-target-crew-4x-any-height-{key}-value)").SubmitAsync();
+        }
+    }
+
+    [Fact]
+    public async Task In_a_boat_of_one_seat_a_target_for_one_seat_is_not_asked_for()
+    {
+        await using RigInHand rig = await RigInHand.StartAsync("1x");
+
+        Assert.Empty(Page(rig).FindAll(".single"));
     }
 
     [Theory]
@@ -117,6 +191,10 @@ public sealed class RigPagesTests
 
     private static IRenderedComponent<RigPage> Page(RigInHand rig) => rig.Club.Page.Render<RigPage>(p => p.Add(r => r.Boat, RigInHand.Key));
 
-    private static RigTarget Target(RigInHand rig, RigMeasure measure) =>
-        BoatRig.Of(rig.Club.InHand.Club, RigInHand.Key).View.Targets!.Find(measure, RigAspect.Value, new(1, null))!;
+    private static RigTarget Target(RigInHand rig, RigMeasure measure) => Target(rig, measure, new(1, null));
+
+    private static RigTarget Target(RigInHand rig, RigMeasure measure, RigPlace place) =>
+        BoatRig.Of(rig.Club.InHand.Club, RigInHand.Key).View.Targets!.Find(measure, RigAspect.Value, place)!;
+
+    private static string Plain(AngleSharp.Dom.IElement element) => string.Join(' ', element.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }

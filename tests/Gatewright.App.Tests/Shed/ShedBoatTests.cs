@@ -28,6 +28,18 @@ public class ShedBoatTests
         Assert.Equal(club.Page.Services.GetRequiredService<Texts<ShedTexts>>()[text], boat.Find(".held-word").TextContent);
     }
 
+    [Fact]
+    public async Task Of_a_boat_that_is_still_being_judged_nothing_is_said_of_when_it_was_read()
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.RecordElsewhereAsync(new ThingSet(Things.Boat, "teal", new Dictionary<string, string?> { ["name"] = "Teal", ["class"] = "1x" }));
+        BoatStanding standing = await ReadUntilAsync(club, Verdict.Stop);
+        string about(BoatStanding? known) => club.Page.Render<ShedBoat>(p => p.Add(b => b.Row, new ShedRow(standing.View, null, known))).Find(".about").TextContent;
+
+        Assert.Equal("judging…", about(null));
+        Assert.StartsWith("stop · read ", about(standing), StringComparison.Ordinal);
+    }
+
     /// <summary>Reads every gate half a degree lower each time, the level by eye, until the verdict is as wanted and keeps the boat ashore.</summary>
     private static async Task<BoatStanding> ReadUntilAsync(ClubOfTwo club, Verdict verdict)
     {

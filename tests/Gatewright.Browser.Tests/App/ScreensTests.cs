@@ -30,7 +30,10 @@ public sealed class ScreensTests(Chromium chromium)
         await BoatAsync(page);
         await JobAsync(page);
         await ReportAsync(page);
+        var rig = new RigScreens(page, _faults);
+        await rig.OfBoatAsync();
         await MoreAsync(page);
+        await rig.OfOarsAsync();
         Assert.Empty(device.Complaints);
         Assert.True(_faults.Count == 0, string.Join('\n', _faults));
     }

@@ -16,8 +16,11 @@ internal static class OarsSaid
     /// <summary>A figure as it is shown: "−0.5°", "376.0 cm".</summary>
     public static string Figure(OarItem item, double value) => Number(item, value) + OarWords.Unit(item);
 
-    /// <summary>A figure with its uncertainty: "−0.5° ± 0.7".</summary>
-    public static string Figure(OarItem item, OarFigure figure) => $"{Figure(item, figure.Value)} ± {Number(item, figure.U)}";
+    /// <summary>A figure with its uncertainty: "−0.5 ± 0.7°", "376.0 ± 0.2 cm".</summary>
+    public static string Figure(OarItem item, OarFigure figure) => Figure(item, figure.Value, figure.U);
+
+    /// <summary>A value with its standard uncertainty: "−0.5 ± 0.7°", "376.0 ± 0.2 cm".</summary>
+    public static string Figure(OarItem item, double value, double u) => $"{Number(item, value)} ± {Number(item, u)}{OarWords.Unit(item)}";
 
     /// <summary>The bare number.</summary>
     public static string Number(OarItem item, double value) => Figures.Text(

@@ -1,0 +1,43 @@
+using Gatewright.App.Device;
+using Gatewright.Journal.Standing;
+
+namespace Gatewright.App.Round;
+
+/// <summary>
+/// The whole check of a boat that is being read, with what is expected where nobody read: made once there is a moment's rest,
+/// since in the browser it holds up what is tapped meanwhile.
+/// </summary>
+/// <param name="inHand">The club.</param>
+/// <param name="changed">It is made: the page is drawn anew.</param>
+internal sealed class RestingCheck(ClubInHand inHand, Action changed)
+{
+    private int _asked;
+
+    /// <summary>How the boat stands; null until that is worked out after the last reading.</summary>
+    public BoatStanding? Standing { get; private set; }
+
+    /// <summary>Something was read since: what was worked out no longer holds.</summary>
+    public void Forget() => Standing = null;
+
+    /// <summary>Nobody waits for it any more.</summary>
+    public void Stop() => _asked++;
+
+    /// <summary>Works it out after a wait, unless it is asked for anew meanwhile.</summary>
+    public void Later(string boat, TimeSpan wait) => _ = CheckAsync(boat, ++_asked, wait);
+
+    private async Task CheckAsync(string boat, int mine, TimeSpan wait)
+    {
+        await Task.Delay(wait);
+        if (mine != _asked || !inHand.IsOpen)
+        {
+            return;
+        }
+
+        BoatStanding? standing = await inHand.BoatAsync(boat);
+        if (mine == _asked)
+        {
+            Standing = standing;
+            changed();
+        }
+    }
+}
