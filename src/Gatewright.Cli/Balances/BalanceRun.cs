@@ -47,10 +47,11 @@ internal sealed class BalanceRun(Terminal terminal)
     private static BalancedBoat Of(BoatRecord boat, ShedInput input, DriveProfile pull)
     {
         BoatCheck check = boat.Check(input.SettingsOf(boat));
+        var seats = SeatsOnWater.Of(boat.Current.Class, Measures(input, boat.Current.Boat), input.SleevesOf(boat.Current.Boat));
         return new(
             boat.Current.Boat,
             boat.Current.Class.Name,
-            BoatBalance.Of(check, SeatRigs.Of(boat.Current.Class, Measures(input, boat.Current.Boat)), pull, new Draws(new Random(Seed).NextDouble)));
+            BoatBalance.Of(check, seats, pull, new Draws(new Random(Seed).NextDouble)));
     }
 
     private static IReadOnlyList<RigReading> Measures(ShedInput input, string boat) =>

@@ -52,6 +52,12 @@ internal static class BalanceStatements
             to.Add($"{Sentence.Capital(English.Names.Gate(gate.Gate))}: handle {English.Load.Force(gate.FromMean)} against the boat's mean; roll beyond its target {English.Load.Roll(gate.RollOff)}.");
         }
 
+        to.Add(English.Load.Known(balance));
+        foreach (GateBalance gate in balance.Gates.Where(g => g.Oar.IsSleeveRead || g.Oar.IsArcOwn))
+        {
+            to.Add(English.Load.Oar(gate));
+        }
+
         to.Add(English.Load.ForRoll(balance.ForRoll));
         to.Add(English.Load.ForLoad(balance.ForLoad));
     }

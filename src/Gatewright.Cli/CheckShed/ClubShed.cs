@@ -1,10 +1,14 @@
 using Gatewright.Cli.Clubs.Keeping;
 using Gatewright.Cli.Inputs;
 using Gatewright.Cli.Rigs;
+using Gatewright.Core;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Judging;
+using Gatewright.Core.Oars;
 using Gatewright.Journal.Exchange;
+using Gatewright.Journal.Facts;
 using Gatewright.Journal.Learning;
+using Gatewright.Journal.Oars;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
 
@@ -47,6 +51,16 @@ internal static class ClubShed
             OwnStandards = asked.Standard is null ? boats.OwnStandards : new Dictionary<string, Standard>(),
             Shelf = ClubShelf.Of(club),
             Rigs = rigs,
+            SleevesOf = SleevesOf(club, settings),
         };
+    }
+
+    private static Func<string, Func<GatePlace, OarFigure?>> SleevesOf(Club club, CheckSettings settings)
+    {
+        var oars = new Lazy<OarsView>(() => new(club, settings.Diagnosing.Measuring));
+        var titles = new ThingTitles(club, Things.Boat);
+        return boat => club.Subjects.FirstOrDefault(s => s.Thing == Things.Boat && s.Key.Length > 0 && titles[s.Key] == boat) is { Key.Length: > 0 } found
+            ? SleevesInBoat.Of(oars.Value, found.Key)
+            : _ => null;
     }
 }

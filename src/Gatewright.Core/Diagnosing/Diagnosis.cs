@@ -127,10 +127,12 @@ public sealed class Diagnosis : IPitchForecast
     /// A sum over what several gates are, averaged over all stories: what gates share, the level and a gauge's zero, cancels in
     /// it or adds up as it does in truth.
     /// </summary>
+    /// <param name="shares">What it takes of gates.</param>
+    /// <param name="also">What it takes of other unknowns: sleeves, gauges' zeros.</param>
     /// <exception cref="ArgumentException">Nothing was read of one of the gates.</exception>
-    internal (double Mean, double Variance) Sum(ReadOnlySpan<GateShare> shares)
+    internal (double Mean, double Variance) Sum(ReadOnlySpan<GateShare> shares, params ReadOnlySpan<StateShare> also)
     {
-        int[] at = new int[3 * shares.Length];
+        int[] at = new int[(3 * shares.Length) + also.Length];
         double[] weights = new double[at.Length];
         for (int i = 0; i < shares.Length; i++)
         {
@@ -138,6 +140,12 @@ public sealed class Diagnosis : IPitchForecast
             int first = Layout.Gate(shares[i].Gate);
             (at[3 * i], at[(3 * i) + 1], at[(3 * i) + 2]) = (first, first + 1, first + 2);
             (weights[3 * i], weights[(3 * i) + 1], weights[(3 * i) + 2]) = (shares[i].GatePitch, shares[i].Aft, shares[i].Out);
+        }
+
+        for (int i = 0; i < also.Length; i++)
+        {
+            int place = (3 * shares.Length) + i;
+            (at[place], weights[place]) = (also[i].At, also[i].Weight);
         }
 
         return Averaged(at, weights);

@@ -18,20 +18,23 @@ internal sealed class StateDraws
     private readonly StoryWeights _weights;
     private readonly Func<double> _normal;
     private readonly int _size;
+    private readonly int[] _at;
     private readonly double[] _factor;
 
     /// <param name="weights">The stories.</param>
     /// <param name="normal">The next normal number about 0 of deviation 1.</param>
-    public StateDraws(StoryWeights weights, Func<double> normal)
+    /// <param name="also">Unknowns beside those of the gates, such as sleeves, by their places in the state: they are drawn after them.</param>
+    public StateDraws(StoryWeights weights, Func<double> normal, params ReadOnlySpan<int> also)
     {
         (_weights, _normal) = (weights, normal);
-        _size = 3 * weights.Kernel.Model.Layout.Gates.Count;
+        _at = [.. Enumerable.Range(0, 3 * weights.Kernel.Model.Layout.Gates.Count), .. also];
+        _size = _at.Length;
         _factor = new double[_size * _size];
         for (int i = 0; i < _size; i++)
         {
             for (int j = 0; j <= i; j++)
             {
-                _factor[(i * _size) + j] = weights.Kernel.Covariance(i, j) + (i == j ? Floor : 0);
+                _factor[(i * _size) + j] = weights.Kernel.Covariance(_at[i], _at[j]) + (i == j ? Floor : 0);
             }
         }
 
@@ -42,7 +45,7 @@ internal sealed class StateDraws
     }
 
     /// <summary>
-    /// So many draws, each the three unknowns of every gate in the layout's order. The stories are gone through evenly by their
+    /// So many draws, each the three unknowns of every gate in the layout's order, then what else was asked for. The stories are gone through evenly by their
     /// shares (systematic sampling), so that only what varies within a story is left to chance.
     /// </summary>
     public IEnumerable<double[]> Take(int count)
@@ -69,7 +72,7 @@ internal sealed class StateDraws
         for (int i = 0; i < _size; i++)
         {
             even[i] = _normal();
-            state[i] = kernel.Mean(i) + Cholesky.Dot(_factor.AsSpan(i * _size, i + 1), even.AsSpan(0, i + 1));
+            state[i] = kernel.Mean(_at[i]) + Cholesky.Dot(_factor.AsSpan(i * _size, i + 1), even.AsSpan(0, i + 1));
         }
 
         StoryTable table = _weights.Table;
@@ -99,7 +102,7 @@ internal sealed class StateDraws
 
         for (int i = 0; i < state.Length; i++)
         {
-            state[i] += by * _weights.Kernel.Follows(i, thrown);
+            state[i] += by * _weights.Kernel.Follows(_at[i], thrown);
         }
     }
 }

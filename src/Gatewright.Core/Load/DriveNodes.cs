@@ -10,14 +10,17 @@ namespace Gatewright.Core.Load;
 /// </remarks>
 public sealed class DriveNodes
 {
+    /// <summary>How many there are.</summary>
+    internal const int Count = Steps + 1;
+
     private const int Steps = 12;
 
     /// <summary>The nodes of a drive.</summary>
     public DriveNodes(StationAngles drive)
     {
         ArgumentNullException.ThrowIfNull(drive);
-        var angles = new OarAngle[Steps + 1];
-        double[] shares = new double[Steps + 1];
+        var angles = new OarAngle[Count];
+        double[] shares = new double[Count];
         for (int i = 0; i <= Steps; i++)
         {
             angles[i] = OarAngle.FromDegrees(double.Lerp(drive.Catch.Degrees, drive.Finish.Degrees, (double)i / Steps));

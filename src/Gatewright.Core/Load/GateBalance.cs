@@ -1,4 +1,5 @@
 using Gatewright.Core.Geometry;
+using Gatewright.Core.Measuring;
 
 namespace Gatewright.Core.Load;
 
@@ -7,9 +8,18 @@ namespace Gatewright.Core.Load;
 /// <param name="Handle">What the hands lift to hold the blade at its depth, in newtons.</param>
 /// <param name="FromMean">That, less the mean of all the boat's handles: what one seat feels beside the others.</param>
 /// <param name="Roll">Its roll moment in newton metres, positive down to starboard.</param>
-/// <param name="RollOff">That, less what the gate would do at its target: what mending it can take away.</param>
+/// <param name="RollOff">That, less what the gate would do at its target with the same oar: what mending it can take away.</param>
+/// <param name="Oar">The oar in it.</param>
 public sealed record GateBalance(
-    GatePlace Gate, LoadEstimate Handle, LoadEstimate FromMean, LoadEstimate Roll, LoadEstimate RollOff);
+    GatePlace Gate, LoadEstimate Handle, LoadEstimate FromMean, LoadEstimate Roll, LoadEstimate RollOff, OarOnWater Oar);
+
+/// <summary>An oar and its arc, as a balance takes them.</summary>
+/// <param name="Sleeve">Its sleeve error, which adds to the gate's pitch; 0 within the spread of true oars where it was never read.</param>
+/// <param name="IsSleeveRead">Whether it was.</param>
+/// <param name="Catch">The angle at the catch.</param>
+/// <param name="Finish">The angle at the finish, negative.</param>
+/// <param name="IsArcOwn">Whether they follow from the seat's rig; else they are the stations'.</param>
+public sealed record OarOnWater(Estimate Sleeve, bool IsSleeveRead, Estimate Catch, Estimate Finish, bool IsArcOwn);
 
 /// <summary>The whole boat's roll moment at one place of the drive.</summary>
 /// <param name="At">The oars' angle.</param>

@@ -3,7 +3,7 @@ using Gatewright.Core.Geometry;
 
 namespace Gatewright.Core.Load;
 
-/// <summary>One gate through the drive, as it is believed to be and as it would be at its target.</summary>
+/// <summary>One gate and its oar through the drive, as they are believed to be and as they would be with the gate at its target.</summary>
 internal sealed class GateOnWater
 {
     private readonly OarLoad _load;
@@ -12,19 +12,19 @@ internal sealed class GateOnWater
     private readonly double[] _atTarget;
     private readonly double[] _perDegree;
 
-    public GateOnWater(GateDiagnosis gate, GateState target, OarLoad load, DriveNodes nodes)
+    public GateOnWater(GateDiagnosis gate, GateState target, SleeveError sleeve, OarLoad load)
     {
-        (Gate, Target, _load, _nodes) = (gate.Gate, target, load, nodes);
+        (Gate, Target, _load, _nodes) = (gate.Gate, target, load, new(load.Drive));
         GateState mean = GateState.FromDegrees(gate.GatePitch.Value.Degrees, gate.LeanAft.Value.Degrees, gate.LeanOut.Value.Degrees);
-        _lifts = new double[nodes.Angles.Count];
+        _lifts = new double[_nodes.Angles.Count];
         _atTarget = new double[_lifts.Length];
         _perDegree = new double[_lifts.Length];
         for (int node = 0; node < _lifts.Length; node++)
         {
-            OarAngle at = nodes.Angles[node];
-            Pitch pitch = PitchGeometry.At(at, mean, Gate.Side);
+            OarAngle at = _nodes.Angles[node];
+            Pitch pitch = PitchGeometry.At(at, mean, Gate.Side, sleeve: sleeve);
             _lifts[node] = load.LiftNewtons(at, pitch);
-            _atTarget[node] = load.LiftNewtons(at, PitchGeometry.At(at, target, Gate.Side));
+            _atTarget[node] = load.LiftNewtons(at, PitchGeometry.At(at, target, Gate.Side, sleeve: sleeve));
             _perDegree[node] = load.LiftPerDegree(at, pitch);
         }
     }
@@ -32,6 +32,9 @@ internal sealed class GateOnWater
     public GatePlace Gate { get; }
 
     public GateState Target { get; }
+
+    /// <summary>Where its oar is at each part of the drive.</summary>
+    public DriveNodes Nodes => _nodes;
 
     /// <summary>The blade's lift at a node, in newtons.</summary>
     public double Lift(int node) => _lifts[node];
@@ -51,9 +54,6 @@ internal sealed class GateOnWater
     /// <summary>The handle's load, as the mean over the drive.</summary>
     public double MeanHandle => Mean(OfHandle);
 
-    /// <summary>The same at the gate's target.</summary>
-    public double MeanHandleAtTarget => MeanAtTarget(OfHandle);
-
     /// <summary>How the handle's mean load follows the gate's unknowns.</summary>
     public GateShare HandleSlopes => MeanShare(OfHandle);
 
@@ -63,7 +63,7 @@ internal sealed class GateOnWater
     /// <summary>The same at the gate's target.</summary>
     public double MeanAtTarget(Func<int, double> times) => MeanOf(_atTarget, times);
 
-    /// <summary>How the lift at a node times something follows the gate's unknowns.</summary>
+    /// <summary>How the lift at a node times something follows the gate's unknowns; a sleeve enters as the gate's own pitch does.</summary>
     public GateShare Share(int node, double times)
     {
         PitchSlopes slopes = PitchSlopes.At(_nodes.Angles[node], Gate.Side, Lie.Upright);

@@ -4,7 +4,7 @@ using Gatewright.Core.Geometry;
 namespace Gatewright.Core.Load;
 
 /// <summary>
-/// Which gate to mend first: over many draws of what all gates may be at once, by how much each gate's mending, exactly to its
+/// Which gate to mend first: over many draws of what all gates and sleeves may be at once, by how much each gate's mending, exactly to its
 /// target, lowers what is asked about.
 /// </summary>
 internal sealed class MendChoice
@@ -13,36 +13,40 @@ internal sealed class MendChoice
     private const int Count = 600;
 
     private readonly GateOnWater[] _gates;
-    private readonly DriveNodes _nodes;
+    private readonly SleevesOnWater _sleeves;
+    private readonly IReadOnlyList<double> _nodeShares;
     private readonly GateShare[] _slopes;
     private readonly double[] _lifts;
     private readonly double[] _rolls;
     private readonly double[] _handles;
     private readonly double[] _mended;
+    private readonly double[] _turned;
 
-    public MendChoice(GateOnWater[] gates, DriveNodes nodes)
+    public MendChoice(GateOnWater[] gates, SleevesOnWater sleeves)
     {
-        (_gates, _nodes) = (gates, nodes);
-        _slopes = new GateShare[gates.Length * nodes.Angles.Count];
+        (_gates, _sleeves, _nodeShares) = (gates, sleeves, gates[0].Nodes.Shares);
+        _slopes = new GateShare[gates.Length * DriveNodes.Count];
         for (int i = 0; i < _slopes.Length; i++)
         {
-            (int gate, int node) = (i / nodes.Angles.Count, i % nodes.Angles.Count);
+            (int gate, int node) = (i / DriveNodes.Count, i % DriveNodes.Count);
             _slopes[i] = gates[gate].Share(node, 1);
         }
 
         _lifts = new double[_slopes.Length];
-        _rolls = new double[nodes.Angles.Count];
-        _handles = new double[gates.Length];
-        _mended = Array.ConvertAll(gates, g => g.MeanHandleAtTarget);
+        _rolls = new double[DriveNodes.Count];
+        (_handles, _mended, _turned) = (new double[gates.Length], new double[gates.Length], new double[gates.Length]);
     }
 
-    public (MendFirst ForRoll, MendFirst ForLoad) Of(StateDraws draws)
+    public (MendFirst ForRoll, MendFirst ForLoad) Of(StoryWeights weights, Func<double> normal)
     {
         var roll = new Tally(_gates.Length);
         var load = new Tally(_gates.Length);
         double[] lowered = new double[_gates.Length];
-        foreach (double[] state in draws.Take(Count))
+        int[] places = _sleeves.Drawn;
+        double[] means = _sleeves.MeansOf(places);
+        foreach (double[] state in new StateDraws(weights, normal, places).Take(Count))
         {
+            _sleeves.Draw(state.AsSpan(3 * _gates.Length), places, means, normal, _turned);
             Fill(state);
             double now = RollWithout(null);
             for (int gate = 0; gate < lowered.Length; gate++)
@@ -63,12 +67,15 @@ internal sealed class MendChoice
         return (roll.Told(_gates), load.Told(_gates));
     }
 
-    /// <summary>Of each gate and node the lift beyond that at the target, and what follows for the boat.</summary>
+    /// <summary>
+    /// Of each gate and node the lift beyond that at the gate's target, and what follows for the boat. A gate mended leaves its
+    /// oar's sleeve as it is.
+    /// </summary>
     private void Fill(double[] state)
     {
-        int nodes = _nodes.Angles.Count;
         Array.Clear(_rolls);
         Array.Clear(_handles);
+        Array.Clear(_mended);
         for (int gate = 0; gate < _gates.Length; gate++)
         {
             GateOnWater on = _gates[gate];
@@ -76,14 +83,16 @@ internal sealed class MendChoice
             double pitch = state[3 * gate] - target.GatePitch.Degrees;
             double aft = state[(3 * gate) + 1] - target.Pin.Aft.Degrees;
             double leanOut = state[(3 * gate) + 2] - target.Pin.Out.Degrees;
-            for (int node = 0; node < nodes; node++)
+            for (int node = 0; node < DriveNodes.Count; node++)
             {
-                int at = (gate * nodes) + node;
+                int at = (gate * DriveNodes.Count) + node;
                 GateShare slopes = _slopes[at];
                 _lifts[at] = (slopes.GatePitch * pitch) + (slopes.Aft * aft) + (slopes.Out * leanOut);
-                double lift = on.AtTarget(node) + _lifts[at];
+                double mended = on.AtTarget(node) + (slopes.GatePitch * _turned[gate]);
+                double lift = mended + _lifts[at];
                 _rolls[node] += on.RollLever(node) * lift;
-                _handles[gate] += _nodes.Shares[node] * on.HandleShare * lift;
+                _handles[gate] += _nodeShares[node] * on.HandleShare * lift;
+                _mended[gate] += _nodeShares[node] * on.HandleShare * mended;
             }
         }
     }
@@ -96,7 +105,7 @@ internal sealed class MendChoice
             double roll = mended is { } gate
                 ? _rolls[node] - (_gates[gate].RollLever(node) * _lifts[(gate * _rolls.Length) + node])
                 : _rolls[node];
-            sum += _nodes.Shares[node] * roll * roll;
+            sum += _nodeShares[node] * roll * roll;
         }
 
         return Math.Sqrt(sum);

@@ -5,7 +5,7 @@ using Gatewright.Core.Stroke;
 namespace Gatewright.Core.Load;
 
 /// <summary>
-/// What the pitch of one gate makes of the pull on its handle, by statics: a model, for differences and directions only.
+/// What the pitch of one blade makes of the pull on its handle, by statics: a model, for differences and directions only.
 /// </summary>
 /// <remarks>
 /// The water pushes against the blade along the working face's normal: N along the drive and N sin(pitch) upward, for a face whose
@@ -28,12 +28,17 @@ public sealed class OarLoad
     /// <param name="profile">The pull of the rower; in sculling each oar has half of it.</param>
     /// <param name="drive">Where the drive begins and ends.</param>
     public OarLoad(SeatRig rig, Side side, DriveProfile profile, StationAngles drive)
+        : this(CircleOf(rig), rig.Rowing, side, profile, drive)
     {
-        ArgumentNullException.ThrowIfNull(rig);
+    }
+
+    /// <summary>An oar by its levers.</summary>
+    internal OarLoad(OarCircle oar, Rowing rowing, Side side, DriveProfile profile, StationAngles drive)
+    {
         ArgumentNullException.ThrowIfNull(profile);
         ArgumentNullException.ThrowIfNull(drive);
-        (_oar, _profile, Side, Drive) = (OarCircle.Of(rig, OarPoints.Usual(rig.Rowing)), profile, side, drive);
-        _hands = rig.Rowing == Rowing.Scull ? 0.5 : 1;
+        (_oar, _profile, Side, Drive) = (oar, profile, side, drive);
+        _hands = rowing == Rowing.Scull ? 0.5 : 1;
     }
 
     /// <summary>The oar's side.</summary>
@@ -62,4 +67,10 @@ public sealed class OarLoad
 
     /// <summary>How the lift follows the pitch, in newtons a degree, at a pitch.</summary>
     internal double LiftPerDegree(OarAngle at, Pitch pitch) => BladeNewtons(at) * Math.Cos(pitch.Angle.Radians) * RadiansPerDegree;
+
+    private static OarCircle CircleOf(SeatRig rig)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return OarCircle.Of(rig, OarPoints.Usual(rig.Rowing));
+    }
 }

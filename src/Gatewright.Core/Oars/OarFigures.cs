@@ -44,7 +44,7 @@ public sealed class OarFigures(MeasuringSettings measuring, OarErrors errors)
             Math.Sqrt(once),
             [
                 new("level/" + first.Session.Key, -rise, level.U.Degrees),
-                new("gauge/" + first.Gauge.Name, -1, zero.U.Degrees),
+                new(ZeroOf(first.Gauge.Name), -1, zero.U.Degrees),
                 new("blade/" + blade, 1, errors.ShapeU),
             ],
             first.Session.Lie.Date);
@@ -68,6 +68,9 @@ public sealed class OarFigures(MeasuringSettings measuring, OarErrors errors)
         ArgumentNullException.ThrowIfNull(kilograms);
         return new(Mean(kilograms), errors.WeightU / Math.Sqrt(kilograms.Count), [], day);
     }
+
+    /// <summary>The key of a gauge's zero among shared errors.</summary>
+    internal static string ZeroOf(string gauge) => "gauge/" + gauge;
 
     private static double Mean(IReadOnlyList<double> values)
     {

@@ -18,7 +18,9 @@ internal sealed class StrokeInputs
     private const double Step = 0.01;
 
     private const int OfRig = 4;
-    private const int Count = OfRig + 3;
+
+    /// <summary>How many inputs there are.</summary>
+    public const int Count = OfRig + 3;
 
     private readonly MeasuredSeat _seat;
     private readonly Reach _reach;
@@ -37,7 +39,13 @@ internal sealed class StrokeInputs
     /// </summary>
     /// <param name="figures">How many.</param>
     /// <param name="of">The figures of a rig and a reach; false where there is no stroke.</param>
-    public double[] U(int figures, Func<SeatRig, Reach, double[], bool> of)
+    public double[] U(int figures, Func<SeatRig, Reach, double[], bool> of) =>
+        Array.ConvertAll(Slopes(figures, of), slopes => Math.Sqrt(Variance(slopes)));
+
+    /// <summary>How figures follow each input, a centimetre: a row a figure; infinite where there is no stroke so near.</summary>
+    /// <param name="figures">How many.</param>
+    /// <param name="of">The figures of a rig and a reach; false where there is no stroke.</param>
+    public double[][] Slopes(int figures, Func<SeatRig, Reach, double[], bool> of)
     {
         double[][] slopes = new double[figures][];
         for (int figure = 0; figure < figures; figure++)
@@ -57,19 +65,20 @@ internal sealed class StrokeInputs
             }
         }
 
-        return Array.ConvertAll(slopes, Combined);
+        return slopes;
     }
 
-    private double Combined(double[] slopes)
+    /// <summary>The variance of a figure that follows the inputs so.</summary>
+    public double Variance(ReadOnlySpan<double> slopes)
     {
-        double variance = _seat.Covariance.Variance(slopes.AsSpan(0, OfRig));
+        double variance = _seat.Covariance.Variance(slopes[..OfRig]);
         for (int input = OfRig; input < Count; input++)
         {
             double u = input < Count - 1 ? ReachU : ArmsU;
             variance += slopes[input] * slopes[input] * u * u;
         }
 
-        return Math.Sqrt(variance);
+        return variance;
     }
 
     private bool At(int input, double by, Func<SeatRig, Reach, double[], bool> of, double[] into)

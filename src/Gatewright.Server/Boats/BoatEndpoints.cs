@@ -66,7 +66,10 @@ internal static class BoatEndpoints
         // Of a boat that was not read at every gate the document says that nothing can be said.
         BoatBalance? balance = standing.Check is not { } check ? null : await Task.Run(() => BoatBalance.Of(
             check,
-            SeatRigs.Of(check.Readings.Class, new RigView(open.Club, standing.View).Readings),
+            SeatsOnWater.Of(
+                check.Readings.Class,
+                new RigView(open.Club, standing.View).Readings,
+                SleevesInBoat.Of(new OarsView(open.Club, check.Settings.Diagnosing.Measuring), boat)),
             profile,
             new Draws(new Random(Seed).NextDouble))).ConfigureAwait(false);
         string json = BalanceJson.Text(profile, [(standing.View.Name, standing.View.Class?.Name ?? string.Empty, balance)]);

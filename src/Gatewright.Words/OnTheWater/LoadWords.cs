@@ -35,6 +35,38 @@ public sealed class LoadWords
     public string Force(LoadEstimate force) =>
         _say.Text("Figure.Bare", _say.Figures.Degrees(force.Value), _say.Figures.Degrees(force.U)) + " N";
 
+    /// <summary>
+    /// How much of oars and arcs is known: how many sleeves were read, how many seats go through an arc of their own, and what is
+    /// taken of the rest.
+    /// </summary>
+    public string Known(BoatBalance balance)
+    {
+        ArgumentNullException.ThrowIfNull(balance);
+        OarOnWater[] oars = [.. balance.Gates.Select(g => g.Oar)];
+        var said = new List<string>
+        {
+            _say.Text("Load.Known", Whole(oars.Count(o => o.IsSleeveRead)), Whole(oars.Count(o => o.IsArcOwn)), Whole(oars.Length)),
+        };
+        if (Array.Find(oars, o => !o.IsSleeveRead) is { } unread)
+        {
+            said.Add(_say.Text("Load.Known.Sleeve", Sleeve(unread)));
+        }
+
+        if (Array.Find(oars, o => !o.IsArcOwn) is { } usual)
+        {
+            said.Add(_say.Text("Load.Known.Arc", Arc(usual)));
+        }
+
+        return string.Join(' ', said);
+    }
+
+    /// <summary>An oar and its arc: "Seat 2 port: sleeve 0.5 ± 0.2°; from 54 ± 3° to -36 ± 2°."</summary>
+    public string Oar(GateBalance gate)
+    {
+        ArgumentNullException.ThrowIfNull(gate);
+        return _say.Text("Load.Oar", Sentence.Capital(_say.Names.Gate(gate.Gate)), Sleeve(gate.Oar), Arc(gate.Oar));
+    }
+
     /// <summary>Which gate to mend first for balance.</summary>
     public string ForRoll(MendFirst choice) => First("Load.First.Roll", "Load.First.Roll.None", choice);
 
@@ -73,6 +105,16 @@ public sealed class LoadWords
         "women-maximal" => _say.Text("Load.Pull.WomenMaximal"),
         _ => profile.Name,
     };
+
+    private string Sleeve(OarOnWater oar) =>
+        _say.Text("Figure.Bare", _say.Figures.Degrees(oar.Sleeve.Value.Degrees), _say.Figures.Degrees(oar.Sleeve.U.Degrees)) + "°";
+
+    private string Arc(OarOnWater oar) => _say.Text(
+        "Load.Arc",
+        Whole(oar.Catch.Value.Degrees),
+        Whole(oar.Catch.U.Degrees),
+        Whole(oar.Finish.Value.Degrees),
+        Whole(oar.Finish.U.Degrees));
 
     private string Whole(double value) => _say.Figures.Degrees(value, 0);
 }

@@ -3,6 +3,7 @@ using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Geometry;
 using Gatewright.Core.Load;
 using Gatewright.Core.Measuring;
+using Gatewright.Core.Oars;
 using Gatewright.Core.Simulating;
 using Gatewright.Core.Stroke;
 using Gatewright.Core.Tests.Diagnosing;
@@ -14,8 +15,11 @@ public class BoatBalanceTests
     private static readonly SeatRig Rig = SeatRig.FromCentimetres(Rowing.Sweep, 84, 114, 375, 15);
     private static readonly Station[] AllStations = [Station.Catch, Station.Abeam, Station.Finish];
 
+    // Oars known to be true, so that what is looked at comes of the gates.
+    private static readonly SeatsOnWater Seats = new(_ => MeasuredSeat.Typed(Rig), _ => new OarFigure(0, 0, []));
+
     private static BoatBalance Balance(BoatReadings boat) => BoatBalance.Of(
-        BoatCheck.Of(boat, BoatContext.None, CheckSettings.Default), _ => Rig, DriveProfile.Men, new Draws(new Random(5).NextDouble))!;
+        BoatCheck.Of(boat, BoatContext.None, CheckSettings.Default), Seats, DriveProfile.Men, new Draws(new Random(5).NextDouble))!;
 
     private static BoatReadings Eight(Func<int, Station, double> degrees, BoatLie? lie = null, Gauge? gauge = null) =>
         Boats.Boat("8+", [.. Enumerable.Range(1, 8).SelectMany(seat =>
@@ -92,7 +96,7 @@ public class BoatBalanceTests
     [Fact]
     public void Of_a_boat_not_read_whole_no_sum_is_told() => Assert.Null(BoatBalance.Of(
         BoatCheck.Of(Boats.Boat("8+", Boats.Read(Boats.Port(2), Station.Catch, 4)), BoatContext.None, CheckSettings.Default),
-        _ => Rig,
+        Seats,
         DriveProfile.Men,
         new Draws(new Random(5).NextDouble)));
 

@@ -2,6 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using Gatewright.Core;
 using Gatewright.Core.Load;
+using Gatewright.Core.Measuring;
 
 namespace Gatewright.Journal.Exchange.Balance;
 
@@ -33,7 +34,7 @@ public sealed record BalanceOfBoat(
     BalanceChoice? ForRoll,
     BalanceChoice? ForLoad);
 
-/// <summary>A figure with the standard uncertainty that comes of the gates.</summary>
+/// <summary>A figure with its standard uncertainty; that of the model is not in it.</summary>
 public sealed record BalanceFigure(double Value, double U);
 
 /// <summary>The roll moment at an oar angle.</summary>
@@ -41,7 +42,10 @@ public sealed record BalancePoint(double Angle, double Value, double U);
 
 /// <summary>A gate, as means over the drive.</summary>
 public sealed record BalanceGate(
-    int Seat, string Side, BalanceFigure Handle, BalanceFigure FromMean, BalanceFigure Roll, BalanceFigure RollOff);
+    int Seat, string Side, BalanceFigure Handle, BalanceFigure FromMean, BalanceFigure Roll, BalanceFigure RollOff, BalanceOar Oar);
+
+/// <summary>The oar in a gate and its arc, in degrees: whether its sleeve was read, and whether the arc follows from the seat's rig.</summary>
+public sealed record BalanceOar(BalanceFigure Sleeve, bool IsSleeveRead, BalanceFigure Catch, BalanceFigure Finish, bool IsArcOwn);
 
 /// <summary>Which gate to mend first: what it is now, the gates by their chance, and the chance that none helps.</summary>
 public sealed record BalanceChoice(double Now, double None, IReadOnlyList<BalanceGain> Gates);
@@ -80,9 +84,13 @@ public static class BalanceJson
             Of(balance.MeanRoll),
             [.. balance.Roll.Select(p => new BalancePoint(Four(p.At.Degrees), Four(p.Roll.Value), Four(p.Roll.U)))],
             [.. balance.Gates.Select(g => new BalanceGate(
-                g.Gate.Seat, g.Gate.Side.Word(), Of(g.Handle), Of(g.FromMean), Of(g.Roll), Of(g.RollOff)))],
+                g.Gate.Seat, g.Gate.Side.Word(), Of(g.Handle), Of(g.FromMean), Of(g.Roll), Of(g.RollOff), Of(g.Oar)))],
             Of(balance.ForRoll),
             Of(balance.ForLoad));
+
+    private static BalanceOar Of(OarOnWater oar) => new(Of(oar.Sleeve), oar.IsSleeveRead, Of(oar.Catch), Of(oar.Finish), oar.IsArcOwn);
+
+    private static BalanceFigure Of(Estimate estimate) => new(Four(estimate.Value.Degrees), Four(estimate.U.Degrees));
 
     private static BalanceFigure Of(LoadEstimate estimate) => new(Four(estimate.Value), Four(estimate.U));
 
