@@ -1,4 +1,5 @@
 using Gatewright.Core.Rig;
+using Gatewright.Core.Stroke;
 
 namespace Gatewright.Core.Changing;
 
@@ -67,8 +68,7 @@ internal static class WidthEffects
     }
 
     /// <summary>
-    /// Overlap and gearing of a seat, by the definitions of the rigging survey of 2017: sweep outboard by spread, scull outboard by half
-    /// the span, outboard the mean of the two sides.
+    /// Overlap and gearing of a seat; a sculler's outboard is the mean of the two sides.
     /// </summary>
     private static List<(EffectOf Of, double Value)> Of(Dictionary<(RigItem, int, Side?), double> now, int seat, RigItem width)
     {
@@ -96,9 +96,10 @@ internal static class WidthEffects
         if (now.TryGetValue((width, seat, null), out double across) && oars == whole)
         {
             effects.Add((EffectOf.Overlap, isScull ? Overlap.OfScull(inboards, across) : Overlap.OfSweep(inboards, across)));
-            if (lengths == whole)
+            if (lengths == whole && across > 0)
             {
-                effects.Add((EffectOf.Gearing, outboards / across));
+                Length outboard = Length.FromCentimetres(outboards / whole);
+                effects.Add((EffectOf.Gearing, Gearing.Of(isScull ? Rowing.Scull : Rowing.Sweep, outboard, Length.FromCentimetres(across))));
             }
         }
 

@@ -14,8 +14,14 @@ public static class Gearing
     public static double Plain(SeatRig rig)
     {
         ArgumentNullException.ThrowIfNull(rig);
-        return rig.Outboard / rig.ToPin;
+        return Of(rig.Rowing, rig.Outboard, rig.Width);
     }
+
+    /// <summary>The same of an outboard, in sculling the mean of both, and a spread or span.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A spread or span not above 0.</exception>
+    public static double Of(Rowing rowing, Length outboard, Length width) => width > Length.Zero
+        ? outboard / SeatRig.ToPinOf(rowing, width)
+        : throw new ArgumentOutOfRangeException(nameof(width), width, "It must be above 0.");
 
     /// <summary>
     /// Sweep outboard/(spread − w/2), scull outboard/(half of (span − w)), w the gate's width. The same with 4 cm → 2.564.

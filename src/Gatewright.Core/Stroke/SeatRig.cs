@@ -26,7 +26,7 @@ public sealed record SeatRig
     public Length WorkThrough { get; }
 
     /// <summary>From the keel line to the pin: the spread, or half the span.</summary>
-    public Length ToPin => Rowing == Rowing.Sweep ? Width : 0.5 * Width;
+    public Length ToPin => ToPinOf(Rowing, Width);
 
     /// <summary>From the collar's face to the blade's tip.</summary>
     public Length Outboard => OarLength - Inboard;
@@ -71,6 +71,9 @@ public sealed record SeatRig
     public static RigMeasure[] Measures(Rowing rowing) =>
         [WidthOf(rowing), RigMeasure.Inboard, RigMeasure.OarLength, RigMeasure.WorkThrough];
 
+    /// <summary>From the keel line to the pin: the spread, or half the span.</summary>
+    public static Length ToPinOf(Rowing rowing, Length width) => rowing == Rowing.Sweep ? width : 0.5 * width;
+
     /// <summary>Spread or span.</summary>
     public static RigMeasure WidthOf(Rowing rowing) => rowing == Rowing.Sweep ? RigMeasure.Spread : RigMeasure.Span;
 
@@ -95,6 +98,39 @@ public sealed record SeatRig
         RigMeasure.WorkThrough => Of(Rowing, Width, Inboard, OarLength, value),
         _ => throw new ArgumentOutOfRangeException(nameof(measure), measure, "Gearing and arc do not follow from it."),
     };
+
+    /// <summary>The rig after several steps, taken together.</summary>
+    /// <returns>Null where it would not hold together.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A step moves none of the four.</exception>
+    public SeatRig? After(IReadOnlyList<RigStep> steps)
+    {
+        ArgumentNullException.ThrowIfNull(steps);
+        (Length width, Length inboard, Length oarLength, Length workThrough) = (Width, Inboard, OarLength, WorkThrough);
+        foreach (RigStep step in steps)
+        {
+            switch (step.Measure)
+            {
+                case RigMeasure.Spread or RigMeasure.Span:
+                    width += step.By;
+                    break;
+                case RigMeasure.Inboard:
+                    inboard += step.By;
+                    break;
+                case RigMeasure.OarLength:
+                    oarLength += step.By;
+                    break;
+                case RigMeasure.WorkThrough:
+                    workThrough += step.By;
+                    break;
+                default:
+                    throw new ArgumentOutOfRangeException(nameof(steps), step.Measure, "Gearing and arc do not follow from it.");
+            }
+        }
+
+        return width > Length.Zero && inboard > Length.Zero && oarLength > inboard
+            ? new(Rowing, width, inboard, oarLength, workThrough)
+            : null;
+    }
 
     private static void Above(Length least, Length value, string name)
     {

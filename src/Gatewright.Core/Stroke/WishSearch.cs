@@ -12,16 +12,10 @@ namespace Gatewright.Core.Stroke;
 /// </remarks>
 public sealed class WishSearch
 {
-    // Well under what can be set: a millimetre of inboard turns the catch by 0.05°.
-    private const double CloseEnough = 1e-7;
-    private const int MostRounds = 40;
+    private readonly WishPoints _points;
+    private readonly WishSolver _solver;
 
-    private readonly StrokeGeometry _from;
-    private readonly IReadOnlyList<StrokeWish> _wishes;
-    private readonly IReadOnlyList<AllowedStep> _allowed;
-
-    private WishSearch(StrokeGeometry from, IReadOnlyList<StrokeWish> wishes, IReadOnlyList<AllowedStep> allowed) =>
-        (_from, _wishes, _allowed) = (from, wishes, allowed);
+    private WishSearch(WishPoints points) => (_points, _solver) = (points, new(points));
 
     /// <summary>Searches.</summary>
     /// <exception cref="ArgumentException">No wish, or more wishes than measures that may be set.</exception>
@@ -35,8 +29,8 @@ public sealed class WishSearch
             throw new ArgumentException($"{wishes.Count} wishes cannot be met by {allowed.Count} measures.", nameof(wishes));
         }
 
-        var search = new WishSearch(from, wishes, allowed);
-        if (Array.TrueForAll(search.Misses(search.Now())!, m => Math.Abs(m) < CloseEnough))
+        var search = new WishSearch(new(from, wishes, allowed));
+        if (WishPoints.AreMet(search._points.Misses(search._points.Now())!))
         {
             return new([new([], from, 0)], null);
         }
@@ -46,10 +40,10 @@ public sealed class WishSearch
 
     private List<WishAnswer> Fewest()
     {
-        for (int size = _wishes.Count; size <= _allowed.Count; size++)
+        for (int size = _points.Wishes.Count; size <= _points.Allowed.Count; size++)
         {
             var answers = new List<WishAnswer>();
-            for (int set = 0; set < 1 << _allowed.Count; set++)
+            for (int set = 0; set < 1 << _points.Allowed.Count; set++)
             {
                 if (BitOperations.PopCount((uint)set) == size && Within(set) is { } answer)
                 {
@@ -74,7 +68,7 @@ public sealed class WishSearch
         double least = double.PositiveInfinity;
         for (int free = set; free > 0; free = (free - 1) & set)
         {
-            if (BitOperations.PopCount((uint)free) != _wishes.Count)
+            if (BitOperations.PopCount((uint)free) != _points.Wishes.Count)
             {
                 continue;
             }
@@ -82,9 +76,9 @@ public sealed class WishSearch
             int bound = set & ~free;
             for (int high = bound; ; high = (high - 1) & bound)
             {
-                if (Solve(free, bound, high) is { } values && Moved(values) < least && Answer(set, values) is { } answer)
+                if (_solver.Solve(free, bound, high) is { } values && _points.Moved(values) < least && Answer(set, values) is { } answer)
                 {
-                    (best, least) = (answer, Moved(values));
+                    (best, least) = (answer, _points.Moved(values));
                 }
 
                 if (high == 0)
@@ -95,122 +89,6 @@ public sealed class WishSearch
         }
 
         return best;
-    }
-
-    /// <summary>Newton's rounds over the free measures, the others where they are or at a bound; null where they do not end inside.</summary>
-    private double[]? Solve(int free, int bound, int high)
-    {
-        double[] values = Now();
-        var at = new List<int>();
-        for (int i = 0; i < values.Length; i++)
-        {
-            if ((bound >> i & 1) == 1)
-            {
-                values[i] = ((high >> i & 1) == 1 ? _allowed[i].Most : _allowed[i].Least).Centimetres;
-            }
-
-            if ((free >> i & 1) == 1)
-            {
-                at.Add(i);
-            }
-        }
-
-        for (int round = 0; round < MostRounds; round++)
-        {
-            if (Misses(values) is not { } misses)
-            {
-                return null;
-            }
-
-            if (Array.TrueForAll(misses, m => Math.Abs(m) < CloseEnough))
-            {
-                return at.TrueForAll(i => IsAllowed(i, values[i])) ? values : null;
-            }
-
-            if (!Improve(values, at, misses))
-            {
-                return null;
-            }
-        }
-
-        return null;
-    }
-
-    private bool Improve(double[] values, List<int> at, double[] misses)
-    {
-        const double Step = 1e-4;
-        int n = at.Count;
-        double[,] slopes = new double[n, n + 1];
-        for (int column = 0; column < n; column++)
-        {
-            double was = values[at[column]];
-            values[at[column]] = was + Step;
-            double[]? after = Misses(values);
-            values[at[column]] = was;
-            if (after is null)
-            {
-                return false;
-            }
-
-            for (int row = 0; row < n; row++)
-            {
-                slopes[row, column] = (after[row] - misses[row]) / Step;
-                slopes[row, n] = -misses[row];
-            }
-        }
-
-        if (LinearStep(slopes, n) is not { } step)
-        {
-            return false;
-        }
-
-        for (int column = 0; column < n; column++)
-        {
-            // No further than a boat could ever be set: beyond, the circles no longer meet.
-            values[at[column]] += Math.Clamp(step[column], -10, 10);
-        }
-
-        return true;
-    }
-
-    /// <summary>Gauss's elimination with the largest pivot; null where the measures do not move the wishes apart.</summary>
-    private static double[]? LinearStep(double[,] rows, int n)
-    {
-        for (int column = 0; column < n; column++)
-        {
-            int pivot = column;
-            for (int row = column + 1; row < n; row++)
-            {
-                pivot = Math.Abs(rows[row, column]) > Math.Abs(rows[pivot, column]) ? row : pivot;
-            }
-
-            if (Math.Abs(rows[pivot, column]) < 1e-9)
-            {
-                return null;
-            }
-
-            for (int k = column; k <= n; k++)
-            {
-                (rows[column, k], rows[pivot, k]) = (rows[pivot, k], rows[column, k]);
-            }
-
-            for (int row = 0; row < n; row++)
-            {
-                double factor = row == column ? 0 : rows[row, column] / rows[column, column];
-                for (int k = column; k <= n; k++)
-                {
-                    rows[row, k] -= factor * rows[column, k];
-                }
-            }
-        }
-
-        double[] step = new double[n];
-        for (int row = 0; row < n; row++)
-        {
-            step[row] = rows[row, n] / rows[row, row];
-        }
-
-        return step;
     }
 
     private WishAnswer? Answer(int set, double[] values)
@@ -225,7 +103,7 @@ public sealed class WishSearch
                 continue;
             }
 
-            double now = _from.Rig.Get(_allowed[i].Measure).Centimetres;
+            double now = _points.From.Rig.Get(_points.Allowed[i].Measure).Centimetres;
             double by = Math.Round(values[i] - now, 1);
             if (by == 0)
             {
@@ -234,101 +112,30 @@ public sealed class WishSearch
             }
 
             rounded[i] = now + by;
-            minutes += _allowed[i].Minutes;
-            steps.Add(new(_allowed[i].Measure, Length.FromCentimetres(by)));
+            minutes += _points.Allowed[i].Minutes;
+            steps.Add(new(_points.Allowed[i].Measure, Length.FromCentimetres(by)));
         }
 
-        return At(rounded) is { } after ? new(steps, after, minutes) : null;
+        return _points.At(rounded) is { } after ? new(steps, after, minutes) : null;
     }
 
     private (double Least, double Most)? Range()
     {
         (double least, double most) = (double.PositiveInfinity, double.NegativeInfinity);
-        double[] values = new double[_allowed.Count];
-        for (int corner = 0; corner < 1 << _allowed.Count; corner++)
+        double[] values = new double[_points.Allowed.Count];
+        for (int corner = 0; corner < 1 << _points.Allowed.Count; corner++)
         {
             for (int i = 0; i < values.Length; i++)
             {
-                values[i] = (corner >> i & 1) == 1 ? _allowed[i].Most.Centimetres : _allowed[i].Least.Centimetres;
+                values[i] = (corner >> i & 1) == 1 ? _points.Allowed[i].Most.Centimetres : _points.Allowed[i].Least.Centimetres;
             }
 
-            if (At(values) is { } stroke)
+            if (_points.At(values) is { } stroke)
             {
-                (least, most) = (Math.Min(least, stroke[_wishes[0].Figure]), Math.Max(most, stroke[_wishes[0].Figure]));
+                (least, most) = (Math.Min(least, stroke[_points.Wishes[0].Figure]), Math.Max(most, stroke[_points.Wishes[0].Figure]));
             }
         }
 
         return least <= most ? (least, most) : null;
-    }
-
-    private double[] Now()
-    {
-        double[] values = new double[_allowed.Count];
-        for (int i = 0; i < values.Length; i++)
-        {
-            values[i] = _from.Rig.Get(_allowed[i].Measure).Centimetres;
-        }
-
-        return values;
-    }
-
-    private double Moved(double[] values)
-    {
-        double sum = 0;
-        for (int i = 0; i < values.Length; i++)
-        {
-            double room = _allowed[i].Most.Centimetres - _allowed[i].Least.Centimetres;
-            sum += room > 0 ? Math.Abs(values[i] - _from.Rig.Get(_allowed[i].Measure).Centimetres) / room : 0;
-        }
-
-        return sum;
-    }
-
-    private bool IsAllowed(int i, double value) =>
-        value >= _allowed[i].Least.Centimetres - CloseEnough && value <= _allowed[i].Most.Centimetres + CloseEnough;
-
-    private double[]? Misses(double[] values)
-    {
-        if (At(values) is not { } stroke)
-        {
-            return null;
-        }
-
-        double[] misses = new double[_wishes.Count];
-        for (int i = 0; i < misses.Length; i++)
-        {
-            misses[i] = stroke[_wishes[i].Figure] - _wishes[i].Value;
-        }
-
-        return misses;
-    }
-
-    private StrokeGeometry? At(double[] values)
-    {
-        SeatRig rig = _from.Rig;
-        (double width, double inboard, double length, double through) =
-            (rig.Width.Centimetres, rig.Inboard.Centimetres, rig.OarLength.Centimetres, rig.WorkThrough.Centimetres);
-        for (int i = 0; i < values.Length; i++)
-        {
-            switch (_allowed[i].Measure)
-            {
-                case RigMeasure.Inboard:
-                    inboard = values[i];
-                    break;
-                case RigMeasure.OarLength:
-                    length = values[i];
-                    break;
-                case RigMeasure.WorkThrough:
-                    through = values[i];
-                    break;
-                default:
-                    width = values[i];
-                    break;
-            }
-        }
-
-        return width > 0 && inboard > 0 && length > inboard
-            ? StrokeGeometry.Of(SeatRig.FromCentimetres(rig.Rowing, width, inboard, length, through), _from.Reach, _from.Points)
-            : null;
     }
 }

@@ -44,4 +44,28 @@ public class GearingTests
     [InlineData(86, 116, 116)]
     public void A_rig_that_does_not_hold_together_is_none(double width, double inboard, double length) =>
         Assert.Throws<ArgumentOutOfRangeException>(() => SeatRig.FromCentimetres(Rowing.Sweep, width, inboard, length, 15));
+
+    /// <summary>By hand: outboard 261 by a spread of 87 is 3; 200 by half a span of 160 is 2.5.</summary>
+    [Fact]
+    public void Gearing_divides_by_the_way_from_the_keel_line_to_the_pin()
+    {
+        Assert.Equal(3, Gearing.Of(Rowing.Sweep, Length.FromCentimetres(261), Length.FromCentimetres(87)), 1e-12);
+        Assert.Equal(2.5, Gearing.Of(Rowing.Scull, Length.FromCentimetres(200), Length.FromCentimetres(160)), 1e-12);
+        Assert.Throws<ArgumentOutOfRangeException>(() => Gearing.Of(Rowing.Sweep, Length.FromCentimetres(261), Length.Zero));
+    }
+
+    [Fact]
+    public void A_rig_after_steps_has_them_all_or_is_none()
+    {
+        var rig = SeatRig.FromCentimetres(Rowing.Sweep, 85, 115, 375, 15);
+
+        Assert.Equal(
+            SeatRig.FromCentimetres(Rowing.Sweep, 84, 116, 377, 12),
+            rig.After([Step(RigMeasure.Spread, -1), Step(RigMeasure.Inboard, 1), Step(RigMeasure.OarLength, 2), Step(RigMeasure.WorkThrough, -3)]));
+        Assert.Null(rig.After([Step(RigMeasure.Spread, -85)]));
+        Assert.Null(rig.After([Step(RigMeasure.Inboard, 260)]));
+        Assert.Throws<ArgumentOutOfRangeException>(() => rig.After([Step(RigMeasure.Height, 1)]));
+
+        static RigStep Step(RigMeasure measure, double by) => new(measure, Length.FromCentimetres(by));
+    }
 }
