@@ -32,6 +32,7 @@ internal sealed class PrintOptions
         DefaultValueFactory = _ => Words.Language.English.Tag,
     };
 
+    private readonly Option<string?> _standard = StandardOption.MakeForAShed();
     private readonly StoreOptions _store = StoreOptions.OfAClub(StoreOptions.InsteadOfFiles);
     private readonly MannerOptions _manner = new();
 
@@ -47,6 +48,7 @@ internal sealed class PrintOptions
         command.Add(_files);
         command.Add(_output);
         command.Add(_boats);
+        command.Add(_standard);
         command.Add(_language);
         command.Add(_replace);
         _store.AddTo(command);
@@ -63,5 +65,8 @@ internal sealed class PrintOptions
         result.GetValue(_boats) ?? [],
         result.GetValue(_output)!,
         result.GetValue(_replace),
-        Language.Of(result.GetValue(_language)));
+        Language.Of(result.GetValue(_language)))
+    {
+        Standard = result.GetValue(_standard),
+    };
 }

@@ -11,4 +11,8 @@ namespace Gatewright.Cli.Print;
 /// <param name="Replace">Whether what is there by that name is replaced.</param>
 /// <param name="Language">The language on paper.</param>
 internal sealed record PrintRequest(
-    IReadOnlyList<string> Files, StorePlace? Place, IReadOnlyList<string> Boats, string Output, bool Replace, Language Language);
+    IReadOnlyList<string> Files, StorePlace? Place, IReadOnlyList<string> Boats, string Output, bool Replace, Language Language)
+{
+    /// <summary>What to judge by, a name or a file; null for what the shed judges by itself.</summary>
+    public string? Standard { get; init; }
+}

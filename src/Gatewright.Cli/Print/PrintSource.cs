@@ -2,6 +2,7 @@ using Gatewright.Cli.CheckShed;
 using Gatewright.Cli.Clubs.Keeping;
 using Gatewright.Cli.Terminals;
 using Gatewright.Core.Checking;
+using Gatewright.Core.Judging;
 using Gatewright.Journal.Exchange;
 using Gatewright.Journal.Exchange.Recording;
 using Gatewright.Journal.Facts;
@@ -24,12 +25,14 @@ internal static class PrintSource
         (Club Club, string Title, Func<string, string> NameOf)? opened = request.Place is { } place
             ? await OfClubAsync(place, errors, cancellation).ConfigureAwait(false)
             : OfFiles(request.Files, terminal, now, errors);
+        Standard? standard = opened is { Club: var club } ? StandardOf(request, club, errors) : null;
         if (opened is not { } shed || errors.Count > 0)
         {
             return null;
         }
 
-        IReadOnlyList<BoatStanding> all = await ShedVerdicts.Of(shed.Club).AllAsync().ConfigureAwait(false);
+        ShedVerdicts verdicts = standard is null ? ShedVerdicts.Of(shed.Club) : ShedVerdicts.By(standard, shed.Club);
+        IReadOnlyList<BoatStanding> all = await verdicts.AllAsync().ConfigureAwait(false);
         IReadOnlyList<BoatStanding> boats = Chosen(shed.Club, all, request.Boats, errors);
         return errors.Count > 0
             ? null
@@ -37,6 +40,20 @@ internal static class PrintSource
                 shed.Club,
                 boats,
                 new(shed.Title, DateOnly.FromDateTime(now.UtcDateTime), Wording.In(request.Language)) { NameOf = shed.NameOf });
+    }
+
+    /// <summary>The standard that was asked for; null for none.</summary>
+    private static Standard? StandardOf(PrintRequest request, Club club, List<InputProblem> errors)
+    {
+        if (request.Standard is not { } name)
+        {
+            return null;
+        }
+
+        (Standard? chosen, IReadOnlyList<InputProblem> wrong, _) = Inputs.StandardChoice.Read(
+            name, request.Place is null ? Standard.BuiltIn : [.. StandardsView.Of(club).Values]);
+        errors.AddRange(wrong);
+        return chosen;
     }
 
     private static async Task<(Club, string, Func<string, string>)?> OfClubAsync(

@@ -1,4 +1,5 @@
 using Gatewright.Core.Checking;
+using Gatewright.Core.Judging;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
 
@@ -14,7 +15,12 @@ internal sealed record JudgedBoat(
     BoatStanding Standing, BoatRecord? Record, CheckSettings Settings, Shelves OfAll, Shelves OfBoat)
 {
     /// <summary>A boat judged; null where nothing is on record of it.</summary>
-    public static JudgedBoat? Of(Club club, string key, CheckSettings ofClub, Shelves ofAll)
+    /// <param name="club">The club.</param>
+    /// <param name="key">The boat's key.</param>
+    /// <param name="ofClub">What it is judged by, but for the standard.</param>
+    /// <param name="ofAll">The shelves that every boat is read from.</param>
+    /// <param name="instead">A standard in place of the boat's or the club's.</param>
+    public static JudgedBoat? Of(Club club, string key, CheckSettings ofClub, Shelves ofAll, Standard? instead = null)
     {
         var view = new BoatView(club, key);
         if (view.Records.Count == 0)
@@ -23,7 +29,7 @@ internal sealed record JudgedBoat(
         }
 
         BoatRecord? record = view.Record(ofClub.Diagnosing.Measuring) is { Current.Readings.Count: > 0 } read ? read : null;
-        CheckSettings settings = ofClub with { Standard = ClubSettings.Of(club, view) };
+        CheckSettings settings = ofClub with { Standard = instead ?? ClubSettings.Of(club, view) };
         return new(new(view, record?.Check(settings)), record, settings, ofAll, Shelves.OfBoat(club, key));
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
+using Gatewright.Core.Judging;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
@@ -24,17 +25,18 @@ public sealed class ShedVerdicts
     private readonly Lazy<Shelves> _ofAll;
     private readonly Dictionary<string, JudgedBoat> _before;
     private readonly ConcurrentDictionary<string, Lazy<Task<JudgedBoat?>>> _boats = [];
+    private readonly Standard? _instead;
 
     private ShedVerdicts(
-        Club club, Lazy<Task<ChancesView>>? count, Lazy<Task<PriorChances>> chances, Dictionary<string, JudgedBoat> before)
+        Club club, Lazy<Task<ChancesView>>? count, Lazy<Task<PriorChances>> chances, Dictionary<string, JudgedBoat> before, Standard? instead = null)
     {
-        (_club, _count, _chances, _before) = (club, count, chances, before);
+        (_club, _count, _chances, _before, _instead) = (club, count, chances, before, instead);
         _settings = new(() => Task.Run(async () => ClubSettings.Of(club, await chances.Value.ConfigureAwait(false))));
         _ofAll = new(() => Shelves.OfAll(club));
     }
 
-    private ShedVerdicts(Club club, Lazy<Task<ChancesView>> count, Dictionary<string, JudgedBoat> before)
-        : this(club, count, new(async () => ClubSettings.Chances(await count.Value.ConfigureAwait(false))), before)
+    private ShedVerdicts(Club club, Lazy<Task<ChancesView>> count, Dictionary<string, JudgedBoat> before, Standard? instead = null)
+        : this(club, count, new(async () => ClubSettings.Chances(await count.Value.ConfigureAwait(false))), before, instead)
     {
     }
 
@@ -44,6 +46,9 @@ public sealed class ShedVerdicts
 
     /// <summary>The boats of a club of which nothing is worked out yet.</summary>
     public static ShedVerdicts Of(Club club) => new(club, Counted(club, null), []);
+
+    /// <summary>The boats of a club, all judged by a standard in place of their own.</summary>
+    public static ShedVerdicts By(Standard standard, Club club) => new(club, Counted(club, null), [], standard);
 
     /// <summary>The same, judged by chances that somebody else counts: asked for once, when the first boat is.</summary>
     public static ShedVerdicts Of(Club club, Func<Task<PriorChances>> chances) => new(club, null, new(chances), []);
@@ -77,7 +82,7 @@ public sealed class ShedVerdicts
     private async Task<JudgedBoat?> JudgeAsync(string key)
     {
         CheckSettings settings = await _settings.Value.ConfigureAwait(false);
-        return _before.GetValueOrDefault(key)?.In(_club, settings, _ofAll.Value) ?? JudgedBoat.Of(_club, key, settings, _ofAll.Value);
+        return _before.GetValueOrDefault(key)?.In(_club, settings, _ofAll.Value) ?? JudgedBoat.Of(_club, key, settings, _ofAll.Value, _instead);
     }
 
     /// <summary>What was not asked for since it was last worked out may yet hold: it is looked at when it is asked for again.</summary>

@@ -9,6 +9,9 @@ namespace Gatewright.Printing.RigSheets;
 /// </summary>
 internal sealed class GateFigures(Imprint imprint, Leaf leaf)
 {
+    /// <summary>How high the figures of a gate are, with the room around them, millimetres.</summary>
+    public const double Height = (3 * Step) + 0.4;
+
     private const double Step = 4.8;
     private const double FromKeel = 25.5;
     private const double Block = 35;
@@ -48,19 +51,19 @@ internal sealed class GateFigures(Imprint imprint, Leaf leaf)
         double right = side == Side.Port ? keel - FromKeel : keel + FromKeel + Block;
 
         // In the order in which it is read, for whoever has the page read out.
-        leaf.Text(imprint.Say.Names.Station(pitch.Station), right - Block, y, Lettering.Small);
+        leaf.Text(imprint.Say.Names.Station(pitch.Station), right - Block, y, Lettering.Note);
         leaf.Text(open + pitch.Value, right - forU, y, value, Align.Right);
         leaf.Text(u, right, y, Lettering.Note, Align.Right);
     }
 
     private void Pin(SheetGate gate, double middle)
     {
-        double left = gate.Gate.Side == Side.Port ? Frame.Left : Frame.Right - 25.5;
-        double y = middle - ((gate.Pin.Count - 1) * Lettering.Small.LineMm / 2) + (Lettering.Small.CapitalMm / 2);
+        double left = gate.Gate.Side == Side.Port ? Frame.Left : Frame.Right - 26.5;
+        double y = middle - ((gate.Pin.Count - 1) * Lettering.Note.LineMm / 2) + (Lettering.Note.CapitalMm / 2);
         foreach (string line in gate.Pin)
         {
-            leaf.Fit(line, left, y, 25.5, Lettering.Small, Lettering.LeastInTheHand);
-            y += Lettering.Small.LineMm;
+            leaf.Fit(line, left, y, 26.5, Lettering.Note, Lettering.LeastInTheHand);
+            y += Lettering.Note.LineMm;
         }
     }
 }

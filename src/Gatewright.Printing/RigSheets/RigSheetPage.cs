@@ -7,7 +7,6 @@ namespace Gatewright.Printing.RigSheets;
 /// <summary>Lays a rig sheet out: who the boat is and how it stands, then the boat itself, then its rig and what is open.</summary>
 internal sealed class RigSheetPage(Book book, RigSheet sheet)
 {
-    private const double SmallestRow = 14.8;
     private const double LargestRow = 24;
 
     private readonly Imprint _imprint = book.Imprint;
@@ -114,6 +113,19 @@ internal sealed class RigSheetPage(Book book, RigSheet sheet)
         }
 
         return new(_imprint, [.. sheet.Measures.Where(m => isAnyTaken ? m.IsMeasured : m.IsFirst)], boatClass);
+    }
+
+    /// <summary>
+    /// Three lines at a gate take 14.8 mm. Where no two neighbours have a gate on one side, as in most sweep boats, a gate has its
+    /// neighbours' rows for itself too, and what is then least is the mark of a verdict beside the pin.
+    /// </summary>
+    private double SmallestRow
+    {
+        get
+        {
+            var gates = sheet.Gates.Select(g => g.Gate).ToHashSet();
+            return gates.Any(g => gates.Contains(g with { Seat = g.Seat + 1 })) ? GateFigures.Height : Math.Max(GateFigures.Height / 2, 8.4);
+        }
     }
 
     private static double Ends(BoatClass boatClass) => (boatClass.IsCoxed ? 6 : 0) + 4;

@@ -1,10 +1,13 @@
 using System.Text;
 using System.Text.Json;
+using Gatewright.Cli.Print;
 using Gatewright.Cli.Tests.Clubs;
 using Gatewright.Cli.Tests.Harness;
 using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
+using Gatewright.Core.Judging;
 using Gatewright.Journal.Facts;
+using Gatewright.Words;
 
 namespace Gatewright.Cli.Tests.Print;
 
@@ -37,6 +40,33 @@ public sealed class PrintTests(ClubStores stores)
 
         Assert.Equal(0, ProgramRun.Of("print", "shed", ExampleFiles.Small, "-o", file, "--replace").Status);
         Assert.NotEqual("mine", File.ReadAllText(file));
+    }
+
+    /// <summary>Gates of 3° are at the club's limit of 3 and under the race's of 3.5.</summary>
+    [Theory]
+    [InlineData(null, "club", Verdict.Good)]
+    [InlineData("race", "race", Verdict.Adjust)]
+    public async Task The_shed_is_judged_by_the_standard_asked_for(string? standard, string name, Verdict verdict)
+    {
+        using var readings = new TemporaryFile([
+            "boat,class,seat,side,at,reading,bow_high,port_low",
+            .. from seat in (int[])[1, 2] from at in (string[])["catch", "abeam", "finish"] select $"Teal,2-,{seat},{(seat == 1 ? "starboard" : "port")},{at},3,0,0"]);
+        PrintRequest request = new([readings.Path], null, [], "out.pdf", false, Language.English) { Standard = standard };
+
+        PrintedShed shed = (await PrintSource.OpenAsync(
+            request, new(Stream.Null, false, TextWriter.Null, TextWriter.Null, default, null), DateTimeOffset.UnixEpoch, [], TestContext.Current.CancellationToken))!;
+
+        BoatVerdict judged = shed.Boats.Single().Check!.Verdict;
+        Assert.Equal((name, verdict), (judged.Standard.Name, judged.Verdict));
+    }
+
+    [Fact]
+    public void A_standard_that_is_none_is_told_of()
+    {
+        ProgramRun run = ProgramRun.Of("print", "sheet", ExampleFiles.Small, "--standard", "regatta", "-o", Path.Combine(stores.NewFolder(), "out.pdf"));
+
+        Assert.Equal(2, run.Status);
+        Assert.Contains("--standard: 'regatta' is neither a standard (club, race) nor a file.", run.Error, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -69,6 +69,40 @@ public class RigSheetTests
         }
     }
 
+    /// <summary>An eight with every reading and every usual measure, and a gate to be seen to: all of it on one page, seat beside seat.</summary>
+    [Theory]
+    [InlineData("en")]
+    [InlineData("de")]
+    public void An_eight_read_and_measured_throughout_has_one_page(string tag)
+    {
+        ExampleClub club = ExampleClub.Of("boat,class,seat,side,item,at,reading,bow_high,port_low\n" + string.Join('\n', Enumerable.Range(1, 8).SelectMany(Seat)));
+        using var pdf = new Poppler(RigSheetPrint.Of(club.Club, club.Boats(), ExampleClub.Imprint(Language.Of(tag))));
+
+        Page page = Assert.Single(pdf.Pages());
+        string said = pdf.Said();
+        Assert.All((string[])["84.6", "85.3", "114.6", "115.3", "375.1", "375.8"], value => Assert.Contains(value, said.Replace(',', '.'), StringComparison.Ordinal));
+
+        // A gate's three pitches keep clear of those of the next gate on its side.
+        List<Word> catches = [.. page.Words.Where(w => w.Text == (tag == "en" ? "catch" : "Auslage") && w.Top < 200 && w.Left > 105).OrderBy(w => w.Top)];
+        List<Word> finishes = [.. page.Words.Where(w => w.Text == (tag == "en" ? "finish" : "Endzug") && w.Top < 200 && w.Left > 105).OrderBy(w => w.Top)];
+        Assert.Equal(4, catches.Count);
+        Assert.All(catches.Skip(1).Zip(finishes), pair => Assert.True(pair.First.Top > pair.Second.Bottom));
+
+        static IEnumerable<string> Seat(int seat)
+        {
+            string side = seat % 2 == 0 ? "port" : "starboard";
+            foreach ((string at, double degrees) in ((string, double)[])[("catch", 4), ("abeam", 4), ("finish", 3.5)])
+            {
+                yield return FormattableString.Invariant($"Heron,8+,{seat},{side},gate,{at},{degrees - (seat == 5 ? 2.5 : 0)},0.2,0.1");
+            }
+
+            foreach ((string item, double centimetres) in ((string, double)[])[("spread", 84.5), ("work-through", 15), ("inboard", 114.5), ("oar-length", 375), ("height", 16.5)])
+            {
+                yield return FormattableString.Invariant($"Heron,8+,{seat},{(item is "spread" or "work-through" ? "" : side)},{item},,{centimetres + (0.1 * seat):0.0},,");
+            }
+        }
+    }
+
     [Fact]
     public void The_rig_stands_beside_its_targets_with_its_uncertainty()
     {
