@@ -34,7 +34,7 @@ public static class JobPlan
     }
 
     /// <summary>The work, step by step; after loosened bolts the last step is to tighten and look.</summary>
-    private static IReadOnlyList<string> Steps(Remedy remedy, Wording say) => remedy.Cautions.Contains(Caution.Bolts)
+    internal static IReadOnlyList<string> Steps(Remedy remedy, Wording say) => remedy.Cautions.Contains(Caution.Bolts)
         ? [.. say.Remedies.Steps(remedy), say.Cautions.Of(Caution.Bolts)]
         : say.Remedies.Steps(remedy);
 

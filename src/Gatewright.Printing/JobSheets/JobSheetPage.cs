@@ -13,7 +13,7 @@ using Gatewright.Words;
 namespace Gatewright.Printing.JobSheets;
 
 /// <summary>Lays a job out: what and where, the steps to tick, parts, cautions where the hand is, and the re-check to write down.</summary>
-internal sealed class JobSheetPage(Book book, Club club, JobView job, BoatStanding? boat)
+internal sealed class JobSheetPage(Book book, Club club, JobView job, BoatStanding? boat, IReadOnlyList<string> steps)
 {
     private const double PlanWidth = 48;
 
@@ -30,9 +30,9 @@ internal sealed class JobSheetPage(Book book, Club club, JobView job, BoatStandi
         flow.Narrow(beside, PlanWidth);
         flow.Heading(_imprint.Texts["Job.Steps"]);
         flow.Y += 1;
-        for (int step = 0; step < job.Plan.Steps.Count; step++)
+        for (int step = 0; step < steps.Count; step++)
         {
-            flow.ToTick(job.Plan.Steps[step], Lettering.Work, job.StepsDone.Contains(step));
+            flow.ToTick(steps[step], Lettering.Work, job.StepsDone.Contains(step));
         }
 
         Parts(flow);
@@ -95,7 +95,7 @@ internal sealed class JobSheetPage(Book book, Club club, JobView job, BoatStandi
         IReadOnlyList<string> cautions = _imprint.Say.Cautions.Each(
             JobCautions.Of(JobCautions.Remedies(job), boat).Where(c => c is not Caution.Defer));
         flow.Heading(_imprint.Texts["Job.Mind"]);
-        foreach (string caution in cautions.Except(job.Plan.Steps))
+        foreach (string caution in cautions.Except(steps))
         {
             HeldBox.Draw(flow, null, caution);
         }

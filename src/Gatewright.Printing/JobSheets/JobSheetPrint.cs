@@ -1,3 +1,5 @@
+using Gatewright.Core.Checking;
+using Gatewright.Journal.Jobs;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Standing;
 using Gatewright.Journal.Views;
@@ -15,12 +17,15 @@ public static class JobSheetPrint
     /// <exception cref="Faces.MissingFaceException">There is no typeface on this machine.</exception>
     public static byte[] Of(Club club, IReadOnlyList<(JobView Job, BoatStanding? Boat)> jobs, Imprint imprint)
     {
+        ArgumentNullException.ThrowIfNull(jobs);
         ArgumentNullException.ThrowIfNull(imprint);
+        CheckSettings settings = ClubSettings.Of(club);
+        IReadOnlyList<string>[] steps = [.. jobs.Select(j => JobSteps.In(club, j.Job, settings, imprint.Say))];
         return Press.Print(imprint, imprint.Texts["Title.Job"], book =>
         {
-            foreach ((JobView job, BoatStanding? boat) in jobs)
+            for (int i = 0; i < jobs.Count; i++)
             {
-                new JobSheetPage(book, club, job, boat).Draw();
+                new JobSheetPage(book, club, jobs[i].Job, jobs[i].Boat, steps[i]).Draw();
             }
 
             if (jobs.Count == 0)

@@ -37,6 +37,43 @@ public class JobSheetTests
         }
     }
 
+    /// <summary>Put down in English, read in German: the steps are those that the same remedy has there.</summary>
+    [Fact]
+    public void The_steps_stand_in_the_language_of_the_sheet()
+    {
+        var german = Wording.In(Language.German);
+        int told = 0;
+        foreach (JobView job in Printed.Jobs(Printed.Full))
+        {
+            if (JobRemedy.Of(Printed.Full.Club, job, ClubSettings.Of(Printed.Full.Club)) is not { } remedy)
+            {
+                continue;
+            }
+
+            told++;
+            using var pdf = new Poppler(JobSheetPrint.Of(Printed.Full.Club, [(job, null)], ExampleClub.Imprint(Language.German)));
+            string said = pdf.Said();
+
+            Assert.All(german.Remedies.Steps(remedy), step => Assert.Contains(step, said, StringComparison.Ordinal));
+            Assert.All(job.Plan.Steps, step => Assert.DoesNotContain(step, said, StringComparison.Ordinal));
+        }
+
+        Assert.True(told > 0, "No job of the example has a remedy.");
+    }
+
+    /// <summary>Words of a person's own are nobody's to translate.</summary>
+    [Fact]
+    public void Steps_that_the_remedy_does_not_make_stay_as_they_were_put_down()
+    {
+        JobView open = Printed.Jobs(Printed.Full)[0];
+        ExampleClub own = Printed.Afresh().With(open.Plan with { Job = "own", Steps = ["Ask the boatbuilder first.", .. open.Plan.Steps] });
+        JobView job = Printed.Jobs(own).Single(j => j.Plan.Job == "own");
+        using var pdf = new Poppler(JobSheetPrint.Of(own.Club, [(job, null)], ExampleClub.Imprint(Language.German)));
+        string said = pdf.Said();
+
+        Assert.All(job.Plan.Steps, step => Assert.Contains(step, said, StringComparison.Ordinal));
+    }
+
     /// <summary>A step that was done is ticked: its box has more ink in it than one that was not.</summary>
     [Fact]
     public void A_step_that_was_done_is_ticked()
