@@ -1,6 +1,5 @@
 using System.Net;
 using System.Text.Json;
-using Gatewright.Journal.Entries;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Members;
 using Gatewright.Server.Tests.Hosting;
