@@ -10,6 +10,7 @@ using Gatewright.App.Keeping.People;
 using Gatewright.App.Keeping.Settings;
 using Gatewright.App.Keeping.Standards;
 using Gatewright.App.Keeping.Stores;
+using Gatewright.App.OnTheWater;
 using Gatewright.App.Printing;
 using Gatewright.App.Reporting;
 using Gatewright.App.Round;
@@ -52,6 +53,7 @@ public class UsedTextsTests
             "ReadAgain-level", "ReadAgain-gauge", "ReadAgain-riggers", "ReadAgain-doubt",
         ],
         [typeof(KeepingTexts)] = new[] { "Boats", "Racks", "Stores", "Gauges", "Standards", "People", "Sharing", "Settings", "Explain", "Oars", "Print", "Targets", "Stroke" }.Select(p => p + "Line"),
+        [typeof(OnTheWaterTexts)] = Of<WishKind>("Kind."),
         [typeof(OarsTexts)] = [.. new[] { nameof(OarForm.Length), nameof(OarForm.Inboard), nameof(OarForm.Weight) }.Select(f => "Wrong" + f), .. Of<OarItem>("Head")],
         [typeof(PrintingTexts)] = [.. PrintPage.Documents, .. PrintPage.Documents.Select(d => d + "Line"), .. PrintPage.Kinds.Select(k => "Of" + k)],
         [typeof(PeopleTexts)] = Enum.GetValues<Role>().SelectMany(r => new[] { r.Word(), r.Word() + "May" }),

@@ -27,11 +27,11 @@ public sealed class GearingFormatTests
 
     /// <remarks>
     /// The whole with its eight keys, a measure with four, a figure with three; a change with three, its interaction with eight figures, what is done alone and
-    /// together with two, each with its steps of two and figures of five; a wish with three, the one figure wanted, an answer with three, its step and its eight figures.
+    /// together with two, each with its steps of two and figures of five; a wish with four, the one figure wanted, an answer with three, its step and its eight figures.
     /// </remarks>
     [Fact]
     public void The_schema_refuses_a_key_too_few_or_too_many() => Assert.Equal(
-        (8 + 1) + (4 + 1) + (3 + 1) + (3 + 1) + (8 + 1) + (2 * ((2 + 1) + (2 + 1) + (5 + 1))) + (3 + 1) + (1 + 1) + (3 + 1) + (2 + 1) + (8 + 1),
+        (8 + 1) + (4 + 1) + (3 + 1) + (3 + 1) + (8 + 1) + (2 * ((2 + 1) + (2 + 1) + (5 + 1))) + (4 + 1) + (1 + 1) + (3 + 1) + (2 + 1) + (8 + 1),
         s_schema.AssertRefusesKeysTooFewOrTooMany(Output));
 
     [Theory]

@@ -24,10 +24,10 @@ public sealed class OarsFormatTests
         s_schema.AssertValid(wrong.Output);
     }
 
-    /// <remarks>The whole with its four keys, a set with four, an item with seven, a judged oar with eight, a turn with four, an oar with ten, and its four figures with three.</remarks>
+    /// <remarks>The whole with its five keys, a set with four, an item with seven, a judged oar with eight, a turn with four, an oar with ten, and its four figures with three.</remarks>
     [Fact]
     public void The_schema_refuses_a_key_too_few_or_too_many() =>
-        Assert.Equal((4 + 1) + (4 + 1) + (7 + 1) + (8 + 1) + (4 + 1) + (10 + 1) + (4 * (3 + 1)), s_schema.AssertRefusesKeysTooFewOrTooMany(Output));
+        Assert.Equal((5 + 1) + (4 + 1) + (7 + 1) + (8 + 1) + (4 + 1) + (10 + 1) + (4 * (3 + 1)), s_schema.AssertRefusesKeysTooFewOrTooMany(Output));
 
     [Theory]
     [InlineData("$.format", "gatewright.oars/2")]
