@@ -39,7 +39,7 @@ public sealed class Sharing(HttpClient http, ThisDevice device, ClubInHand inHan
     /// <summary>Begins, in the background: no page waits for a network.</summary>
     private async Task BeginAsync()
     {
-        Exchange = new(http, device.Device, Random.Shared);
+        Exchange = new(http, device.Device, Random.Shared, PackedAsync);
         Exchange.Changed += status => _ = StandAsync(status);
         _following = new(Exchange, device.Device);
         _module = await script.InvokeAsync<IJSObjectReference>("import", "./sharing.js");
@@ -48,6 +48,10 @@ public sealed class Sharing(HttpClient http, ThisDevice device, ClubInHand inHan
         device.Device.HasNews += copy => _ = _module.InvokeVoidAsync("tellOthers", copy.Held.Club).AsTask();
         await _following.RunAsync(CancellationToken.None);
     }
+
+    // The browser packs by itself: a program that could would be 10 kB more to load.
+    private async ValueTask<byte[]?> PackedAsync(ReadOnlyMemory<byte> sent) =>
+        _module is { } browser ? await browser.InvokeAsync<byte[]?>("pack", sent.ToArray()) : null;
 
     /// <summary>Tries now.</summary>
     [JSInvokable]

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Reflection;
 
 namespace Gatewright.App.Frame;
@@ -11,47 +12,47 @@ public sealed class Pages : Assembly
 {
     private static readonly Type[] _pages =
     [
-        typeof(Boat.BoatPage),
-        typeof(Boat.GatePage),
-        typeof(Changing.ChangePage),
-        typeof(Changing.ComparePage),
-        typeof(Changing.KeptChangePage),
-        typeof(Changing.TravelPage),
-        typeof(Explaining.ExplainPage),
-        typeof(Frame.NoSuchPage),
-        typeof(Jobs.JobPage),
-        typeof(Jobs.JobsPage),
-        typeof(Jobs.NewJobPage),
-        typeof(Jobs.RecheckPage),
-        typeof(Keeping.Boats.BoatFormPage),
-        typeof(Keeping.Boats.BoatsPage),
-        typeof(Keeping.Gauges.GaugePage),
-        typeof(Keeping.Gauges.GaugesPage),
-        typeof(Keeping.MorePage),
-        typeof(Keeping.Oars.GunwalePage),
-        typeof(Keeping.Oars.OarFormPage),
-        typeof(Keeping.Oars.OarPage),
-        typeof(Keeping.Oars.OarSetPage),
-        typeof(Keeping.Oars.OarsPage),
-        typeof(Keeping.People.PeoplePage),
-        typeof(Keeping.Racks.RackPage),
-        typeof(Keeping.Racks.RacksPage),
-        typeof(Keeping.Settings.SettingsPage),
-        typeof(Keeping.Standards.StandardPage),
-        typeof(Keeping.Standards.StandardsPage),
-        typeof(Keeping.Stores.StoresPage),
-        typeof(OnTheWater.ChangePage),
-        typeof(OnTheWater.WaterPage),
-        typeof(Printing.PrintPage),
-        typeof(Reporting.ReportPage),
-        typeof(Rig.MeasurePage),
-        typeof(Rig.RigPage),
-        typeof(Rig.TargetsPage),
-        typeof(Round.ChoosePage),
-        typeof(Round.ReadPage),
-        typeof(Round.RoundPage),
-        typeof(SharingPages.SharingPage),
-        typeof(Shed.ShedPage),
+        Page<Boat.BoatPage>(),
+        Page<Boat.GatePage>(),
+        Page<Changing.ChangePage>(),
+        Page<Changing.ComparePage>(),
+        Page<Changing.KeptChangePage>(),
+        Page<Changing.TravelPage>(),
+        Page<Explaining.ExplainPage>(),
+        Page<Frame.NoSuchPage>(),
+        Page<Jobs.JobPage>(),
+        Page<Jobs.JobsPage>(),
+        Page<Jobs.NewJobPage>(),
+        Page<Jobs.RecheckPage>(),
+        Page<Keeping.Boats.BoatFormPage>(),
+        Page<Keeping.Boats.BoatsPage>(),
+        Page<Keeping.Gauges.GaugePage>(),
+        Page<Keeping.Gauges.GaugesPage>(),
+        Page<Keeping.MorePage>(),
+        Page<Keeping.Oars.GunwalePage>(),
+        Page<Keeping.Oars.OarFormPage>(),
+        Page<Keeping.Oars.OarPage>(),
+        Page<Keeping.Oars.OarSetPage>(),
+        Page<Keeping.Oars.OarsPage>(),
+        Page<Keeping.People.PeoplePage>(),
+        Page<Keeping.Racks.RackPage>(),
+        Page<Keeping.Racks.RacksPage>(),
+        Page<Keeping.Settings.SettingsPage>(),
+        Page<Keeping.Standards.StandardPage>(),
+        Page<Keeping.Standards.StandardsPage>(),
+        Page<Keeping.Stores.StoresPage>(),
+        Page<OnTheWater.ChangePage>(),
+        Page<OnTheWater.WaterPage>(),
+        Page<Printing.PrintPage>(),
+        Page<Reporting.ReportPage>(),
+        Page<Rig.MeasurePage>(),
+        Page<Rig.RigPage>(),
+        Page<Rig.TargetsPage>(),
+        Page<Round.ChoosePage>(),
+        Page<Round.ReadPage>(),
+        Page<Round.RoundPage>(),
+        Page<SharingPages.SharingPage>(),
+        Page<Shed.ShedPage>(),
     ];
 
     private Pages()
@@ -63,4 +64,7 @@ public sealed class Pages : Assembly
 
     /// <inheritdoc/>
     public override IEnumerable<Type> ExportedTypes => _pages;
+
+    /// <summary>Of a page nothing is left out when the app is published: the framework finds its parts by their names.</summary>
+    private static Type Page<[DynamicallyAccessedMembers(DynamicallyAccessedMemberTypes.All)] T>() => typeof(T);
 }

@@ -13,6 +13,16 @@ export function listen(program) {
   channel.onmessage = message => tell('WrittenElsewhere', message.data);
 }
 
+// What is sent, packed; nothing where this browser cannot.
+export async function pack(bytes) {
+  if (!globalThis.CompressionStream) {
+    return null;
+  }
+
+  const packed = new Blob([bytes]).stream().pipeThrough(new CompressionStream('gzip'));
+  return new Uint8Array(await new Response(packed).arrayBuffer());
+}
+
 export function tellOthers(club) {
   channel.postMessage(club);
 }

@@ -27,6 +27,10 @@
     place.toggleAttribute('data-old', isOld);
   };
 
+  // What of a page stands under its places: the boats, of a shed.
+  const contentOf = page => [...page.querySelector('#content')?.childNodes ?? []];
+  let seen = null;
+
   const base = new URL(document.baseURI).pathname;
   if (location.pathname === base) {
     const shed = kept('last-shed');
@@ -36,6 +40,7 @@
       app.innerHTML = shed;
       app.inert = true;
       asLastSeen(app);
+      seen = contentOf(app);
     }
   }
 
@@ -46,17 +51,23 @@
       const place = document.querySelector('.last-seen');
       const shed = location.pathname === base ? kept('last-shed') : null;
       if (place && shed) {
-        const seen = document.createElement('template');
-        seen.innerHTML = shed;
-        seen.content.querySelector('#content h1')?.remove();
+        // What stood there until now was put away by the framework, whole: it is put back, not made once more.
+        if (!seen) {
+          const page = document.createElement('template');
+          page.innerHTML = shed;
+          seen = contentOf(page.content);
+        }
+
         place.inert = true;
         asLastSeen(place);
-        place.replaceChildren(...seen.content.querySelector('#content')?.childNodes ?? []);
+        place.replaceChildren(...seen);
+        place.querySelector('h1')?.remove();
       }
     },
     namePage(name) { document.title = name ? name + ' · Gatewright' : 'Gatewright'; },
     outdateShed() { try { localStorage.setItem('gatewright.last-shed-old', ''); } catch { } },
     keepShed() {
+      seen = null;
       if (location.pathname === base) {
         try {
           localStorage.setItem('gatewright.last-shed', document.getElementById('app').innerHTML);

@@ -26,12 +26,13 @@ public sealed class Exchange
     /// <param name="http">How the server is spoken to; its base address is the server's, and it keeps cookies.</param>
     /// <param name="device">The device.</param>
     /// <param name="chance">What the differences of waits are drawn from.</param>
-    public Exchange(HttpClient http, Device device, Random chance)
+    /// <param name="gzip">Packs what is sent, where there is something to pack with; null sends it as it is.</param>
+    public Exchange(HttpClient http, Device device, Random chance, Func<ReadOnlyMemory<byte>, ValueTask<byte[]?>>? gzip = null)
     {
         ArgumentNullException.ThrowIfNull(http);
         ArgumentNullException.ThrowIfNull(device);
         _device = device;
-        _server = new(http);
+        _server = new(http, gzip);
         _waits = new(chance);
         Status = new(ExchangePhase.Sending, LastInTouch: InTouch(device));
         device.HasNews += _ => Say(

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.IO.Compression;
 using System.Net;
 using System.Net.Http.Headers;
 using System.Text.Json;
@@ -9,7 +8,9 @@ using Gatewright.Replica.Shelves;
 namespace Gatewright.Replica.Exchanging;
 
 /// <summary>The server as a device speaks to it: each method is one request.</summary>
-internal sealed class Server(HttpClient http)
+/// <param name="http">How it is reached.</param>
+/// <param name="gzip">Packs what is sent; null, or an answer of null, sends it as it is.</param>
+internal sealed class Server(HttpClient http, Func<ReadOnlyMemory<byte>, ValueTask<byte[]?>>? gzip = null)
 {
     private const string Lines = "application/x-ndjson";
 
@@ -26,13 +27,19 @@ internal sealed class Server(HttpClient http)
     }
 
     /// <summary>Sends lines of entries.</summary>
-    public Task<PushAnswer> PushAsync(string club, ReadOnlyMemory<byte> lines, CancellationToken cancellation)
+    public async Task<PushAnswer> PushAsync(string club, ReadOnlyMemory<byte> lines, CancellationToken cancellation)
     {
-        var content = new ByteArrayContent(Packed(lines));
+        byte[]? packed = gzip is null ? null : await gzip(lines).ConfigureAwait(true);
+        HttpContent content = packed is null ? new ReadOnlyMemoryContent(lines) : new ByteArrayContent(packed);
         content.Headers.ContentType = new(Lines);
-        content.Headers.ContentEncoding.Add("gzip");
-        return AskAsync(
-            HttpMethod.Post, $"api/clubs/{club}/entries", content, response => ReadAsync(response, ExchangeJson.Default.PushAnswer, cancellation), cancellation);
+        if (packed is not null)
+        {
+            content.Headers.ContentEncoding.Add("gzip");
+        }
+
+        return await AskAsync(
+            HttpMethod.Post, $"api/clubs/{club}/entries", content, response => ReadAsync(response, ExchangeJson.Default.PushAnswer, cancellation), cancellation)
+            .ConfigureAwait(true);
     }
 
     /// <summary>Asks for the entries after a number.</summary>
@@ -73,17 +80,6 @@ internal sealed class Server(HttpClient http)
                 : throw new ServerException(ServerTrouble.Unreachable, "The picture did not come whole.");
         },
         cancellation);
-
-    private static byte[] Packed(ReadOnlyMemory<byte> lines)
-    {
-        using var packed = new MemoryStream();
-        using (var gzip = new GZipStream(packed, CompressionLevel.Fastest, leaveOpen: true))
-        {
-            gzip.Write(lines.Span);
-        }
-
-        return packed.ToArray();
-    }
 
     private static long? Number(HttpResponseMessage response, string header) =>
         response.Headers.TryGetValues(header, out IEnumerable<string>? values)

@@ -82,5 +82,5 @@ internal sealed class Phone
         return status;
     }
 
-    private Exchange NewExchange(Device device) => new(_http, device, new(1));
+    private Exchange NewExchange(Device device) => new(_http, device, new(1), Gzip.PackAsync);
 }
