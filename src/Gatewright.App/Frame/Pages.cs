@@ -19,7 +19,7 @@ public sealed class Pages : Assembly
         Page<Changing.KeptChangePage>(),
         Page<Changing.TravelPage>(),
         Page<Explaining.ExplainPage>(),
-        Page<Frame.NoSuchPage>(),
+        Page<NoSuchPage>(),
         Page<Jobs.JobPage>(),
         Page<Jobs.JobsPage>(),
         Page<Jobs.NewJobPage>(),
@@ -59,12 +59,15 @@ public sealed class Pages : Assembly
     {
     }
 
+    /// <summary>What stands round them.</summary>
+    public static Type Frame { get; } = Page<Layout>();
+
     /// <summary>All of them.</summary>
     public static Pages All { get; } = new();
 
     /// <inheritdoc/>
     public override IEnumerable<Type> ExportedTypes => _pages;
 
-    /// <summary>Of a page nothing is left out when the app is published: the framework finds its parts by their names.</summary>
+    /// <summary>Of a page, and of their frame, nothing is left out when the app is published: the framework finds its parts by their names.</summary>
     private static Type Page<[DynamicallyAccessedMembers(DynamicallyAccessedMemberTypes.All)] T>() => typeof(T);
 }
