@@ -64,6 +64,12 @@
         place.querySelector('h1')?.remove();
       }
     },
+    // Told when what was drawn is on the screen, and whoever touches it at once has been answered: a page that nobody sees is
+    // never painted, and does not wait for it.
+    painted: () => new Promise(told => {
+      setTimeout(told, 1000);
+      requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(told, 150)));
+    }),
     namePage(name) { document.title = name ? name + ' · Gatewright' : 'Gatewright'; },
     outdateShed() { try { localStorage.setItem('gatewright.last-shed-old', ''); } catch { } },
     keepShed() {
