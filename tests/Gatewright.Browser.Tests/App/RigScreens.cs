@@ -20,6 +20,7 @@ internal sealed class RigScreens(IPage page, List<string> faults)
         await ChooseAsync("change", "#to", "crew:women", "#plan-head");
         await ChooseAsync("compare", "#with", "boat:meltemi", "#compared-head");
         await GoAsync("travel", ".steps");
+        await KeepChangeAsync();
     }
 
     /// <summary>One oar, how it is changed, and a set on the gunwale.</summary>
@@ -63,6 +64,18 @@ internal sealed class RigScreens(IPage page, List<string> faults)
         await page.Locator("section[aria-labelledby=m-spread] > details > summary").Last.ClickAsync();
         await HoldAsync("rig");
         await BackAsync();
+    }
+
+    /// <summary>A change put among the jobs, its first step done.</summary>
+    private async Task KeepChangeAsync()
+    {
+        await FollowAsync("boat/dunlin/change", "#to");
+        await page.Locator("#to").SelectOptionAsync("crew:women");
+        await page.Locator("#keep-change").ClickAsync();
+        await page.Locator("main .again").WaitForAsync();
+        await page.Locator("main .steps input").First.CheckAsync();
+        await page.Locator("main .steps .done").First.WaitForAsync();
+        await HoldAsync("change-kept");
     }
 
     private async Task ChooseAsync(string what, string choice, string chosen, string shows)
