@@ -73,7 +73,7 @@ internal sealed class RigScreens(IPage page, List<string> faults)
         await page.Locator("#to").SelectOptionAsync("crew:women");
         await page.Locator("#keep-change").ClickAsync();
         await page.Locator("main .again").WaitForAsync();
-        await page.Locator("main .steps input").First.CheckAsync();
+        await page.Locator("main .steps input").First.ClickAsync();
         await page.Locator("main .steps .done").First.WaitForAsync();
         await HoldAsync("change-kept");
     }
