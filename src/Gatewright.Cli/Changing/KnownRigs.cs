@@ -130,6 +130,10 @@ internal sealed class KnownRigs
             : CrewRig.Of(name, rig, RigTargets.Starting(rig.Class, crew), Standard.Club);
     }
 
+    /// <summary>What a boat is judged by.</summary>
+    public Standard StandardOf(string boat) =>
+        KeyOf(boat) is { } key ? ClubSettings.Of(_club, new BoatView(_club, key)) : Standard.Club;
+
     private void Add(CheckSettings settings, Func<RigOfBoat, bool> isKnown)
     {
         var titles = new ThingTitles(_club, Things.Boat);

@@ -31,7 +31,7 @@ internal static class TravelCommand
             return null;
         }
 
-        var sheet = TravelSheet.Of(rig, ChangeSettings.Default);
+        var sheet = TravelSheet.Of(rig, rigs.StandardOf(rig.Name), ChangeSettings.Default);
         return new(ChangeJson.Text(ChangeMapping.Of(sheet)), [.. Lines(sheet)], ExitStatus.Good);
     }
 

@@ -48,17 +48,25 @@ public sealed record TargetRig(
     public static bool IsAimed(RigItem item) =>
         item is not (RigItem.GatePitch or RigItem.PitchCatch or RigItem.PitchFinish or RigItem.Overlap);
 
-    /// <summary>What is aimed at; null where nothing is.</summary>
+    /// <summary>What is aimed at; null where nothing is. In sweep the aim of the other side holds where this one has none.</summary>
     public RigAim? Find(RigItem item, RigPlace place, Rowing rowing)
     {
+        RigAim? ofSeat = null;
         foreach (RigAim aim in Aims)
         {
-            if (aim.Item == item && aim.Place.Seat == place.Seat && (rowing == Rowing.Sweep || aim.Place.Side == place.Side))
+            if (aim.Item != item || aim.Place.Seat != place.Seat)
+            {
+                continue;
+            }
+
+            if (aim.Place.Side == place.Side)
             {
                 return aim;
             }
+
+            ofSeat ??= aim;
         }
 
-        return null;
+        return rowing == Rowing.Sweep ? ofSeat : null;
     }
 }

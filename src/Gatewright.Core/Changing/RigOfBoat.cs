@@ -23,18 +23,27 @@ public sealed record RigOfBoat(
     public static RigOfBoat Of(string name, BoatClass boatClass, IReadOnlyList<GatePlace> gates, IReadOnlyList<RigValue> values) =>
         new(name, boatClass, gates, values, [], [], new Dictionary<GatePlace, double>());
 
-    /// <summary>An item at a place; null where it is not known. A sweep seat has one gate, whichever its side.</summary>
+    /// <summary>An item at a place; null where it is not known. A sweep seat has one gate, whichever its side: what is known of the other side holds
+    /// where nothing is of this one.</summary>
     public RigValue? Find(RigItem item, RigPlace place)
     {
+        RigValue? ofSeat = null;
         foreach (RigValue value in Values)
         {
-            if (value.Item == item && IsAt(value.Place, place))
+            if (value.Item != item || value.Place.Seat != place.Seat)
+            {
+                continue;
+            }
+
+            if (value.Place.Side == place.Side)
             {
                 return value;
             }
+
+            ofSeat ??= value;
         }
 
-        return null;
+        return Class.Rowing == Rowing.Sweep ? ofSeat : null;
     }
 
     /// <summary>The mark of the rigger at a gate; null where none is known.</summary>
@@ -71,7 +80,4 @@ public sealed record RigOfBoat(
 
         return null;
     }
-
-    private bool IsAt(RigPlace one, RigPlace other) =>
-        one.Seat == other.Seat && (Class.Rowing == Rowing.Sweep || one.Side == other.Side);
 }

@@ -1,3 +1,4 @@
+using Gatewright.Core.Judging;
 using Gatewright.Core.Mending;
 using Gatewright.Core.Rig;
 
@@ -14,13 +15,17 @@ public sealed record TravellingRigger(GatePlace Gate, string? Mark);
 /// <param name="Expected">
 /// What it should show if nothing changed: what was known before, and how well riggers come back; null where nothing was known.
 /// </param>
-public sealed record QuickReading(RigItem Item, RigPlace Place, RigEstimate? Expected)
+/// <param name="Floor">Of the pitch at the catch, degrees: below it the blade may dive, whatever was expected; null for all else.</param>
+public sealed record QuickReading(RigItem Item, RigPlace Place, RigEstimate? Expected, double? Floor = null)
 {
     /// <summary>The lowest figure that is nothing to wonder at; null where nothing was known.</summary>
     public double? Lowest => Expected is { } e ? e.Value - (RigComparison.Apart * e.U) : null;
 
     /// <summary>The highest figure that is nothing to wonder at; null where nothing was known.</summary>
     public double? Highest => Expected is { } e ? e.Value + (RigComparison.Apart * e.U) : null;
+
+    /// <summary>Whether a figure below the floor would be nothing to wonder at: then that it is unchanged says nothing for it.</summary>
+    public bool ReachesBelowFloor => Floor is { } floor && !(Lowest >= floor);
 }
 
 /// <summary>
@@ -36,17 +41,21 @@ public sealed record TravelSheet(RigOfBoat Rig, IReadOnlyList<TravellingRigger> 
     public static IReadOnlyList<Caution> Cautions { get; } = [Caution.Lifting, Caution.Bolts, Caution.Defer];
 
     /// <summary>The sheet of a boat.</summary>
+    /// <param name="rig">The rig as it leaves.</param>
+    /// <param name="standard">What the boat is judged by.</param>
+    /// <param name="settings">How well riggers come back.</param>
     /// <remarks>
     /// Riggers come off from the bow, a port one and a starboard one in turn, so that the hull on its trestles does not get heavy on one
     /// side (common practice). Of the readings after it each gate is read once, at the catch, where a blade that dives begins to: there
     /// a pin that came back leaning aft and one leaning out both show. Of spread or span, and of height, the ends of the boat are
     /// measured on both sides: a rigger on the wrong seat or a spacer left off shows there first.
     /// </remarks>
-    public static TravelSheet Of(RigOfBoat rig, ChangeSettings settings)
+    public static TravelSheet Of(RigOfBoat rig, Standard standard, ChangeSettings settings)
     {
         ArgumentNullException.ThrowIfNull(rig);
+        ArgumentNullException.ThrowIfNull(standard);
         ArgumentNullException.ThrowIfNull(settings);
-        return new(rig, InTurn(rig), Readings(rig, settings));
+        return new(rig, InTurn(rig), Readings(rig, standard.Catch.Floor.Degrees, settings));
     }
 
     private static List<TravellingRigger> InTurn(RigOfBoat rig)
@@ -68,14 +77,14 @@ public sealed record TravelSheet(RigOfBoat Rig, IReadOnlyList<TravellingRigger> 
         return off;
     }
 
-    private static List<QuickReading> Readings(RigOfBoat rig, ChangeSettings settings)
+    private static List<QuickReading> Readings(RigOfBoat rig, double floor, ChangeSettings settings)
     {
         var readings = new List<QuickReading>();
 
         // Aft and out alike: cos² + sin² of the oar's angle is 1, so that a pitch is uncertain by as much as either lean.
         foreach (GatePlace gate in rig.Gates)
         {
-            readings.Add(Reading(rig, RigItem.PitchCatch, new(gate.Seat, gate.Side), settings.Mending.NewPinU.Degrees));
+            readings.Add(Reading(rig, RigItem.PitchCatch, new(gate.Seat, gate.Side), settings.Mending.NewPinU.Degrees) with { Floor = floor });
         }
 
         // Sweep: the seats nearest the ends on each side; scull: the end seats, which have both.
@@ -101,6 +110,7 @@ public sealed record TravelSheet(RigOfBoat Rig, IReadOnlyList<TravellingRigger> 
     }
 
     /// <summary>Before and after are two readings: what either is uncertain by counts.</summary>
+    /// <remarks>The zero of a gauge read both times counts twice, for it may have moved on the road: the range is then rather too wide.</remarks>
     private static QuickReading Reading(RigOfBoat rig, RigItem item, RigPlace place, double refitted)
     {
         if (rig.Find(item, place)?.Value is not { } before)

@@ -6,7 +6,7 @@ namespace Gatewright.Core.Stroke;
 /// <summary>A seat's rig as it is known: measured where it was, else taken from the targets, and how well.</summary>
 /// <param name="Rig">The four measures.</param>
 /// <param name="Covariance">Theirs, in the order of <see cref="SeatRig.Measures"/>, in square centimetres.</param>
-/// <param name="Assumed">Which of them nobody measured.</param>
+/// <param name="Assumed">Which of them nobody measured, or were measured so that they cannot be.</param>
 public sealed record MeasuredSeat(SeatRig Rig, CovarianceMatrix Covariance, IReadOnlyList<RigMeasure> Assumed)
 {
     private static readonly double RootThree = Math.Sqrt(3);
@@ -21,7 +21,8 @@ public sealed record MeasuredSeat(SeatRig Rig, CovarianceMatrix Covariance, IRea
 
     /// <summary>
     /// A seat of a boat: what was measured there, the mean of both sides in sculling; where nothing was, the target, with its
-    /// tolerance as the half-width of a rectangular distribution (JCGM 100:2008, 4.3.7).
+    /// tolerance as the half-width of a rectangular distribution (JCGM 100:2008, 4.3.7). So are inboard and length of an oar that would
+    /// be no longer than its inboard.
     /// </summary>
     public static MeasuredSeat Of(RigFigures figures, RigTargets targets, int seat)
     {
@@ -32,7 +33,6 @@ public sealed record MeasuredSeat(SeatRig Rig, CovarianceMatrix Covariance, IRea
         var found = new List<int>[measures.Length];
         double[] values = new double[measures.Length];
         double[] assumedU = new double[measures.Length];
-        var assumed = new List<RigMeasure>();
         for (int i = 0; i < measures.Length; i++)
         {
             found[i] = Found(figures, measures[i], seat);
@@ -43,13 +43,25 @@ public sealed record MeasuredSeat(SeatRig Rig, CovarianceMatrix Covariance, IRea
 
             if (found[i].Count == 0)
             {
-                RigTarget target = targets.Find(measures[i], RigAspect.Value, Place(measures[i], seat))!;
-                (values[i], assumedU[i]) = (target.Value, target.Tolerance / RootThree);
-                assumed.Add(measures[i]);
+                Assume(i);
             }
         }
 
+        // One of the two was read or written wrongly, and which cannot be told.
+        if (values[2] <= values[1])
+        {
+            Assume(1);
+            Assume(2);
+        }
+
+        RigMeasure[] assumed = [.. measures.Where((_, i) => found[i].Count == 0)];
         return new(SeatRig.FromCentimetres(rowing, values[0], values[1], values[2], values[3]), Matrix(Of), assumed);
+
+        void Assume(int i)
+        {
+            RigTarget target = targets.Find(measures[i], RigAspect.Value, Place(measures[i], seat))!;
+            (found[i], values[i], assumedU[i]) = ([], target.Value, target.Tolerance / RootThree);
+        }
 
         double Of(int i, int j)
         {

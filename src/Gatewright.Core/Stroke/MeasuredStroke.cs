@@ -17,7 +17,7 @@ public sealed class MeasuredStroke
     /// The stroke of a rig as it is known. The rower's reach is uncertain too: by 2 cm at either end and 3 cm of arms, which is
     /// most of what catch and finish are uncertain by.
     /// </summary>
-    /// <returns>Null where there is no stroke.</returns>
+    /// <returns>Null where there is no stroke, or one so near the edge of what can be rowed that no uncertainty can be told.</returns>
     public static MeasuredStroke? Of(MeasuredSeat seat, Reach reach, OarPoints points)
     {
         ArgumentNullException.ThrowIfNull(seat);
@@ -27,7 +27,8 @@ public sealed class MeasuredStroke
         }
 
         var inputs = new StrokeInputs(seat, reach, points);
-        return new(seat, geometry, inputs.U(StrokeFigures.All.Count, inputs.Figures));
+        double[] u = inputs.U(StrokeFigures.All.Count, inputs.Figures);
+        return Array.TrueForAll(u, double.IsFinite) ? new(seat, geometry, u) : null;
     }
 
     /// <summary>A figure with its standard uncertainty, in its unit.</summary>

@@ -7,7 +7,7 @@ namespace Gatewright.Core.Stroke;
 public sealed record StrokeChange(MeasuredStroke Before, IReadOnlyList<StrokeEffect> Alone, StrokeEffect Together)
 {
     /// <summary>What a change does.</summary>
-    /// <returns>Null where a step, alone or with the others, leaves no stroke, or a rig that does not hold together.</returns>
+    /// <returns>Null where a step, alone or with the others, leaves no stroke, or none of which an uncertainty can be told, or a rig that does not hold together.</returns>
     /// <exception cref="ArgumentException">No step.</exception>
     public static StrokeChange? Of(MeasuredStroke before, IReadOnlyList<RigStep> steps)
     {
@@ -49,7 +49,7 @@ public sealed record StrokeChange(MeasuredStroke Before, IReadOnlyList<StrokeEff
         return sum;
     }
 
-    /// <summary>What several steps do together, where each alone is not asked about; null where they leave no stroke.</summary>
+    /// <summary>What several steps do together, where each alone is not asked about; null where they leave none, or none of which an uncertainty can be told.</summary>
     public static StrokeEffect? Effect(MeasuredStroke before, IReadOnlyList<RigStep> steps)
     {
         ArgumentNullException.ThrowIfNull(before);
@@ -61,6 +61,11 @@ public sealed record StrokeChange(MeasuredStroke Before, IReadOnlyList<StrokeEff
         }
 
         double[] u = ChangeUncertainty.Of(before, rig, steps);
+        if (!Array.TrueForAll(u, double.IsFinite))
+        {
+            return null;
+        }
+
         var figures = new FigureChange[u.Length];
         for (int i = 0; i < u.Length; i++)
         {

@@ -68,9 +68,15 @@ internal sealed class StrokeInputs
         return slopes;
     }
 
-    /// <summary>The variance of a figure that follows the inputs so.</summary>
+    /// <summary>The variance of a figure that follows the inputs so; infinite where a slope is.</summary>
     public double Variance(ReadOnlySpan<double> slopes)
     {
+        // Times a covariance of 0, or less another, an infinite slope would leave no number at all.
+        if (slopes.Contains(double.PositiveInfinity))
+        {
+            return double.PositiveInfinity;
+        }
+
         double variance = _seat.Covariance.Variance(slopes[..OfRig]);
         for (int input = OfRig; input < Count; input++)
         {

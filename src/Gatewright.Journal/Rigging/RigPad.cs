@@ -4,7 +4,7 @@ namespace Gatewright.Journal.Rigging;
 
 /// <summary>
 /// The figures that one tap enters for a measure of the rig: four rows of six about what is looked for, always in the same
-/// steps, beginning with a whole one.
+/// steps, beginning with a whole one, in millimetres with a whole step.
 /// </summary>
 /// <param name="Unit">The unit they are in.</param>
 /// <param name="Lowest">The first.</param>
@@ -44,8 +44,11 @@ public sealed record RigPad(RigUnit Unit, decimal Lowest)
             ? near
             : null;
 
-    private static RigPad About(RigUnit unit, double own) =>
-        new(unit, Math.Round((decimal)unit.FromOwn(own), MidpointRounding.AwayFromZero) - (2 * Columns * StepOf(unit)));
+    private static RigPad About(RigUnit unit, double own)
+    {
+        decimal whole = Math.Max(1, StepOf(unit));
+        return new(unit, (Math.Round((decimal)unit.FromOwn(own) / whole, MidpointRounding.AwayFromZero) * whole) - (2 * Columns * StepOf(unit)));
+    }
 
     private static decimal StepOf(RigUnit unit) => unit switch
     {

@@ -45,9 +45,9 @@ public sealed class RigView
 
         // A stable sort: of one day the journal's own order stays.
         _taken = [.. _taken.OrderBy(t => t.Day)];
-        Others = [.. others.GroupBy(o => (o.Reading.Measure, o.Reading.Place)).SelectMany(Newest)
+        Others = [.. others.Where(o => HasGate(o.Reading.Place)).GroupBy(o => (o.Reading.Measure, o.Reading.Place)).SelectMany(Newest)
             .OrderBy(o => o.Reading.Measure).ThenBy(o => o.Reading.Place)];
-        Current = [.. _taken.Where(t => Other(t.Reading.Measure, t.Reading.Place) is null)
+        Current = [.. _taken.Where(t => HasGate(t.Reading.Place) && Other(t.Reading.Measure, t.Reading.Place) is null)
             .GroupBy(t => (t.Reading.Measure, t.Reading.Place)).SelectMany(Latest)
             .OrderBy(t => t.Reading.Measure).ThenBy(t => t.Reading.Place)];
     }
@@ -148,6 +148,9 @@ public sealed class RigView
             : last.Oar is null ? [last]
             : all.Skip(all.FindLastIndex(o => o.Oar is null) + 1).Where(o => o.Oar == last.Oar && o.Day == last.Day);
     }
+
+    /// <summary>Whether the boat has the gate a measure was taken at; a sweep seat that was turned has it no more.</summary>
+    private bool HasGate(RigPlace place) => place.Side is not { } side || Gates.Contains(new(place.Seat, side));
 
     private Side? OnlySide(int seat, BoatClass boatClass)
     {

@@ -86,7 +86,7 @@ internal static class ChangeEndpoints
     {
         OpenClub open = await clubs.OpenAsync(ClubAccess.Of(context).Club, context.RequestAborted).ConfigureAwait(false);
         return await RigAsync(open, boat, null).ConfigureAwait(false) is { } rig
-            ? Json(ChangeJson.Text(ChangeMapping.Of(TravelSheet.Of(rig, ChangeSettings.Default))))
+            ? Json(ChangeJson.Text(ChangeMapping.Of(TravelSheet.Of(rig, ClubSettings.Of(open.Club, new BoatView(open.Club, boat)), ChangeSettings.Default))))
             : Problem.NotFound("boat");
     }
 

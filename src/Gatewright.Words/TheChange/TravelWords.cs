@@ -32,14 +32,17 @@ public sealed class TravelWords
         return rigger.Mark is { } mark ? _say.Text("Travel.Mark", mark, gate) : _say.Text("Travel.Unmarked", gate);
     }
 
-    /// <summary>A reading and what it should show if nothing changed.</summary>
+    /// <summary>A reading and what it should show if nothing changed; where that reaches below the floor, that the floor holds all the same.</summary>
     public string Reading(QuickReading reading)
     {
         ArgumentNullException.ThrowIfNull(reading);
         string place = Sentence.Capital(_say.Rig.Place(reading.Place));
         string item = _say.Changes.Item(reading.Item);
-        return reading is { Lowest: { } lowest, Highest: { } highest }
+        string expected = reading is { Lowest: { } lowest, Highest: { } highest }
             ? _say.Text("Travel.Expected", place, item, _say.Changes.Figure(reading.Item, lowest), _say.Changes.Figure(reading.Item, highest))
             : _say.Text("Travel.NotKnown", place, item);
+        return reading is { ReachesBelowFloor: true, Floor: { } floor }
+            ? _say.Text("Travel.Floor", expected, _say.Changes.Figure(reading.Item, floor))
+            : expected;
     }
 }

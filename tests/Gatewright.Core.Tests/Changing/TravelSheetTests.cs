@@ -1,4 +1,5 @@
 using Gatewright.Core.Changing;
+using Gatewright.Core.Judging;
 using Gatewright.Core.Mending;
 
 namespace Gatewright.Core.Tests.Changing;
@@ -8,7 +9,7 @@ public class TravelSheetTests
     [Fact]
     public void Riggers_come_off_by_sides_in_turn()
     {
-        TravelSheet sheet = TravelSheet.Of(Rigs.Even("4-").Marked(), ChangeSettings.Default);
+        TravelSheet sheet = TravelSheet.Of(Rigs.Even("4-").Marked(), Standard.Club, ChangeSettings.Default);
 
         Assert.Equal(["2P", "1S", "4P", "3S"], sheet.Off.Select(r => r.Mark!));
     }
@@ -20,7 +21,7 @@ public class TravelSheetTests
     [InlineData("2-", 2, 2, 2)]
     public void The_quick_check_reads_each_gate_once_and_measures_the_ends_of_both_sides(string boatClass, int gates, int widths, int heights)
     {
-        TravelSheet sheet = TravelSheet.Of(Rigs.Even(boatClass), ChangeSettings.Default);
+        TravelSheet sheet = TravelSheet.Of(Rigs.Even(boatClass), Standard.Club, ChangeSettings.Default);
 
         Assert.Equal(gates, sheet.Check.Count(r => r.Item == RigItem.PitchCatch));
         Assert.Equal(widths, sheet.Check.Count(r => r.Item is RigItem.Spread or RigItem.Span));
@@ -31,7 +32,7 @@ public class TravelSheetTests
     [Fact]
     public void What_a_reading_should_show_allows_for_both_readings_and_for_putting_on_again()
     {
-        QuickReading spread = TravelSheet.Of(Rigs.Even("4-"), ChangeSettings.Default).Check.First(r => r.Item == RigItem.Spread);
+        QuickReading spread = TravelSheet.Of(Rigs.Even("4-"), Standard.Club, ChangeSettings.Default).Check.First(r => r.Item == RigItem.Spread);
 
         Assert.Equal(new(1, null), spread.Place);
         Assert.Equal(85, spread.Expected!.Value.Value);
@@ -42,9 +43,36 @@ public class TravelSheetTests
     [Fact]
     public void Of_what_was_never_read_nothing_is_expected()
     {
-        QuickReading pitch = TravelSheet.Of(Rigs.Even("4-"), ChangeSettings.Default).Check[0];
+        QuickReading pitch = TravelSheet.Of(Rigs.Even("4-"), Standard.Club, ChangeSettings.Default).Check[0];
 
         Assert.Equal((RigItem.PitchCatch, null, null), (pitch.Item, pitch.Expected, pitch.Lowest));
+    }
+
+    /// <remarks>
+    /// u: before 0.375, back on 0.3, read again 0.375: 0.610, so that 3.0 reaches down to 1.8; 4.0 only to 2.8. The floor of 2 at the
+    /// catch is common practice.
+    /// </remarks>
+    [Theory]
+    [InlineData(3, true)]
+    [InlineData(4, false)]
+    public void Where_an_unchanged_catch_may_be_below_the_floor_the_floor_is_told(double before, bool reaches)
+    {
+        RigOfBoat rig = Rigs.Even("4-").With(RigItem.PitchCatch, new(1, Side.Starboard), before, 0.375);
+
+        QuickReading pitch = TravelSheet.Of(rig, Standard.Club, ChangeSettings.Default).Check[0];
+
+        Assert.Equal((2, reaches), (pitch.Floor!.Value, pitch.ReachesBelowFloor));
+        Assert.Equal(reaches, pitch.Lowest < 2);
+    }
+
+    [Fact]
+    public void The_floor_is_that_of_the_boats_standard_and_of_the_catch_alone()
+    {
+        Standard stiff = Standard.Club with { Catch = StationLimits.FromDegrees(3, 5, 2.5) };
+
+        TravelSheet sheet = TravelSheet.Of(Rigs.Even("4-"), stiff, ChangeSettings.Default);
+
+        Assert.All(sheet.Check, r => Assert.Equal(r.Item == RigItem.PitchCatch ? 2.5 : null, r.Floor));
     }
 
     [Fact]

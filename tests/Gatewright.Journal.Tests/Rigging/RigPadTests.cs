@@ -18,6 +18,16 @@ public class RigPadTests
         Assert.Equal(24, pad.Values.Count);
     }
 
+    /// <remarks>86.4 cm is 864 mm; the nearest whole step is 865, twelve steps down from it is 805.</remarks>
+    [Fact]
+    public void In_millimetres_a_pad_has_the_figure_that_it_calls_nearest()
+    {
+        var pad = RigPad.For(RigMeasure.Spread, RigUnit.Millimetres, 86.4, null);
+
+        Assert.Equal((805, 920), (pad.Values[0], pad.Values[^1]));
+        Assert.Contains(pad.Nearest(86.4)!.Value, pad.Values);
+    }
+
     [Fact]
     public void A_pad_stays_where_it_is_while_the_last_figure_is_on_it()
     {

@@ -86,6 +86,23 @@ public sealed class RigViewTests
         Assert.Empty(view.Places(RigMeasure.Span));
     }
 
+    /// <summary>What was measured of the gate that is gone stays on record, and nothing is judged by it.</summary>
+    [Fact]
+    public void A_seat_that_was_turned_is_judged_by_its_new_gate_alone()
+    {
+        RigView view = View(Of(
+            "2-",
+            Seat(1, "port"),
+            Height(1, 17, Side.Port),
+            new MeasureSet("teal", "inboard", 1, 115, "cm", 0.1m, Side.Port),
+            Seat(1, "starboard"),
+            Height(1, 19, Side.Starboard)));
+
+        Assert.Equal([(Side.Starboard, 19.0)], view.Readings.Select(r => (r.Place.Side!.Value, r.Value)));
+        Assert.Equal(2, view.Taken.Count);
+        Assert.Single(view.History(RigMeasure.Height, new(1, Side.Port)));
+    }
+
     [Fact]
     public void What_was_taken_back_does_not_hold()
     {
@@ -187,6 +204,8 @@ public sealed class RigViewTests
     ]);
 
     private static MeasureTaken Span(int seat, decimal value, DateOnly day) => new("teal", "span", seat, value, "cm", Date: day);
+
+    private static MeasureTaken Height(int seat, decimal value, Side side) => new("teal", "height", seat, value, "cm", side);
 
     private static ThingSet Crewed(string crew) => Journals.Set("teal", "crew", crew);
 

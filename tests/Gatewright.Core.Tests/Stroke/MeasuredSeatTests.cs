@@ -1,0 +1,48 @@
+using Gatewright.Core.Rig;
+using Gatewright.Core.Stroke;
+
+namespace Gatewright.Core.Tests.Stroke;
+
+public class MeasuredSeatTests
+{
+    private static readonly BoatClass Four = BoatClass.Parse("4-");
+    private static readonly RigTargets Targets = RigTargets.Starting(Four, null);
+
+    /// <remarks>116 written for both: the length is wrong, but by the figures alone the inboard might be.</remarks>
+    [Fact]
+    public void Of_an_oar_no_longer_than_its_inboard_neither_is_taken()
+    {
+        MeasuredSeat seat = Seat(116, 116);
+
+        Assert.Equal([RigMeasure.Inboard, RigMeasure.OarLength], seat.Assumed);
+        Assert.Equal(85, seat.Rig.Width.Centimetres);
+        Assert.Equal(Target(RigMeasure.Inboard).Value, seat.Rig.Inboard.Centimetres, 1e-9);
+        Assert.Equal(Target(RigMeasure.OarLength).Value, seat.Rig.OarLength.Centimetres, 1e-9);
+        Assert.Equal(Target(RigMeasure.OarLength).Tolerance / Math.Sqrt(3), seat.Covariance.U(2), 1e-9);
+        Assert.Equal(0, seat.Covariance[1, 2]);
+    }
+
+    [Fact]
+    public void An_oar_longer_than_its_inboard_is_taken_as_it_was_measured()
+    {
+        MeasuredSeat seat = Seat(116, 374);
+
+        Assert.Empty(seat.Assumed);
+        Assert.Equal((116, 374), (seat.Rig.Inboard.Centimetres, seat.Rig.OarLength.Centimetres));
+    }
+
+    private static MeasuredSeat Seat(double inboard, double length)
+    {
+        var oar = new RigPlace(1, Side.Starboard);
+        RigReading[] readings =
+        [
+            new(RigMeasure.Spread, new(1, null), 85),
+            new(RigMeasure.Inboard, oar, inboard),
+            new(RigMeasure.OarLength, oar, length),
+            new(RigMeasure.WorkThrough, new(1, null), 15),
+        ];
+        return MeasuredSeat.Of(RigFigures.Of(readings), Targets, 1);
+    }
+
+    private static RigTarget Target(RigMeasure measure) => Targets.Find(measure, RigAspect.Value, new(1, Side.Port))!;
+}
