@@ -70,6 +70,17 @@ public sealed class OarsInRigTests
         Assert.Empty(View(Oar("o1", "2", "port", isOutOfUse: true), read).Others);
     }
 
+    /// <remarks>Which of them is rowed nobody said, as with their sleeves.</remarks>
+    [Fact]
+    public void Of_two_oars_at_one_gate_neither_tells_anything()
+    {
+        RigView view = View(
+            Oar("o1", "2", "port"), Oar("o2", "2", null), Read(OarItem.Inboard, 114.5m, May4), new OarRead("o2", OarItem.Length, 374, Date: May4));
+
+        Assert.Empty(view.OfOars);
+        Assert.Empty(view.Readings);
+    }
+
     [Fact]
     public void What_a_form_states_was_not_measured()
     {
