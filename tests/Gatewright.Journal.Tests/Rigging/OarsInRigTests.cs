@@ -81,6 +81,16 @@ public sealed class OarsInRigTests
         Assert.Empty(view.Readings);
     }
 
+    /// <remarks>The collar was moved and read again: 1 cm is more than 1.96 · √2 · 0.1.</remarks>
+    [Fact]
+    public void Of_an_oar_s_readings_of_one_day_the_last_holds_with_those_before_it_that_agree()
+    {
+        Fact[] moved = [Oar("o1", "2", "port"), Read(OarItem.Inboard, 115, May4), Read(OarItem.Inboard, 116, May4)];
+
+        Assert.Equal(116, View(moved).Others.Single().Reading.Value, 9);
+        Assert.Equal([116.0, 116.1], View([.. moved, Read(OarItem.Inboard, 116.1m, May4)]).Others.Select(o => Math.Round(o.Reading.Value, 9)).Order());
+    }
+
     [Fact]
     public void What_a_form_states_was_not_measured()
     {
