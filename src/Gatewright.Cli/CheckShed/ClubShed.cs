@@ -60,7 +60,7 @@ internal static class ClubShed
         var oars = new Lazy<OarsView>(() => new(club, settings.Diagnosing.Measuring));
         var titles = new ThingTitles(club, Things.Boat);
         return boat => club.Subjects.FirstOrDefault(s => s.Thing == Things.Boat && s.Key.Length > 0 && titles[s.Key] == boat) is { Key.Length: > 0 } found
-            ? SleevesInBoat.Of(oars.Value, found.Key)
+            ? SleevesInBoat.Of(oars.Value, found.Key, BoatGates.Of(club, new BoatView(club, found.Key)))
             : _ => null;
     }
 }

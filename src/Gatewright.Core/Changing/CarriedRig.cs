@@ -14,7 +14,7 @@ internal sealed class CarriedRig(RigOfBoat rig, ChangeSettings settings)
         var place = new RigPlace(to.Seat, to.Side);
         setting.Measure(RigItem.Height, place, Now(RigItem.Height, from, to));
         double? insert = from is { } known && rig.Inserts.TryGetValue(known, out double stamp) ? stamp : null;
-        setting.Gate(place, new(item => Now(item, from, to), insert, to));
+        setting.Gate(place, new(item => Now(item, from, to), item => Known(item, from), insert, to));
     }
 
     /// <summary>Spread or span at a seat, whose riggers come from one seat; null where they do not, and then it is not known.</summary>
@@ -26,10 +26,11 @@ internal sealed class CarriedRig(RigOfBoat rig, ChangeSettings settings)
     }
 
     private RigEstimate? Now(RigItem item, GatePlace? from, GatePlace to) =>
-        from is not { } gate ? null
-        : rig.Find(item, new(gate.Seat, gate.Side))?.Value is not { } value ? null
+        from is not { } gate || Known(item, gate)?.Value is not { } value ? null
         : gate == to || item == RigItem.GatePitch ? value
         : Refitted(item, value);
+
+    private RigValue? Known(RigItem item, GatePlace? from) => from is { } gate ? rig.Find(item, new(gate.Seat, gate.Side)) : null;
 
     private RigEstimate Refitted(RigItem item, RigEstimate value)
     {

@@ -6,8 +6,8 @@ using Gatewright.Core.Rig;
 
 namespace Gatewright.Core.Changing;
 
-/// <summary>What is known at one place before anything is set there, and the stamp of the insert.</summary>
-internal sealed record PlaceState(Func<RigItem, RigEstimate?> Now, double? Insert, GatePlace? Gate);
+/// <summary>What is known at one place before anything is set there, what that rests on, and the stamp of the insert.</summary>
+internal sealed record PlaceState(Func<RigItem, RigEstimate?> Now, Func<RigItem, RigValue?> From, double? Insert, GatePlace? Gate);
 
 /// <summary>
 /// What has to be set at one place, in working order. Costing and planning go through the same code, so that what is found to be
@@ -60,7 +60,7 @@ internal sealed class PlaceSetting(TargetRig target, Rowing rowing, ChangeSettin
     private RigEstimate? Lean(RigItem item, RigPlace place, PlaceState state)
     {
         RigEstimate? now = state.Now(item);
-        if (Wanted(item, place, now) is not { } aim || now is not { } before)
+        if (Wanted(item, place, now, state.From(item)) is not { } aim || now is not { } before)
         {
             return now;
         }
@@ -97,7 +97,7 @@ internal sealed class PlaceSetting(TargetRig target, Rowing rowing, ChangeSettin
 
     private void Insert(RigPlace place, PlaceState state, RigEstimate? pitch, RigEstimate? aft, RigEstimate? across)
     {
-        if (Wanted(RigItem.PitchAbeam, place, pitch) is not { } aim || pitch is not { } before)
+        if (Wanted(RigItem.PitchAbeam, place, pitch, state.From(RigItem.PitchAbeam)) is not { } aim || pitch is not { } before)
         {
             return;
         }
@@ -195,7 +195,7 @@ internal sealed class PlaceSetting(TargetRig target, Rowing rowing, ChangeSettin
     }
 
     /// <summary>What an item is to be brought to; null where nothing is to be done about it, or nobody can tell yet.</summary>
-    private RigAim? Wanted(RigItem item, RigPlace place, RigEstimate? now)
+    private RigAim? Wanted(RigItem item, RigPlace place, RigEstimate? now, RigValue? from = null)
     {
         if (target.Find(item, place, rowing) is not { } aim)
         {
@@ -208,7 +208,9 @@ internal sealed class PlaceSetting(TargetRig target, Rowing rowing, ChangeSettin
             return null;
         }
 
-        double u = Math.Sqrt(Square(value.U) + Square(aim.U));
+        // As side by side: the zero of one gauge that read both drops out of the difference.
+        double shared = aim.Gauge is { } gauge && gauge == from?.Gauge ? 2 * from.ZeroU * aim.ZeroU : 0;
+        double u = Math.Sqrt(Math.Max(0, Square(value.U) + Square(aim.U) - shared));
         Verdict verdict = settings.Rule.Limits(value.Value, u, aim.Lowest, aim.Highest).Verdict;
         if (verdict == Verdict.Good)
         {

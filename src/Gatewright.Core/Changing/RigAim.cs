@@ -9,7 +9,10 @@ namespace Gatewright.Core.Changing;
 /// <param name="Lowest">The lowest that needs no change.</param>
 /// <param name="Highest">The highest that needs no change.</param>
 /// <param name="U">How well the aim itself is known: 0 where somebody wrote it down, else the standard uncertainty of the rig it was taken from.</param>
-public sealed record RigAim(RigItem Item, RigPlace Place, double Value, double Lowest, double Highest, double U = 0);
+/// <param name="Gauge">The one gauge that rig was read with; null for a measure, or where there were several.</param>
+/// <param name="ZeroU">What of <paramref name="U"/> is that gauge's zero.</param>
+public sealed record RigAim(
+    RigItem Item, RigPlace Place, double Value, double Lowest, double Highest, double U = 0, string? Gauge = null, double ZeroU = 0);
 
 /// <summary>A rig that a boat is to have.</summary>
 /// <param name="Name">What it is called.</param>
@@ -37,7 +40,7 @@ public sealed record TargetRig(
             {
                 double near = value.Item.AsGoodAsSame();
                 double aim = value.Value.Value;
-                aims.Add(new(value.Item, value.Place, aim, aim - near, aim + near, value.Value.U));
+                aims.Add(new(value.Item, value.Place, aim, aim - near, aim + near, value.Value.U, value.Gauge, value.ZeroU));
             }
         }
 

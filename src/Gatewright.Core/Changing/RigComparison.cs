@@ -113,7 +113,7 @@ public sealed record RigComparison(RigOfBoat First, RigOfBoat Second, IReadOnlyL
             : new(item, place, one, other, difference, probability, Told(item, difference));
     }
 
-    /// <summary>The second less the first. The zero of one gauge drops out; all else of two boats, or two days, is apart (JCGM 100:2008, 5.2.2).</summary>
+    /// <summary>The second less the first. The zero of one gauge drops out (JCGM 100:2008, 5.2.2). What two boats, or two days, may share beside it, as a rack's level, is taken as apart.</summary>
     public static RigEstimate Difference(RigValue first, RigValue second)
     {
         ArgumentNullException.ThrowIfNull(first);

@@ -14,14 +14,14 @@ internal sealed class SleevesOnWater
     private readonly Dictionary<GatePlace, int> _places = [];
     private readonly int?[] _inState;
     private readonly OarFigure?[] _figures;
-    private readonly List<(int At, double Slope)>[] _zeros;
+    private readonly List<(int At, double Slope, double Prior)>[] _zeros;
     private readonly double _unreadU;
 
     public SleevesOnWater(Diagnosis diagnosis, BoatReadings boat, SeatsOnWater seats, DiagnosingSettings settings)
     {
         _diagnosis = diagnosis;
         int count = diagnosis.Gates.Count;
-        (_inState, _figures, _zeros) = (new int?[count], new OarFigure?[count], new List<(int, double)>[count]);
+        (_inState, _figures, _zeros) = (new int?[count], new OarFigure?[count], new List<(int, double, double)>[count]);
         StateLayout layout = diagnosis.Weights.Kernel.Model.Layout;
         for (int i = 0; i < count; i++)
         {
@@ -97,7 +97,7 @@ internal sealed class SleevesOnWater
                     into[i] += error.Slope * error.U * drawn;
                 }
 
-                foreach ((int zero, double slope) in _zeros[i])
+                foreach ((int zero, double slope, _) in _zeros[i])
                 {
                     into[i] += slope * Off(beyondGates, zero);
                 }
@@ -145,8 +145,10 @@ internal sealed class SleevesOnWater
         double mean = inState.Count == 0 ? 0 : _diagnosis.Sum([], [.. inState]).Mean;
         foreach (GateShare share in shares)
         {
-            foreach ((int zero, double slope) in _zeros[_places[share.Gate]])
+            foreach ((int zero, double slope, double prior) in _zeros[_places[share.Gate]])
             {
+                // The figure was corrected by the zero as it was believed before the gates were read.
+                mean += share.GatePitch * slope * (_diagnosis.Sum([], new StateShare(zero, 1)).Mean - prior);
                 inState.Add(new(zero, share.GatePitch * slope));
             }
         }
@@ -158,7 +160,7 @@ internal sealed class SleevesOnWater
     /// <summary>
     /// Of a gauge that read gates too, the zero is an unknown of the state: what the gates tell of it holds for the sleeve.
     /// </summary>
-    private static OarFigure WithoutZeros(OarFigure figure, StateLayout layout, List<(int At, double Slope)> zeros)
+    private static OarFigure WithoutZeros(OarFigure figure, StateLayout layout, List<(int At, double Slope, double Prior)> zeros)
     {
         var rest = new List<SharedError>();
         foreach (SharedError error in figure.Shared)
@@ -170,7 +172,7 @@ internal sealed class SleevesOnWater
             }
             else
             {
-                zeros.Add((layout.Gauge(gauge), error.Slope));
+                zeros.Add((layout.Gauge(gauge), error.Slope, layout.Shared.Gauges[gauge].Zero.Estimate.Value.Degrees));
             }
         }
 

@@ -8,8 +8,8 @@ namespace Gatewright.Core.Oars;
 /// <param name="Gate">The gate.</param>
 /// <param name="Oar">The oar, made for its side.</param>
 /// <param name="Blade">
-/// The pitch of its blade there abeam: the gate's as it was read, and the sleeve whole, as on an upright pin. Its u is that of either by
-/// itself; what a session or a gauge shares between oars drops out of their differences.
+/// The pitch of its blade there abeam: the gate's as it was read, and the sleeve whole, as on an upright pin. Its u is that of either, and
+/// of a gauge's zero that is in both; what a session or a gauge shares between oars drops out of their differences.
 /// </param>
 public readonly record struct SeatedOar(GatePlace Gate, Oar Oar, Estimate Blade);
 
@@ -36,11 +36,16 @@ public sealed record OarSeating(IReadOnlyList<SeatedOar> Seats, double Range)
             }
         }
 
-        return Of(gates, oars);
+        return Of(gates, oars, gate => check.Readings.Readings
+            .Where(r => r.Gate == gate && r is { Item: ReadItem.Gate, At.Station: Station.Abeam }).Select(r => r.Gauge));
     }
 
     /// <summary>Gives oars to gates whose pitch abeam is known.</summary>
-    internal static OarSeating Of(IReadOnlyList<(GatePlace Gate, Estimate Pitch)> gates, IReadOnlyList<Oar> oars)
+    /// <param name="gates">The gates.</param>
+    /// <param name="oars">The oars.</param>
+    /// <param name="gaugesOf">The gauges that read a gate.</param>
+    internal static OarSeating Of(
+        IReadOnlyList<(GatePlace Gate, Estimate Pitch)> gates, IReadOnlyList<Oar> oars, Func<GatePlace, IEnumerable<Gauge>> gaugesOf)
     {
         ArgumentNullException.ThrowIfNull(gates);
         ArgumentNullException.ThrowIfNull(oars);
@@ -53,14 +58,14 @@ public sealed record OarSeating(IReadOnlyList<SeatedOar> Seats, double Range)
         {
             List<(GatePlace Gate, Estimate Pitch)> there = [.. gates];
             there.RemoveAll(g => g.Gate.Side != side);
-            Give(there, known.FindAll(o => o.Side == side), middle, seats);
+            Give(there, known.FindAll(o => o.Side == side), middle, gaugesOf, seats);
         }
 
         seats.Sort((one, other) => one.Gate.CompareTo(other.Gate));
         return new(seats, RangeOf(seats));
     }
 
-    private static void Give(List<(GatePlace Gate, Estimate Pitch)> gates, List<Oar> oars, double middle, List<SeatedOar> into)
+    private static void Give(List<(GatePlace Gate, Estimate Pitch)> gates, List<Oar> oars, double middle, Func<GatePlace, IEnumerable<Gauge>> gaugesOf, List<SeatedOar> into)
     {
         bool isOarsFewer = oars.Count < gates.Count;
         double Cost(int gate, int oar) => Math.Pow(gates[gate].Pitch.Value.Degrees + oars[oar].Sleeve!.Value - middle, 2);
@@ -70,9 +75,26 @@ public sealed record OarSeating(IReadOnlyList<SeatedOar> Seats, double Range)
         for (int i = 0; i < partners.Length; i++)
         {
             ((GatePlace gate, Estimate pitch), Oar oar) = isOarsFewer ? (gates[partners[i]], oars[i]) : (gates[i], oars[partners[i]]);
-            double u = Math.Sqrt((pitch.U.Degrees * pitch.U.Degrees) + (oar.Sleeve!.U * oar.Sleeve.U));
+            double zero = SharedZero(oar.Sleeve!, gaugesOf(gate));
+
+            // u² + v² + 2 z²: a zero that is in both adds up in the sum.
+            double u = Math.Sqrt((pitch.U.Degrees * pitch.U.Degrees) + (oar.Sleeve!.U * oar.Sleeve.U) + (2 * zero * zero));
             into.Add(new(gate, oar, Estimate.FromDegrees(pitch.Value.Degrees + oar.Sleeve.Value, u)));
         }
+    }
+
+    /// <summary>The zero's uncertainty, in degrees, where one gauge read gate and sleeve; else 0.</summary>
+    private static double SharedZero(OarFigure sleeve, IEnumerable<Gauge> gauges)
+    {
+        foreach (Gauge gauge in gauges)
+        {
+            if (sleeve.Shared.Any(e => e.Key == OarFigures.ZeroOf(gauge.Name)))
+            {
+                return gauge.Zero.Estimate.U.Degrees;
+            }
+        }
+
+        return 0;
     }
 
     private static double Mean(int count, Func<int, double> of)

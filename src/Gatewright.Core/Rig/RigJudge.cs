@@ -74,8 +74,8 @@ public static class RigJudge
         // Of two readings that do not agree one is a slip or old, and nobody can tell which.
         if (figure.Apart is { } apart)
         {
-            double limit = RigFigures.ApartBy * apart.U;
-            double probability = apart.U > 0 ? 1 - (2 * Normal.Above(apart.Value / apart.U)) : 1;
+            double limit = RigFigures.ApartLimit(apart.U, figure.Repeats);
+            double probability = apart.U > 0 ? NormalRange.Cdf(Math.Sqrt(2) * apart.Value / apart.U, figure.Repeats) : 1;
             to.Add(new(Verdict.Unsure, RigReasonKind.Repeats, figure.Measure, figure.Place, apart, limit, probability, null));
         }
     }

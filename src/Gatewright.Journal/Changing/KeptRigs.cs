@@ -18,13 +18,14 @@ public sealed record KeptRig(string Key, string Name, string? Boat, BoatClass Cl
 
 /// <summary>
 /// The rigs that a club keeps under a name. In the journal each is a thing <c>rig</c>, a field a figure: "spread/3" or
-/// "height/3/port" in centimetres or degrees, "side/3", "rigger/3/port" and "oar/3/port" with a mark.
+/// "height/3/port" in centimetres or degrees, with its standard uncertainty as "u/spread/3" (0 where it is absent), "side/3", "rigger/3/port" and "oar/3/port" with a mark.
 /// </summary>
 public static class KeptRigs
 {
     private const string Rigger = "rigger";
     private const string Oar = "oar";
     private const string SideField = "side";
+    private const string UOf = "u/";
 
     // An entry has at most a hundred fields; an eight's whole rig has more.
     private const int MostFields = 90;
@@ -77,7 +78,8 @@ public static class KeptRigs
             else if (RigItems.OfWord(what) is { } item && double.TryParse(value, NumberStyles.Float, CultureInfo.InvariantCulture, out double figure))
             {
                 double near = item.AsGoodAsSame();
-                aims.Add(new(item, place, figure, figure - near, figure + near));
+                double u = double.TryParse(view[UOf + field], NumberStyles.Float, CultureInfo.InvariantCulture, out double known) ? known : 0;
+                aims.Add(new(item, place, figure, figure - near, figure + near, u));
             }
         }
 
@@ -106,7 +108,9 @@ public static class KeptRigs
         {
             if (TargetRig.IsAimed(value.Item))
             {
-                fields.Add(new(Field(value.Item.Word(), value.Place), Math.Round(value.Value.Value, 2).ToString(CultureInfo.InvariantCulture)));
+                string field = Field(value.Item.Word(), value.Place);
+                fields.Add(new(field, Math.Round(value.Value.Value, 2).ToString(CultureInfo.InvariantCulture)));
+                fields.Add(new(UOf + field, Math.Round(value.Value.U, 3).ToString(CultureInfo.InvariantCulture)));
             }
         }
 

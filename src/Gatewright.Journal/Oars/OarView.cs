@@ -6,6 +6,7 @@ using Gatewright.Core.Oars;
 using Gatewright.Core.Rig;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
+using Gatewright.Journal.Rigging;
 using Gatewright.Journal.Views;
 
 namespace Gatewright.Journal.Oars;
@@ -103,16 +104,19 @@ public sealed class OarView
         return sessions.Figures.Sleeve(same, Blade);
     }
 
-    /// <summary>What was read on the last day; else what the oar's form states.</summary>
+    /// <summary>What was read last, with what agrees with it of that day; else what the oar's form states.</summary>
     private OarFigure? Length(OarItem item)
     {
         if (Last(item) is { } last)
         {
-            return OarFigures.Length(item, OnDay(item, Day.Of(last)), Day.Of(last));
+            return OarFigures.Length(item, [.. AgreeingReadings.Of(OnDay(item, Day.Of(last)), cm => cm, OwnU(item))], Day.Of(last));
         }
 
         return Number(_fields[item.Word()]) is { } stated ? OarFigures.Length(item, [(double)stated], null) : null;
     }
+
+    private static double OwnU(OarItem item) =>
+        RigErrors.Usual(item == OarItem.Length ? RigMeasure.OarLength : RigMeasure.Inboard).Own;
 
     private OarFigure? Weight()
     {

@@ -12,15 +12,16 @@ public static class SleevesInBoat
     /// </summary>
     /// <param name="oars">The club's oars.</param>
     /// <param name="boat">The boat's key.</param>
-    public static Func<GatePlace, OarFigure?> Of(OarsView oars, string boat)
+    /// <param name="gates">The boat's gates.</param>
+    public static Func<GatePlace, OarFigure?> Of(OarsView oars, string boat, IReadOnlyList<GatePlace> gates)
     {
         ArgumentNullException.ThrowIfNull(oars);
+        ArgumentNullException.ThrowIfNull(gates);
         var found = new Dictionary<GatePlace, OarFigure?>();
         foreach (OarView oar in oars.InBoat(boat))
         {
-            if (oar is { Seat: { } seat, Side: { } side })
+            if (oar.Seat is { } seat && GateOfOar.Of(seat, oar.Side, gates) is { } gate)
             {
-                var gate = new GatePlace(seat, side);
                 found[gate] = found.ContainsKey(gate) ? null : oar.Oar.Sleeve;
             }
         }

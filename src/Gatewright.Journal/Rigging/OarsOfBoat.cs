@@ -3,6 +3,7 @@ using Gatewright.Core;
 using Gatewright.Core.Oars;
 using Gatewright.Core.Rig;
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Oars;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
 
@@ -14,17 +15,13 @@ namespace Gatewright.Journal.Rigging;
 /// </summary>
 internal static class OarsOfBoat
 {
-    /// <summary>Of each gate's oar its lengths and inboards, oldest first.</summary>
+    /// <summary>
+    /// Of each gate's oar its lengths and inboards, oldest first. Of several oars at one gate none: which of them is rowed nobody said.
+    /// </summary>
     public static IEnumerable<OtherFigure> Read(Club club, string boat, IReadOnlyList<GatePlace> gates)
     {
-        foreach (Subject subject in club.Subjects.Where(s => s.Thing == Things.Oar).OrderBy(s => s.Key, StringComparer.Ordinal))
+        foreach ((Subject subject, ThingView oar, GatePlace gate) in Rowed(club, boat, gates).GroupBy(o => o.Gate).Where(g => g.Count() == 1).SelectMany(g => g))
         {
-            var oar = new ThingView(club, Things.Oar, subject.Key);
-            if (oar["boat"] != boat || oar["out-of-use"] == "yes" || Gate(oar, gates) is not { } gate)
-            {
-                continue;
-            }
-
             var source = new SourceOar(subject.Key, oar["name"] ?? subject.Key, SetOf(club, oar["set"]));
             foreach (Recorded record in club.About(subject))
             {
@@ -36,16 +33,22 @@ internal static class OarsOfBoat
         }
     }
 
-    /// <summary>Of a sweep seat the side need not be said.</summary>
+    private static IEnumerable<(Subject Subject, ThingView Oar, GatePlace Gate)> Rowed(Club club, string boat, IReadOnlyList<GatePlace> gates)
+    {
+        foreach (Subject subject in club.Subjects.Where(s => s.Thing == Things.Oar).OrderBy(s => s.Key, StringComparer.Ordinal))
+        {
+            var oar = new ThingView(club, Things.Oar, subject.Key);
+            if (oar["boat"] == boat && oar["out-of-use"] != "yes" && Gate(oar, gates) is { } gate)
+            {
+                yield return (subject, oar, gate);
+            }
+        }
+    }
+
     private static GatePlace? Gate(ThingView oar, IReadOnlyList<GatePlace> gates)
     {
-        if (!int.TryParse(oar["seat"], NumberStyles.None, CultureInfo.InvariantCulture, out int seat))
-        {
-            return null;
-        }
-
-        GatePlace[] at = [.. gates.Where(g => g.Seat == seat && (oar["side"] is not { } side || g.Side.Word() == side))];
-        return at.Length == 1 ? at[0] : null;
+        Side? side = oar["side"] == Side.Port.Word() ? Side.Port : oar["side"] == Side.Starboard.Word() ? Side.Starboard : null;
+        return int.TryParse(oar["seat"], NumberStyles.None, CultureInfo.InvariantCulture, out int seat) ? GateOfOar.Of(seat, side, gates) : null;
     }
 
     private static RigReading? Reading(OarRead read, GatePlace gate, DateOnly day)

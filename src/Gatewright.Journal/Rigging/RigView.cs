@@ -136,7 +136,7 @@ public sealed class RigView
             ? reading with { SetU = RigUnits.OfWord(set.Unit)!.Value.InOwn((double)set.U) }
             : null;
 
-    /// <summary>Of one place what is newest, unless what was taken on the boat is newer: of an oar all of its last day, of what was set the last.</summary>
+    /// <summary>Of one place what is newest, unless what was taken on the boat is newer: of an oar its last day, as of the boat, of what was set the last.</summary>
     private IEnumerable<OtherFigure> Newest(IEnumerable<OtherFigure> ofPlace)
     {
         List<OtherFigure> all = [.. ofPlace.OrderBy(o => o.Day).ThenBy(o => o.Record, RecordedOrder.Instance)];
@@ -146,7 +146,7 @@ public sealed class RigView
             && (taken.Day != last.Day ? taken.Day > last.Day : RecordedOrder.Instance.Compare(taken.Record, last.Record) > 0);
         return isOlder ? []
             : last.Oar is null ? [last]
-            : all.Skip(all.FindLastIndex(o => o.Oar is null) + 1).Where(o => o.Oar == last.Oar && o.Day == last.Day);
+            : Agreeing(all.Skip(all.FindLastIndex(o => o.Oar is null) + 1).Where(o => o.Oar == last.Oar && o.Day == last.Day), o => o.Reading);
     }
 
     /// <summary>Whether the boat has the gate a measure was taken at; a sweep seat that was turned has it no more.</summary>
@@ -171,9 +171,12 @@ public sealed class RigView
     private static IEnumerable<TakenMeasure> Latest(IEnumerable<TakenMeasure> ofPlace)
     {
         List<TakenMeasure> all = [.. ofPlace];
-        TakenMeasure last = all[^1];
-        double allowed = RigFigures.ApartBy * Math.Sqrt(2) * RigErrors.Usual(last.Reading.Measure).Own;
-        return all.AsEnumerable().Reverse()
-            .TakeWhile(t => t.Day == last.Day && Math.Abs(t.Reading.Value - last.Reading.Value) <= allowed);
+        return Agreeing(all.Where(t => t.Day == all[^1].Day), t => t.Reading);
+    }
+
+    private static IEnumerable<T> Agreeing<T>(IEnumerable<T> ofDay, Func<T, RigReading> reading)
+    {
+        List<T> all = [.. ofDay];
+        return AgreeingReadings.Of(all, one => reading(one).Value, RigErrors.Usual(reading(all[^1]).Measure).Own);
     }
 }

@@ -74,7 +74,7 @@ internal static class BoatEndpoints
             SeatsOnWater.Of(
                 check.Readings.Class,
                 new RigView(open.Club, standing.View).Readings,
-                SleevesInBoat.Of(new OarsView(open.Club, check.Settings.Diagnosing.Measuring), boat)),
+                SleevesInBoat.Of(new OarsView(open.Club, check.Settings.Diagnosing.Measuring), boat, BoatGates.Of(open.Club, standing.View))),
             profile,
             new Draws(new Random(Seed).NextDouble))).ConfigureAwait(false);
         string json = BalanceJson.Text(profile, [(standing.View.Name, standing.View.Class?.Name ?? string.Empty, balance)]);

@@ -32,6 +32,26 @@ public class ChangePlanTests
         Assert.Equal((RigItem.Spread, SeatTwo, UnclearWhy.CannotTell), (unclear.Aim.Item, unclear.Place, unclear.Why));
     }
 
+    /// <remarks>
+    /// √(0.375² + 0.375² − 2 · 0.2²) = 0.449, and 1 is more than 1.96 times that; of two gauges it would be 0.530, and is less. The two
+    /// rigs side by side say that they differ: the plan may not say that nobody can tell.
+    /// </remarks>
+    [Fact]
+    public void The_zero_of_the_gauge_that_read_both_rigs_drops_out()
+    {
+        (RigOfBoat now, RigOfBoat wanted) = (Read(4, "one"), Read(5, "one"));
+
+        Assert.Contains(RigComparison.Of(now, wanted, isSameBoat: true).Items, i => i is { Item: RigItem.PitchAbeam, As: ComparedAs.Differs });
+        Assert.Contains(now.To(wanted).Steps, s => s is { Item: RigItem.PitchAbeam, Place.Seat: 2 });
+        Assert.DoesNotContain(now.To(Read(5, "another")).Steps, s => s.Item == RigItem.PitchAbeam);
+
+        static RigOfBoat Read(double pitch, string gauge)
+        {
+            RigOfBoat rig = Rigs.Even("4-").With(RigItem.PitchAbeam, TwoPort, pitch, 0.375);
+            return rig with { Values = [.. rig.Values.Select(v => v is { Item: RigItem.PitchAbeam, Place.Seat: 2 } ? v with { Gauge = gauge, ZeroU = 0.2 } : v)] };
+        }
+    }
+
     [Fact]
     public void What_nobody_measured_is_to_be_measured()
     {

@@ -33,8 +33,8 @@ public class SleevesOnWaterTests
         new DriveProfile("thousand", 1000),
         new Draws(new Random(5).NextDouble))!;
 
-    private static BoatReadings Eight(Gauge? gauge = null, params Reading[] also) => Boats.Boat("8+", [.. Enumerable.Range(1, 8).SelectMany(seat =>
-        AllStations.Select(at => Boats.Read(Boats.Gate(seat), at, 4, gauge: gauge))), .. also]);
+    private static BoatReadings Eight(Gauge? gauge = null, double shown = 4, params Reading[] also) => Boats.Boat("8+", [.. Enumerable.Range(1, 8).SelectMany(seat =>
+        AllStations.Select(at => Boats.Read(Boats.Gate(seat), at, shown, gauge: gauge))), .. also]);
 
     private static Func<GatePlace, OarFigure?> At(int seat, OarFigure sleeve) => gate => gate.Seat == seat ? sleeve : True;
 
@@ -104,6 +104,23 @@ public class SleevesOnWaterTests
         double another = Balance(_ => new(0, 0, [new("gauge/another", -1, 0.05)]), Eight(gauge)).Gates[0].Handle.U;
 
         Assert.True(same > another, $"{same} is not above {another}");
+    }
+
+    /// <summary>
+    /// All gates read 1.5° above their target with one gauge: its zero is what explains that best, and it is in the sleeve that the
+    /// gauge showed as well.
+    /// </summary>
+    [Fact]
+    public void What_the_gates_tell_of_a_gauge_s_zero_is_taken_out_of_a_sleeve_that_it_read()
+    {
+        Gauge gauge = Boats.UsualGauge with { Zero = GaugeZero.Assumed(Angle.FromDegrees(0.2)) };
+        var check = BoatCheck.Of(Eight(gauge, 5.5), BoatContext.None, CheckSettings.Default);
+        double zero = check.Diagnosis!.Sum([], new StateShare(check.Diagnosis.Weights.Kernel.Model.Layout.Gauge(0), 1)).Mean;
+
+        double sleeve = Balance(At(2, new(1, 0, [new("gauge/" + gauge.Name, -1, 0.2)])), Eight(gauge, 5.5)).Gates[1].Oar.Sleeve.Value.Degrees;
+
+        Assert.Equal(1 - zero, sleeve, 1e-9);
+        Assert.True(sleeve < 0.7, $"{sleeve}");
     }
 
     [Fact]

@@ -1,8 +1,10 @@
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
+using Gatewright.Core.Geometry;
 using Gatewright.Core.Measuring;
 using Gatewright.Core.Oars;
+using Gatewright.Core.Tests.Diagnosing;
 
 namespace Gatewright.Core.Tests.Oars;
 
@@ -74,9 +76,25 @@ public class OarSeatingTests
         Assert.Equal(0, seating.Range);
     }
 
+    /// <remarks>√(0.36² + 0.62² + 2 · 0.2²) = 0.7707: the zero is in gate and sleeve, and adds up. Of another gauge √(0.36² + 0.62²) = 0.7169.</remarks>
+    [Theory]
+    [InlineData("one", 0.7707)]
+    [InlineData("another", 0.7169)]
+    public void The_zero_of_the_gauge_that_read_gate_and_sleeve_counts_in_both(string ofSleeve, double u)
+    {
+        Gauge gauge = Boats.UsualGauge with { Name = "one", Zero = GaugeZero.Assumed(Angle.FromDegrees(0.2)) };
+        var sleeve = new OarFigure(0, Math.Sqrt((0.62 * 0.62) - (0.2 * 0.2)), [new("gauge/" + ofSleeve, -1, 0.2)]);
+
+        OarSeating seating = OarSeating.Of([(Four[0], Estimate.FromDegrees(4, 0.36))], [new Oar("s1", "s1", Four[0].Side, Sleeve: sleeve)], _ => [gauge]);
+
+        // Half of the last digit written down.
+        Assert.Equal(u, Assert.Single(seating.Seats).Blade.U.Degrees, 0.00005);
+    }
+
     private static OarSeating Of(double[] gates, (string Key, Side Side, double Sleeve)[] oars, params Oar[] others) => OarSeating.Of(
         [.. gates.Select((g, i) => (Four[i], Estimate.FromDegrees(g, 0.3)))],
-        [.. oars.Select(o => new Oar(o.Key, o.Key, o.Side, Sleeve: Figure(o.Sleeve))), .. others]);
+        [.. oars.Select(o => new Oar(o.Key, o.Key, o.Side, Sleeve: Figure(o.Sleeve))), .. others],
+        _ => []);
 
     private static OarFigure Figure(double value) => new(value, 0.4, []);
 

@@ -189,6 +189,21 @@ public class RigJudgeTests
         Assert.Equal((Verdict.Unsure, RigReasonKind.Repeats), (judged.Verdict, judged.Reasons.Single().Kind));
     }
 
+    /// <remarks>
+    /// The range of five is usually wider than the difference of two: 3.86 of their deviation, 0.15, is 0.579, where two may lie 0.416
+    /// apart (studentised range, 95 % points for infinite degrees of freedom; from memory).
+    /// </remarks>
+    [Fact]
+    public void Five_readings_of_one_place_may_lie_further_apart_than_two()
+    {
+        Assert.Null(Apart(17, 17.1, 17.25, 17.35, 17.45));
+        Assert.NotNull(Apart(17, 17.1, 17.25, 17.35, 17.6));
+        Assert.NotNull(Apart(17, 17.45));
+
+        static RigEstimate? Apart(params double[] heights) =>
+            RigFigures.Of([.. heights.Select(h => new RigReading(RigMeasure.Height, new(1, Side.Port), h))]).All.Single().Apart;
+    }
+
     [Fact]
     public void An_overlap_follows_from_inboards_and_span()
     {

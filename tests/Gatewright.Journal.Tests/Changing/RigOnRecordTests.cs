@@ -73,6 +73,26 @@ public sealed class RigOnRecordTests
         Assert.Empty(KeptRigs.All(Of([.. with.All().Select(r => r.Fact), KeptRigs.Drop("k1")])));
     }
 
+    /// <remarks>Of 86.8 ± 0.3 against 86 ± 0.3 nobody can tell whether it is more than 0.5 off; of an aim that somebody wrote down one could.</remarks>
+    [Fact]
+    public void A_kept_rig_keeps_how_well_it_was_known_and_an_older_one_is_still_read()
+    {
+        var place = new RigPlace(2, null);
+        RigOfBoat was = On(Pair(), null)! with { Values = [new(RigItem.Spread, place, new(86, 0.3))] };
+        var set = (ThingSet)KeptRigs.Keep("k1", "Sprint", "teal", was, null).Single();
+        ThingSet older = set with { Fields = set.Fields.Where(f => f.Key != "u/spread/2").ToDictionary() };
+
+        Assert.Equal((86, 0.3), Aim(set));
+        Assert.Equal((86, 0), Aim(older));
+
+        (double, double) Aim(ThingSet kept)
+        {
+            Club club = Of([.. Pair().All().Select(r => r.Fact), kept]);
+            RigAim aim = Assert.Single(KeptRigs.Target(club, KeptRigs.All(club).Single(), "teal", was.Gates).Aims);
+            return (aim.Value, aim.U);
+        }
+    }
+
     /// <summary>The largest boat with everything of it known still goes into entries that the journal takes.</summary>
     [Fact]
     public void An_eight_of_scullers_is_kept_in_entries_of_a_hundred_fields_at_most()

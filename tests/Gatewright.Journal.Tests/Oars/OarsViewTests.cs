@@ -50,6 +50,16 @@ public sealed class OarsViewTests
         Assert.Equal(3, view.Oar("b1")!.Readings.Count);
     }
 
+    /// <remarks>1 cm is more than 1.96 · √2 times what a reading is off by itself: the collar was moved. A tenth is less.</remarks>
+    [Fact]
+    public void An_inboard_read_again_after_the_collar_was_moved_is_not_averaged_with_the_old()
+    {
+        OarRead[] read = [.. new[] { 115m, 116m, 116.1m }.Select(cm => new OarRead("b1", OarItem.Inboard, cm, Date: May4))];
+
+        Assert.Equal(116, View([Oar("b1"), .. read.Take(2)]).Oar("b1")!.Oar.Inboard!.Value, 9);
+        Assert.Equal(116.05, View([Oar("b1"), .. read]).Oar("b1")!.Oar.Inboard!.Value, 9);
+    }
+
     [Fact]
     public void What_was_measured_comes_before_what_was_stated()
     {

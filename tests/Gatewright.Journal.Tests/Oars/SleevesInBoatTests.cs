@@ -11,6 +11,8 @@ namespace Gatewright.Journal.Tests.Oars;
 public sealed class SleevesInBoatTests
 {
     private static readonly GatePlace Seat2 = new(2, Side.Port);
+    private static readonly GatePlace[] Four = [new(1, Side.Starboard), Seat2, new(3, Side.Starboard), new(4, Side.Port)];
+    private static readonly GatePlace[] Double = [new(1, Side.Port), new(1, Side.Starboard), Seat2, new(2, Side.Starboard)];
 
     [Fact]
     public void The_oar_at_a_seat_and_side_of_the_boat_gives_its_sleeve()
@@ -30,10 +32,20 @@ public sealed class SleevesInBoatTests
                 [.. At("b2", "teal", "port"), Sleeve("b2", 1.5m)]],
             facts => Assert.Null(Of(facts)(Seat2)));
 
-    private static Func<GatePlace, OarFigure?> Of(Fact[] facts) =>
-        SleevesInBoat.Of(new(Club.Empty(Journals.Club).With(facts.Select((fact, i) => Journals.Entry(i + 1, fact, i + 1)))), "heron");
+    [Fact]
+    public void A_sweep_oar_needs_no_side_and_a_scull_does()
+    {
+        Fact[] sideless = [.. At("b2", "heron", null), Sleeve("b2", 1.5m)];
 
-    private static Fact[] At(string oar, string boat, string side) =>
+        Assert.Equal(1.5, Of(sideless)(Seat2)!.Value, 9);
+        Assert.Null(Of([.. sideless, .. At("b4", "heron", "port"), Sleeve("b4", 1)])(Seat2));
+        Assert.All(Double, gate => Assert.Null(Of(sideless, Double)(gate)));
+    }
+
+    private static Func<GatePlace, OarFigure?> Of(Fact[] facts, GatePlace[]? gates = null) =>
+        SleevesInBoat.Of(new(Club.Empty(Journals.Club).With(facts.Select((fact, i) => Journals.Entry(i + 1, fact, i + 1)))), "heron", gates ?? Four);
+
+    private static Fact[] At(string oar, string boat, string? side) =>
         [new ThingSet(Things.Oar, oar, new Dictionary<string, string?> { ["boat"] = boat, ["seat"] = "2", ["side"] = side })];
 
     private static OarRead Sleeve(string oar, decimal value) => new(oar, OarItem.Sleeve, value, Session: "s", Level: LevelBasis.Read, BowHigh: 0);

@@ -70,6 +70,27 @@ public sealed class OarsInRigTests
         Assert.Empty(View(Oar("o1", "2", "port", isOutOfUse: true), read).Others);
     }
 
+    /// <remarks>Which of them is rowed nobody said, as with their sleeves.</remarks>
+    [Fact]
+    public void Of_two_oars_at_one_gate_neither_tells_anything()
+    {
+        RigView view = View(
+            Oar("o1", "2", "port"), Oar("o2", "2", null), Read(OarItem.Inboard, 114.5m, May4), new OarRead("o2", OarItem.Length, 374, Date: May4));
+
+        Assert.Empty(view.OfOars);
+        Assert.Empty(view.Readings);
+    }
+
+    /// <remarks>The collar was moved and read again: 1 cm is more than 1.96 · √2 · 0.1.</remarks>
+    [Fact]
+    public void Of_an_oar_s_readings_of_one_day_the_last_holds_with_those_before_it_that_agree()
+    {
+        Fact[] moved = [Oar("o1", "2", "port"), Read(OarItem.Inboard, 115, May4), Read(OarItem.Inboard, 116, May4)];
+
+        Assert.Equal(116, View(moved).Others.Single().Reading.Value, 9);
+        Assert.Equal([116.0, 116.1], View([.. moved, Read(OarItem.Inboard, 116.1m, May4)]).Others.Select(o => Math.Round(o.Reading.Value, 9)).Order());
+    }
+
     [Fact]
     public void What_a_form_states_was_not_measured()
     {
