@@ -51,7 +51,7 @@ public sealed class ChangingPagesTests
         Assert.Contains(club.Recorded<Reported>(), r => r is { Kind: ReportKind.Refitted, Seat: 2, Side: Side.Port });
 
         await page.InvokeAsync(() => club.InHand.RecordAsync(new MeasureTaken("teal", "spread", 2, 85.1m, "cm")));
-        page.WaitForAssertion(() => Assert.True(Spread(page).QuerySelector("input")!.HasAttribute("checked")));
+        page.WaitForAssertion(() => Assert.Equal("✓", Spread(page).QuerySelector(".tick")!.TextContent));
         Assert.Contains("85.1 ± 0.3 cm, read ", Spread(page).TextContent, StringComparison.Ordinal);
     }
 

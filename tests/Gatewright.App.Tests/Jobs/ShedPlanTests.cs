@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Net;
 using Bunit;
 using Gatewright.App.Frame;
@@ -18,6 +19,8 @@ namespace Gatewright.App.Tests.Jobs;
 /// <summary>The whole shed's plan, as the server gives it or does not.</summary>
 public class ShedPlanTests
 {
+    public ShedPlanTests() => CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo("en");
+
     [Theory]
     [InlineData(401, "PlanSignedOut")]
     [InlineData(403, "PlanNotForYou")]

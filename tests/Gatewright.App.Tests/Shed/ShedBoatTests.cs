@@ -1,3 +1,4 @@
+using System.Globalization;
 using Bunit;
 using Gatewright.App.Frame;
 using Gatewright.App.Shed;
@@ -14,6 +15,8 @@ namespace Gatewright.App.Tests.Shed;
 /// <summary>What brings a boat off the shore again is said as it is: reading where one does not know, mending where one does.</summary>
 public class ShedBoatTests
 {
+    public ShedBoatTests() => CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo("en");
+
     [Theory]
     [InlineData(Verdict.Unsure, "AshoredUnsure")]
     [InlineData(Verdict.Stop, "Ashored")]

@@ -9,11 +9,11 @@ public class LetteringTests
 
     [Fact]
     public void What_is_read_at_work_is_read_at_arm_s_length() =>
-        Assert.All([Lettering.Work, Lettering.WorkBold, Lettering.Heading, Lettering.Verdict, Lettering.Name], l => Assert.True(Minutes(l, 640) >= LeastMinutes, l.ToString()));
+        Assert.All([Lettering.Work, Lettering.WorkBold, Lettering.Heading, Lettering.Verdict, Lettering.Name], l => Assert.True(Minutes(l, 640) >= LeastMinutes, $"{l.Points} points"));
 
     [Fact]
     public void All_else_is_read_in_the_hand() =>
-        Assert.All([Lettering.Small, Lettering.Note], l => Assert.True(Minutes(l, 400) >= LeastMinutes, l.ToString()));
+        Assert.All([Lettering.Small, Lettering.Note], l => Assert.True(Minutes(l, 400) >= LeastMinutes, $"{l.Points} points"));
 
     private static double Minutes(Lettering lettering, double distanceMm) => Math.Atan(lettering.CapitalMm / distanceMm) * 180 / Math.PI * 60;
 }
