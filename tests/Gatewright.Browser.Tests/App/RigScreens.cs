@@ -3,7 +3,7 @@ using Microsoft.Playwright;
 namespace Gatewright.Browser.Tests.App;
 
 /// <summary>The screens of a boat's rig and of what stands round it, and of the oars, as one comes to them by their links.</summary>
-internal sealed class RigScreens(IPage page, List<string> faults)
+internal sealed class RigScreens(IPage page, List<string> faults, Daylight light)
 {
     // Invented for the demo: examples/README.md tells the truth about Dunlin, whose seat 3 is wider than its neighbours.
     private const string Boat = "Dunlin";
@@ -110,6 +110,6 @@ internal sealed class RigScreens(IPage page, List<string> faults)
     private async Task HoldAsync(string name)
     {
         await page.SettledAsync();
-        await page.HoldBothAsync("app-" + name, faults);
+        await page.HoldBothAsync("app-" + name, faults, light);
     }
 }
