@@ -67,20 +67,18 @@ public abstract class BoatSeenPage : ClubPage
             return;
         }
 
-        if (ReferenceEquals(check, before) && Diagnosis is not null)
+        if (Diagnosis is null || !ReferenceEquals(check, before))
         {
-            StateHasChanged();
-            return;
+            Diagnosis = null;
+            await PaintedAsync();
+            if (mine != _reading)
+            {
+                return;
+            }
+
+            Diagnosis = check.Diagnosis;
         }
 
-        Diagnosis = null;
-        await PaintedAsync();
-        if (mine != _reading)
-        {
-            return;
-        }
-
-        Diagnosis = check.Diagnosis;
         await PaintedAsync();
         if (mine == _reading)
         {
@@ -88,7 +86,10 @@ public abstract class BoatSeenPage : ClubPage
         }
     }
 
-    /// <summary>What comes after the diagnosis has been painted.</summary>
+    /// <summary>
+    /// What comes after the diagnosis has been painted; once more for each reading of the boat, since one that came in
+    /// between may have stopped the one before.
+    /// </summary>
     protected virtual Task DiagnosedAsync(BoatCheck check) => Task.CompletedTask;
 
     private async Task<BoatSeen?> NowAsync() => await InHand.BoatAsync(Key) is { } standing

@@ -79,6 +79,10 @@ internal sealed class BoatInHand : IAsyncDisposable
         return page;
     }
 
+    /// <summary>Another page about the boat, as it is at once.</summary>
+    public IRenderedComponent<TPage> Seen<TPage>()
+        where TPage : BoatSeenPage => _page.Render<TPage>(p => p.Add(b => b.Key, Key));
+
     private void Go(string place, DateOnly? day) => _page.Services.GetRequiredService<NavigationManager>()
         .NavigateTo(day is { } d ? FormattableString.Invariant($"{place}?day={d:yyyy-MM-dd}") : place);
 
