@@ -4,8 +4,8 @@ using Microsoft.Playwright;
 [assembly: AssemblyFixture(typeof(Gatewright.Browser.Tests.Chromium))]
 [assembly: Trait(Runs.Name, Runs.Once)]
 
-// Somebody who walks through pages mostly waits for them: two at a time leave half of two processors idle.
-[assembly: Xunit.v3.Parallelization(MaxThreads = 3)]
+// Somebody who walks through pages mostly waits for them: two at a time leave half of two processors.
+[assembly: Xunit.v3.Parallelization(MaxThreads = 4)]
 
 namespace Gatewright.Browser.Tests;
 

@@ -36,41 +36,7 @@ public sealed class ScreensTests(Chromium chromium)
         await BoatAsync(page);
         await JobAsync(page);
         await ReportAsync(page);
-        var rig = new RigScreens(page, _faults, _light);
-        await rig.OfBoatAsync();
         await MoreAsync(page);
-        await rig.OfOarsAsync();
-        Assert.Empty(device.Complaints);
-        Assert.True(_faults.Count == 0, string.Join('\n', _faults));
-    }
-
-    [Theory]
-    [InlineData(true)]
-    [InlineData(false)]
-    public async Task An_empty_shed_says_how_to_begin(bool isPhone)
-    {
-        await using AppSite site = await AppSite.StartAsync();
-        await using Device device = await Device.StartAsync(site.Address, chromium, isPhone ? DeviceShape.Phone : DeviceShape.Desk);
-        IPage page = device.Page;
-        await page.GotoAsync("/app/");
-        await page.Locator("#name").FillAsync("Island school");
-        await page.Locator("form button").ClickAsync();
-        await page.HeadedAsync("Island school");
-        await page.HoldBothAsync("app-empty-shed", _faults, _light);
-
-        await page.GetByRole(AriaRole.Link, new() { Name = "Add a boat" }).ClickAsync();
-        await page.HeadedAsync("boat");
-        await page.HoldBothAsync("app-boat-new", _faults, _light);
-        foreach (string place in (string[])["Jobs", "Report", "Round"])
-        {
-            await page.PlaceAsync(place);
-            await page.SettledAsync();
-            await page.HoldBothAsync("app-empty-" + place.ToLowerInvariant(), _faults, _light);
-        }
-
-        await page.GotoAsync("/app/nowhere");
-        await page.HeadedAsync("Nothing here");
-        await page.HoldBothAsync("app-nowhere", _faults, _light);
         Assert.Empty(device.Complaints);
         Assert.True(_faults.Count == 0, string.Join('\n', _faults));
     }
