@@ -6,6 +6,9 @@ internal static class AppFiles
     /// <summary>Where it lies.</summary>
     public const string Path = "/app";
 
+    /// <summary>Where the parts of its runtime lie.</summary>
+    public const string Parts = Path + "/_framework";
+
     /// <summary>Answers each place in the app with its page: which place it is, the app reads from the address itself.</summary>
     public static void MapApp(this WebApplication app) =>
         app.MapFallbackToFile(Path + "/{*place:nonfile}", "app/index.html", new StaticFileOptions

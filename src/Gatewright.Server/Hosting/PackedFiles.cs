@@ -12,7 +12,7 @@ namespace Gatewright.Server.Hosting;
 internal static class PackedFiles
 {
     // Names there hold a part of what the file holds: another version has another name.
-    private const string NamedByContent = AppFiles.Path + "/_framework/";
+    private const string NamedByContent = AppFiles.Parts + "/";
 
     private static readonly (string Encoding, string Extension)[] Packings = [("br", ".br"), ("gzip", ".gz")];
 

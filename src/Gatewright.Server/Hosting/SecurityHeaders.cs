@@ -1,6 +1,6 @@
 namespace Gatewright.Server.Hosting;
 
-/// <summary>Headers on every answer that tell a browser what it must not do.</summary>
+/// <summary>Headers on every answer that tell a browser what it must not do with it.</summary>
 internal static class SecurityHeaders
 {
     // No inline script or style, nothing from elsewhere, no framing.
@@ -24,15 +24,12 @@ internal static class SecurityHeaders
     {
         var context = (HttpContext)state;
         IHeaderDictionary headers = context.Response.Headers;
-        headers.ContentSecurityPolicy = context.Request.Path.StartsWithSegments(AppFiles.Path) ? OfApp : OfPages;
         headers.XContentTypeOptions = "nosniff";
-        headers.XFrameOptions = "DENY";
-
-        // Links hold secrets: no other site hears where somebody came from.
-        headers["Referrer-Policy"] = "no-referrer";
-        headers["Permissions-Policy"] = "camera=(self), geolocation=(), microphone=(), payment=()";
-        headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
+        if (!IsPart(context))
+        {
+            Bind(headers, context.Request.Path.StartsWithSegments(AppFiles.Path) ? OfApp : OfPages);
+        }
 
         // What belongs to somebody who is signed in is not left in a shared computer's cache; files of the site say otherwise.
         if (headers.CacheControl.Count == 0)
@@ -42,4 +39,24 @@ internal static class SecurityHeaders
 
         return Task.CompletedTask;
     }
+
+    /// <summary>What binds a page or a worker.</summary>
+    private static void Bind(IHeaderDictionary headers, string policy)
+    {
+        headers.ContentSecurityPolicy = policy;
+        headers.XFrameOptions = "DENY";
+
+        // Links hold secrets: no other site hears where somebody came from.
+        headers["Referrer-Policy"] = "no-referrer";
+        headers["Permissions-Policy"] = "camera=(self), geolocation=(), microphone=(), payment=()";
+        headers["Cross-Origin-Opener-Policy"] = "same-origin";
+    }
+
+    /// <summary>
+    /// Whether an answer is a part of the app's runtime: never shown and never a worker, so that what binds those would say
+    /// nothing, forty times over on a phone's first load.
+    /// </summary>
+    private static bool IsPart(HttpContext context) =>
+        context.Request.Path.StartsWithSegments(AppFiles.Parts)
+        && context.Response is { StatusCode: StatusCodes.Status200OK or StatusCodes.Status304NotModified, ContentType: "application/wasm" or "text/javascript" };
 }

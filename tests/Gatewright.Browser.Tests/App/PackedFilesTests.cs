@@ -5,15 +5,14 @@ using System.Text.RegularExpressions;
 namespace Gatewright.Browser.Tests.App;
 
 /// <summary>The published files, as they go over the wire.</summary>
-public sealed partial class PackedFilesTests
+public sealed partial class PackedFilesTests(DemoSite demo) : IClassFixture<DemoSite>
 {
     private static CancellationToken Cancellation => TestContext.Current.CancellationToken;
 
     [Fact]
     public async Task Each_file_comes_as_its_asker_can_unpack_it_and_is_the_same()
     {
-        await using AppSite site = await AppSite.StartAsync();
-        using var client = new HttpClient(new SocketsHttpHandler { AutomaticDecompression = System.Net.DecompressionMethods.None }) { BaseAddress = site.Address };
+        using var client = new HttpClient(new SocketsHttpHandler { AutomaticDecompression = System.Net.DecompressionMethods.None }) { BaseAddress = demo.Site.Address };
         string list = System.Text.Encoding.UTF8.GetString((await GetAsync(client, "/app/_framework/dotnet.js", null)).Bytes);
         string native = "/app/_framework/" + Native().Match(list).Value;
         foreach ((string path, string type) in new[]
@@ -38,6 +37,25 @@ public sealed partial class PackedFilesTests
             // A name that holds a part of what the file holds may be kept for good; any other is asked for anew.
             Assert.Equal(path == native, cache!.Contains("immutable", StringComparison.Ordinal));
         }
+    }
+
+    /// <summary>What binds a page would be a hundredth of a first load, said once for each part of the runtime.</summary>
+    [Fact]
+    public async Task A_part_of_the_runtime_says_what_binds_a_part_and_a_page_in_its_place_what_binds_a_page()
+    {
+        using var client = new HttpClient { BaseAddress = demo.Site.Address };
+        string list = await client.GetStringAsync(new Uri("/app/_framework/dotnet.js", UriKind.Relative), Cancellation);
+        foreach ((string path, bool isPart) in new[] { (Native().Match(list).Value, true), ("dotnet.js", true), ("nowhere", false), ("no.wasm", false) })
+        {
+            using HttpResponseMessage answer = await client.GetAsync(new Uri("/app/_framework/" + path, UriKind.Relative), Cancellation);
+            Assert.Equal(["nosniff"], answer.Headers.GetValues("X-Content-Type-Options"));
+            Assert.Equal(["same-origin"], answer.Headers.GetValues("Cross-Origin-Resource-Policy"));
+            Assert.Equal(!isPart, answer.Headers.Contains("Content-Security-Policy"));
+            Assert.Equal(!isPart, answer.Headers.Contains("X-Frame-Options"));
+        }
+
+        using HttpResponseMessage worker = await client.GetAsync(new Uri("/app/service-worker.js", UriKind.Relative), Cancellation);
+        Assert.True(worker.Headers.Contains("Content-Security-Policy"));
     }
 
     private static async Task<(byte[] Bytes, HttpContentHeaders Headers, string? Cache)> GetAsync(HttpClient client, string path, string? accepted)

@@ -30,7 +30,7 @@ public sealed class HeaderTests(Stores stores)
 
         foreach ((HttpMethod method, string path) in new[]
         {
-            (HttpMethod.Get, "/gatewright.css"), (HttpMethod.Get, "/no/such/page"), (HttpMethod.Post, "/api/session"),
+            (HttpMethod.Get, "/gatewright.css"), (HttpMethod.Get, "/app/_framework/nowhere"), (HttpMethod.Get, "/no/such/page"), (HttpMethod.Post, "/api/session"),
             (HttpMethod.Put, "/api/session"), (HttpMethod.Options, "/api/session"), (HttpMethod.Get, "/api/clubs/none/entries?after=x"),
             (HttpMethod.Post, "/sign-in"), (HttpMethod.Delete, "/"),
         })
