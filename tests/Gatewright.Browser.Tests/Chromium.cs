@@ -17,6 +17,7 @@ public sealed class Chromium : IAsyncLifetime
     [
         "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
         "--disable-component-update", "--disable-sync",
+        "--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream",
     ];
 
     private IPlaywright? _playwright;
