@@ -25,7 +25,7 @@ internal static class BalanceCommand
         Option<int?> width = WidthOption.Make();
         var command = new Command(
             "balance",
-            "What a boat's gates do to it on the water, by a model: the roll moment through the drive, each seat's handle load beside the others', and which gate to mend first. For differences and directions; it judges nothing.")
+            "What a boat's gates do to it on the water, by a model: the roll moment through the drive, each seat's handle load beside the others', and which gate to mend first, or whose sleeve to turn. For differences and directions; it judges nothing.")
         {
             files, chances, boats, pull, width,
         };

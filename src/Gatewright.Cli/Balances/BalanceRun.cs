@@ -9,6 +9,7 @@ using Gatewright.Core.Load;
 using Gatewright.Core.Rig;
 using Gatewright.Core.Simulating;
 using Gatewright.Journal.Exchange.Balance;
+using Gatewright.Journal.Oars;
 
 namespace Gatewright.Cli.Balances;
 
@@ -47,7 +48,9 @@ internal sealed class BalanceRun(Terminal terminal)
     private static BalancedBoat Of(BoatRecord boat, ShedInput input, DriveProfile pull)
     {
         BoatCheck check = boat.Check(input.SettingsOf(boat));
-        var seats = SeatsOnWater.Of(boat.Current.Class, Measures(input, boat.Current.Boat), input.SleevesOf(boat.Current.Boat));
+        SleevesInBoat? sleeves = input.SleevesOf(boat.Current.Boat);
+        var seats = SeatsOnWater.Of(
+            boat.Current.Class, Measures(input, boat.Current.Boat), gate => sleeves?.Sleeve(gate), gate => sleeves?.Name(gate));
         return new(
             boat.Current.Boat,
             boat.Current.Class.Name,

@@ -60,5 +60,9 @@ internal static class BalanceStatements
 
         to.Add(English.Load.ForRoll(balance.ForRoll));
         to.Add(English.Load.ForLoad(balance.ForLoad));
+        foreach (string turn in English.Load.Turns(balance))
+        {
+            to.Add(turn);
+        }
     }
 }

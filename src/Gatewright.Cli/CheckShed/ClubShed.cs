@@ -1,10 +1,8 @@
 using Gatewright.Cli.Clubs.Keeping;
 using Gatewright.Cli.Inputs;
 using Gatewright.Cli.Rigs;
-using Gatewright.Core;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Judging;
-using Gatewright.Core.Oars;
 using Gatewright.Journal.Exchange;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Learning;
@@ -55,12 +53,12 @@ internal static class ClubShed
         };
     }
 
-    private static Func<string, Func<GatePlace, OarFigure?>> SleevesOf(Club club, CheckSettings settings)
+    private static Func<string, SleevesInBoat?> SleevesOf(Club club, CheckSettings settings)
     {
         var oars = new Lazy<OarsView>(() => new(club, settings.Diagnosing.Measuring));
         var titles = new ThingTitles(club, Things.Boat);
         return boat => club.Subjects.FirstOrDefault(s => s.Thing == Things.Boat && s.Key.Length > 0 && titles[s.Key] == boat) is { Key.Length: > 0 } found
-            ? SleevesInBoat.Of(oars.Value, found.Key, BoatGates.Of(club, new BoatView(club, found.Key)))
-            : _ => null;
+            ? new SleevesInBoat(oars.Value, found.Key, BoatGates.Of(club, new BoatView(club, found.Key)))
+            : null;
     }
 }

@@ -2,13 +2,12 @@ using System.Collections.Immutable;
 using Gatewright.Cli.Inputs;
 using Gatewright.Cli.Rigs;
 using Gatewright.Cli.Terminals;
-using Gatewright.Core;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Judging;
 using Gatewright.Core.Mending;
-using Gatewright.Core.Oars;
 using Gatewright.Journal.Exchange;
 using Gatewright.Journal.Learning;
+using Gatewright.Journal.Oars;
 
 namespace Gatewright.Cli.CheckShed;
 
@@ -31,8 +30,11 @@ internal sealed record ShedInput(
     /// <summary>The rigs of the boats asked for, as far as something of them was measured.</summary>
     public IReadOnlyList<ShedRig> Rigs { get; init; } = [];
 
-    /// <summary>The sleeves of the oars of a boat of that name, as the club's oars were read; files tell of sleeves among a boat's readings.</summary>
-    public Func<string, Func<GatePlace, OarFigure?>> SleevesOf { get; init; } = _ => _ => null;
+    /// <summary>
+    /// The sleeves of the oars of a boat of that name, as the club's oars were read; null where no club is asked: files tell of sleeves
+    /// among a boat's readings.
+    /// </summary>
+    public Func<string, SleevesInBoat?> SleevesOf { get; init; } = _ => null;
 
     /// <summary>What lies on the club's shelf; null when nobody said.</summary>
     public Stores? Shelf { get; init; }

@@ -10,9 +10,15 @@ namespace Gatewright.Core.Load;
 /// </remarks>
 /// <param name="Name">Its word.</param>
 /// <param name="PeakNewtons">The peak of a rower's pull, both hands together, in newtons.</param>
+/// <exception cref="ArgumentOutOfRangeException">The peak is not above 0, or not finite.</exception>
 public sealed record DriveProfile(string Name, double PeakNewtons)
 {
     private const double OverSixMinutes = 0.675;
+
+    /// <summary>The peak of a rower's pull, both hands together, in newtons; above 0.</summary>
+    public double PeakNewtons { get; } = PeakNewtons is > 0 and < double.PositiveInfinity
+        ? PeakNewtons
+        : throw new ArgumentOutOfRangeException(nameof(PeakNewtons), PeakNewtons, "A pull is above 0 and finite.");
 
     /// <summary>Men over six minutes: 911 N.</summary>
     public static DriveProfile Men { get; } = new("men", 1350 * OverSixMinutes);

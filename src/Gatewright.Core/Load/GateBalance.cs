@@ -11,7 +11,17 @@ namespace Gatewright.Core.Load;
 /// <param name="RollOff">That, less what the gate would do at its target with the same oar: what mending it can take away.</param>
 /// <param name="Oar">The oar in it.</param>
 public sealed record GateBalance(
-    GatePlace Gate, LoadEstimate Handle, LoadEstimate FromMean, LoadEstimate Roll, LoadEstimate RollOff, OarOnWater Oar);
+    GatePlace Gate, LoadEstimate Handle, LoadEstimate FromMean, LoadEstimate Roll, LoadEstimate RollOff, OarOnWater Oar)
+{
+    /// <summary>The same with so many times the pull.</summary>
+    internal GateBalance Times(double factor) => this with
+    {
+        Handle = Handle.Times(factor),
+        FromMean = FromMean.Times(factor),
+        Roll = Roll.Times(factor),
+        RollOff = RollOff.Times(factor),
+    };
+}
 
 /// <summary>An oar and its arc, as a balance takes them.</summary>
 /// <param name="Sleeve">Its sleeve error, which adds to the gate's pitch; 0 within the spread of true oars where it was never read.</param>
@@ -25,15 +35,3 @@ public sealed record OarOnWater(Estimate Sleeve, bool IsSleeveRead, Estimate Cat
 /// <param name="At">The oars' angle.</param>
 /// <param name="Roll">In newton metres, positive down to starboard.</param>
 public sealed record RollPoint(OarAngle At, LoadEstimate Roll);
-
-/// <summary>What is to be gained by mending one gate to its target, the others left as they are.</summary>
-/// <param name="Gate">The gate.</param>
-/// <param name="Fall">By how much it is expected to lower what is asked about; negative where it makes it worse.</param>
-/// <param name="Probability">How likely it is that no other gate lowers it more, and that it lowers it at all.</param>
-public sealed record MendGain(GatePlace Gate, double Fall, double Probability);
-
-/// <summary>Which gate to mend first.</summary>
-/// <param name="Now">What is asked about, as it is expected to be now.</param>
-/// <param name="Gates">Every gate, the likeliest to be right first.</param>
-/// <param name="None">How likely it is that mending any one gate makes it worse.</param>
-public sealed record MendFirst(double Now, IReadOnlyList<MendGain> Gates, double None);

@@ -5,4 +5,8 @@ namespace Gatewright.Core.Load;
 /// <param name="U">
 /// The standard uncertainty that comes of gates, sleeves, rigs and arcs, 0 or more; that of the model is not in it.
 /// </param>
-public readonly record struct LoadEstimate(double Value, double U);
+public readonly record struct LoadEstimate(double Value, double U)
+{
+    /// <summary>As it is with so many times the pull; the factor is above 0.</summary>
+    internal LoadEstimate Times(double factor) => new(factor * Value, factor * U);
+}

@@ -10,7 +10,9 @@ namespace Gatewright.Core.Load;
 /// The sleeve of the oar that is rowed in a gate; null where it was never read. A sleeve among the boat's own readings comes
 /// before it.
 /// </param>
-public sealed class SeatsOnWater(Func<int, MeasuredSeat> rigs, Func<GatePlace, OarFigure?> sleeves)
+/// <param name="oars">What the oar of such a sleeve is called; null for no names.</param>
+public sealed class SeatsOnWater(
+    Func<int, MeasuredSeat> rigs, Func<GatePlace, OarFigure?> sleeves, Func<GatePlace, string?>? oars = null)
 {
     /// <summary>A seat's rig.</summary>
     public MeasuredSeat Rig(int seat) => rigs(seat);
@@ -18,11 +20,15 @@ public sealed class SeatsOnWater(Func<int, MeasuredSeat> rigs, Func<GatePlace, O
     /// <summary>The sleeve of the oar in a gate, or null.</summary>
     public OarFigure? Sleeve(GatePlace gate) => sleeves(gate);
 
+    /// <summary>What the oar is called that is rowed in a gate; null where nobody said.</summary>
+    public string? Oar(GatePlace gate) => oars?.Invoke(gate);
+
     /// <summary>From the measures there are of a boat of a class, else its targets; and the sleeves.</summary>
-    public static SeatsOnWater Of(BoatClass boatClass, IReadOnlyList<RigReading> measures, Func<GatePlace, OarFigure?> sleeves)
+    public static SeatsOnWater Of(
+        BoatClass boatClass, IReadOnlyList<RigReading> measures, Func<GatePlace, OarFigure?> sleeves, Func<GatePlace, string?>? oars = null)
     {
         RigTargets targets = RigTargets.Starting(boatClass, crew: null);
         var figures = RigFigures.Of(measures);
-        return new(seat => MeasuredSeat.Of(figures, targets, seat), sleeves);
+        return new(seat => MeasuredSeat.Of(figures, targets, seat), sleeves, oars);
     }
 }

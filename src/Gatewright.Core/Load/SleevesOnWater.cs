@@ -14,6 +14,7 @@ internal sealed class SleevesOnWater
     private readonly Dictionary<GatePlace, int> _places = [];
     private readonly int?[] _inState;
     private readonly OarFigure?[] _figures;
+    private readonly string?[] _names;
     private readonly List<(int At, double Slope, double Prior)>[] _zeros;
     private readonly double _unreadU;
 
@@ -22,6 +23,7 @@ internal sealed class SleevesOnWater
         _diagnosis = diagnosis;
         int count = diagnosis.Gates.Count;
         (_inState, _figures, _zeros) = (new int?[count], new OarFigure?[count], new List<(int, double, double)>[count]);
+        _names = new string?[count];
         StateLayout layout = diagnosis.Weights.Kernel.Model.Layout;
         for (int i = 0; i < count; i++)
         {
@@ -32,6 +34,7 @@ internal sealed class SleevesOnWater
             if (!isReadWithBoat && seats.Sleeve(gate) is { } figure)
             {
                 _figures[i] = WithoutZeros(figure, layout, _zeros[i]);
+                _names[i] = seats.Oar(gate);
             }
             else
             {
@@ -46,6 +49,9 @@ internal sealed class SleevesOnWater
 
     /// <summary>Whether the sleeve was read, gate by gate.</summary>
     public List<bool> IsRead { get; } = [];
+
+    /// <summary>What the oar is called whose own reading is taken for a gate; null where it is not, or nobody said.</summary>
+    public string? Oar(int gate) => _names[gate];
 
     /// <summary>What of the state has to be drawn for <see cref="Draw"/> beside the gates, in its order.</summary>
     public int[] Drawn => [.. _inState.OfType<int>().Concat(_zeros.SelectMany(z => z).Select(z => z.At)).Distinct()];

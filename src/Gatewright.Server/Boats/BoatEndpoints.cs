@@ -47,7 +47,7 @@ internal static class BoatEndpoints
         club.MapGet("/boats/{boat}/balance", BalanceAsync)
             .Produces<BalanceDocument>()
             .Needs(ClubRight.SeeBoats)
-            .WithSummary("A boat on the water, by a model: roll moment, handle loads, which gate to mend first, as gatewright.balance/1.");
+            .WithSummary("A boat on the water, by a model: roll moment, handle loads, which gate to mend first or whose sleeve to turn, as gatewright.balance/1.");
     }
 
     private static async Task<Results<ContentHttpResult, ProblemHttpResult>> BalanceAsync(
@@ -69,14 +69,12 @@ internal static class BoatEndpoints
         }
 
         // Of a boat that was not read at every gate the document says that nothing can be said.
-        BoatBalance? balance = standing.Check is not { } check ? null : await Task.Run(() => BoatBalance.Of(
-            check,
-            SeatsOnWater.Of(
-                check.Readings.Class,
-                new RigView(open.Club, standing.View).Readings,
-                SleevesInBoat.Of(new OarsView(open.Club, check.Settings.Diagnosing.Measuring), boat, BoatGates.Of(open.Club, standing.View))),
-            profile,
-            new Draws(new Random(Seed).NextDouble))).ConfigureAwait(false);
+        BoatBalance? balance = standing.Check is not { } check ? null : await Task.Run(() =>
+        {
+            var sleeves = new SleevesInBoat(new(open.Club, check.Settings.Diagnosing.Measuring), boat, BoatGates.Of(open.Club, standing.View));
+            var seats = SeatsOnWater.Of(check.Readings.Class, new RigView(open.Club, standing.View).Readings, sleeves.Sleeve, sleeves.Name);
+            return BoatBalance.Of(check, seats, profile, new Draws(new Random(Seed).NextDouble));
+        }).ConfigureAwait(false);
         string json = BalanceJson.Text(profile, [(standing.View.Name, standing.View.Class?.Name ?? string.Empty, balance)]);
         return TypedResults.Content(json, "application/json");
     }

@@ -1,4 +1,6 @@
 using Gatewright.Core.Load;
+using Gatewright.Core.Mending;
+using Gatewright.Core.Oars;
 
 namespace Gatewright.Words.OnTheWater;
 
@@ -67,11 +69,29 @@ public sealed class LoadWords
         return _say.Text("Load.Oar", Sentence.Capital(_say.Names.Gate(gate.Gate)), Sleeve(gate.Oar), Arc(gate.Oar));
     }
 
-    /// <summary>Which gate to mend first for balance.</summary>
-    public string ForRoll(MendFirst choice) => First("Load.First.Roll", "Load.First.Roll.None", choice);
+    /// <summary>Which gate to mend first for balance, or whose sleeve to turn and by how much.</summary>
+    public string ForRoll(MendFirst choice) => First("Load.First.Roll", "Load.First.Sleeve.Roll", "Load.First.Roll.None", choice);
 
-    /// <summary>Which gate to mend first so that seats feel alike.</summary>
-    public string ForLoad(MendFirst choice) => First("Load.First.Load", "Load.First.Load.None", choice);
+    /// <summary>Which gate to mend first so that seats feel alike, or whose sleeve to turn and by how much.</summary>
+    public string ForLoad(MendFirst choice) => First("Load.First.Load", "Load.First.Sleeve.Load", "Load.First.Load.None", choice);
+
+    /// <summary>How the sleeves are turned that were named first, each once, and what is to be minded; none where none was.</summary>
+    public IReadOnlyList<string> Turns(BoatBalance balance)
+    {
+        ArgumentNullException.ThrowIfNull(balance);
+        return [.. new[] { balance.ForRoll, balance.ForLoad }
+            .Where(choice => IsWorthIt(choice) && choice.Sleeve is not null)
+            .Select(choice => choice.Sleeve!)
+            .DistinctBy(sleeve => sleeve.Gate)
+            .Select(Turn)];
+    }
+
+    /// <summary>How far a sleeve is turned and which way: "1.0 ± 0.2° to the bow".</summary>
+    public string Amount(SleeveGain sleeve)
+    {
+        ArgumentNullException.ThrowIfNull(sleeve);
+        return _say.Text(sleeve.ToBow.Value.Degrees > 0 ? "Load.ToBow" : "Load.ToStern", Bare(sleeve));
+    }
 
     /// <summary>Whose pull it is.</summary>
     public string Profile(DriveProfile profile)
@@ -80,22 +100,53 @@ public sealed class LoadWords
         return _say.Text("Load.Profile", Pull(profile), Whole(profile.PeakNewtons));
     }
 
-    private string First(string key, string none, MendFirst choice)
+    private string First(string gate, string sleeve, string none, MendFirst choice)
     {
         ArgumentNullException.ThrowIfNull(choice);
-        MendGain best = choice.Gates[0];
-        if (choice.None > best.Probability || best.Fall <= 0)
+        if (!IsWorthIt(choice))
         {
             return _say.Text(none, _say.Figures.Percent(choice.None));
         }
 
+        (double probability, double fall) = Best(choice);
+        string what = choice.Sleeve is { } turned ? Sleeve(turned) : _say.Names.Gate(choice.Gates[0].Gate);
         return _say.Text(
-            key,
-            Sentence.Capital(_say.Names.Gate(best.Gate)),
-            _say.Figures.Percent(best.Probability),
+            choice.Sleeve is null ? gate : sleeve,
+            Sentence.Capital(what),
+            _say.Figures.Percent(probability),
             _say.Figures.Degrees(choice.Now),
-            _say.Figures.Degrees(choice.Now - best.Fall));
+            _say.Figures.Degrees(choice.Now - fall),
+            choice.Sleeve is null ? "" : Amount(choice.Sleeve));
     }
+
+    private static bool IsWorthIt(MendFirst choice)
+    {
+        (double probability, double fall) = Best(choice);
+        return choice.None <= probability && fall > 0;
+    }
+
+    private static (double Probability, double Fall) Best(MendFirst choice) =>
+        choice.Sleeve is { } sleeve ? (sleeve.Probability, sleeve.Fall) : (choice.Gates[0].Probability, choice.Gates[0].Fall);
+
+    private string Turn(SleeveGain sleeve)
+    {
+        double degrees = sleeve.ToBow.Value.Degrees;
+        var turn = SleeveTurn.Of(degrees, RigDimensions.Default.ShaftDiameterMm);
+        string how = _say.Text(
+            degrees > 0 ? "Load.Turn.ToBow" : "Load.Turn.ToStern",
+            Sleeve(sleeve),
+            Bare(sleeve),
+            _say.Figures.Fixed(turn.RoundMm, 1),
+            _say.Figures.Length(turn.DiameterMm));
+        return string.Join(' ', _say.Cautions.Each(Cautions.For(RemedyKind.TurnSleeve)).Prepend(how));
+    }
+
+    private string Sleeve(SleeveGain sleeve) => sleeve.Oar is { } oar
+        ? _say.Text("Load.Sleeve.Named", _say.Names.Gate(sleeve.Gate), oar)
+        : _say.Text("Load.Sleeve.At", _say.Names.Gate(sleeve.Gate));
+
+    private string Bare(SleeveGain sleeve) => _say.Text(
+        "Figure.Bare", _say.Figures.Degrees(Math.Abs(sleeve.ToBow.Value.Degrees)), _say.Figures.Degrees(sleeve.ToBow.U.Degrees));
 
     private string Pull(DriveProfile profile) => profile.Name switch
     {

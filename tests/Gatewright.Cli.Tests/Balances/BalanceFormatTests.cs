@@ -24,12 +24,12 @@ public sealed class BalanceFormatTests
     }
 
     /// <remarks>
-    /// The whole with its four keys, a boat with seven, a point with three, a gate with seven, its oar with five; two choices with three and their gains with four; the
+    /// The whole with its four keys, a boat with seven, a point with three, a gate with seven, its oar with five; two choices with four and their gains with four; the
     /// mean roll, a gate's four figures and its oar's three with two.
     /// </remarks>
     [Fact]
     public void The_schema_refuses_a_key_too_few_or_too_many() =>
-        Assert.Equal((4 + 1) + (7 + 1) + (3 + 1) + (7 + 1) + (5 + 1) + (2 * ((3 + 1) + (4 + 1))) + (8 * (2 + 1)), s_schema.AssertRefusesKeysTooFewOrTooMany(Output));
+        Assert.Equal((4 + 1) + (7 + 1) + (3 + 1) + (7 + 1) + (5 + 1) + (2 * ((4 + 1) + (4 + 1))) + (8 * (2 + 1)), s_schema.AssertRefusesKeysTooFewOrTooMany(Output));
 
     [Theory]
     [InlineData("$.format", "gatewright.balance/2")]

@@ -17,11 +17,13 @@ public sealed class SleevesInBoatTests
     [Fact]
     public void The_oar_at_a_seat_and_side_of_the_boat_gives_its_sleeve()
     {
-        Func<GatePlace, OarFigure?> sleeves = Of([.. At("b2", "heron", "port"), Sleeve("b2", 1.5m), .. At("b3", "heron", "starboard")]);
+        SleevesInBoat sleeves = Of([.. At("b2", "heron", "port"), Sleeve("b2", 1.5m), .. At("b3", "heron", "starboard")]);
 
-        Assert.Equal(1.5, sleeves(Seat2)!.Value, 9);
-        Assert.Null(sleeves(new(2, Side.Starboard)));
-        Assert.Null(sleeves(new(4, Side.Port)));
+        Assert.Equal(1.5, sleeves.Sleeve(Seat2)!.Value, 9);
+        Assert.Null(sleeves.Sleeve(new(2, Side.Starboard)));
+        Assert.Null(sleeves.Sleeve(new(4, Side.Port)));
+        Assert.Equal("b2", sleeves.Name(Seat2));
+        Assert.Null(sleeves.Name(new(4, Side.Port)));
     }
 
     [Fact]
@@ -30,20 +32,24 @@ public sealed class SleevesInBoatTests
             (Fact[][])[
                 [.. At("b2", "heron", "port"), Sleeve("b2", 1.5m), .. At("b4", "heron", "port"), Sleeve("b4", 1)],
                 [.. At("b2", "teal", "port"), Sleeve("b2", 1.5m)]],
-            facts => Assert.Null(Of(facts)(Seat2)));
+            facts =>
+            {
+                Assert.Null(Of(facts).Sleeve(Seat2));
+                Assert.Null(Of(facts).Name(Seat2));
+            });
 
     [Fact]
     public void A_sweep_oar_needs_no_side_and_a_scull_does()
     {
         Fact[] sideless = [.. At("b2", "heron", null), Sleeve("b2", 1.5m)];
 
-        Assert.Equal(1.5, Of(sideless)(Seat2)!.Value, 9);
-        Assert.Null(Of([.. sideless, .. At("b4", "heron", "port"), Sleeve("b4", 1)])(Seat2));
-        Assert.All(Double, gate => Assert.Null(Of(sideless, Double)(gate)));
+        Assert.Equal(1.5, Of(sideless).Sleeve(Seat2)!.Value, 9);
+        Assert.Null(Of([.. sideless, .. At("b4", "heron", "port"), Sleeve("b4", 1)]).Sleeve(Seat2));
+        Assert.All(Double, gate => Assert.Null(Of(sideless, Double).Sleeve(gate)));
     }
 
-    private static Func<GatePlace, OarFigure?> Of(Fact[] facts, GatePlace[]? gates = null) =>
-        SleevesInBoat.Of(new(Club.Empty(Journals.Club).With(facts.Select((fact, i) => Journals.Entry(i + 1, fact, i + 1)))), "heron", gates ?? Four);
+    private static SleevesInBoat Of(Fact[] facts, GatePlace[]? gates = null) =>
+        new(new(Club.Empty(Journals.Club).With(facts.Select((fact, i) => Journals.Entry(i + 1, fact, i + 1)))), "heron", gates ?? Four);
 
     private static Fact[] At(string oar, string boat, string? side) =>
         [new ThingSet(Things.Oar, oar, new Dictionary<string, string?> { ["boat"] = boat, ["seat"] = "2", ["side"] = side })];

@@ -47,11 +47,17 @@ public sealed record BalanceGate(
 /// <summary>The oar in a gate and its arc, in degrees: whether its sleeve was read, and whether the arc follows from the seat's rig.</summary>
 public sealed record BalanceOar(BalanceFigure Sleeve, bool IsSleeveRead, BalanceFigure Catch, BalanceFigure Finish, bool IsArcOwn);
 
-/// <summary>Which gate to mend first: what it is now, the gates by their chance, and the chance that none helps.</summary>
-public sealed record BalanceChoice(double Now, double None, IReadOnlyList<BalanceGain> Gates);
+/// <summary>What to mend first: what it is now, gates and sleeves by their chance, and the chance that none helps.</summary>
+public sealed record BalanceChoice(double Now, double None, IReadOnlyList<BalanceGain> Gates, IReadOnlyList<BalanceTurn> Sleeves);
 
 /// <summary>What mending one gate is expected to take away, and how likely it is the right one.</summary>
 public sealed record BalanceGain(int Seat, string Side, double Fall, double Probability);
+
+/// <summary>
+/// What turning one sleeve is expected to take away: how far the top of the blade has to come to the bow, in degrees, negative to the
+/// stern; and what its oar is called, null where nobody said.
+/// </summary>
+public sealed record BalanceTurn(int Seat, string Side, string? Oar, BalanceFigure ToBow, double Fall, double Probability);
 
 /// <summary>Writes the document.</summary>
 public static class BalanceJson
@@ -97,7 +103,9 @@ public static class BalanceJson
     private static BalanceChoice Of(MendFirst choice) => new(
         Four(choice.Now),
         Four(choice.None),
-        [.. choice.Gates.Select(g => new BalanceGain(g.Gate.Seat, g.Gate.Side.Word(), Four(g.Fall), Four(g.Probability)))]);
+        [.. choice.Gates.Select(g => new BalanceGain(g.Gate.Seat, g.Gate.Side.Word(), Four(g.Fall), Four(g.Probability)))],
+        [.. choice.Sleeves.Select(s => new BalanceTurn(
+            s.Gate.Seat, s.Gate.Side.Word(), s.Oar, Of(s.ToBow), Four(s.Fall), Four(s.Probability)))]);
 
     /// <summary>Adding 0 turns −0 into 0.</summary>
     private static double Four(double value) => Math.Round(value, 4, MidpointRounding.AwayFromZero) + 0.0;
