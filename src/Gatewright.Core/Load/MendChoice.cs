@@ -1,5 +1,6 @@
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Geometry;
+using Gatewright.Core.Measuring;
 
 namespace Gatewright.Core.Load;
 
@@ -8,8 +9,8 @@ namespace Gatewright.Core.Load;
 /// target, lowers what is asked about; and each sleeve's turning, by its best value.
 /// </summary>
 /// <remarks>
-/// A mended gate is proved by readings; a sleeve is turned by an amount that is told, and what that is off by stays. So a sleeve that
-/// reads true gains nothing by being turned by nothing. One that nobody read has no amount, and is not among what could be mended.
+/// A mended gate is proved by readings; a sleeve is turned by an amount that is told, and what that is off by stays. So only a sleeve that is
+/// off by more than twice what its amount is off by is among what could be mended: nobody turns one by 0.3 ± 0.7°.
 /// </remarks>
 internal sealed class MendChoice
 {
@@ -43,7 +44,7 @@ internal sealed class MendChoice
         _rolls = new double[DriveNodes.Count];
         (_handles, _turned) = (new double[gates.Length], new double[gates.Length]);
         int[] all = [.. Enumerable.Range(0, gates.Length)];
-        _places = [.. all, .. all.Where(i => sleeves.IsRead[i])];
+        _places = [.. all, .. all.Where(i => sleeves.IsRead[i] && IsOff(sleeves[i]))];
         _less = Array.ConvertAll(_places, _ => new double[DriveNodes.Count]);
         _handleLess = new double[_places.Length];
         for (int work = gates.Length; work < _places.Length; work++)
@@ -69,6 +70,8 @@ internal sealed class MendChoice
 
         return (Told(roll), Told(load));
     }
+
+    private static bool IsOff(Estimate sleeve) => Math.Abs(sleeve.Value.Degrees) > 2 * sleeve.U.Degrees;
 
     /// <summary>A sleeve turned by its best value takes the same away in every draw.</summary>
     private void FillSleeve(int work)

@@ -21,12 +21,24 @@ public sealed record SleeveGain(GatePlace Gate, string? Oar, Estimate ToBow, dou
 /// <summary>What to mend first: a gate, or the sleeve of the oar in it.</summary>
 /// <param name="Now">What is asked about, as it is expected to be now.</param>
 /// <param name="Gates">Every gate, the likeliest to be right first.</param>
-/// <param name="Sleeves">Every oar whose sleeve was read, the likeliest to be right first.</param>
+/// <param name="Sleeves">Every oar whose sleeve was read to be off, by more than twice its u, the likeliest to be right first.</param>
 /// <param name="None">How likely it is that whichever one of them is mended, it is no better.</param>
 public sealed record MendFirst(double Now, IReadOnlyList<MendGain> Gates, IReadOnlyList<SleeveGain> Sleeves, double None)
 {
-    /// <summary>The sleeve to turn, where that is likelier to be right than mending any gate; else null.</summary>
-    public SleeveGain? Sleeve => Sleeves.Count > 0 && Sleeves[0].Probability > Gates[0].Probability ? Sleeves[0] : null;
+    /// <summary>
+    /// The gate to mend first; null where a sleeve is to be turned first, and where nothing is worth it: where none is likelier, and
+    /// where nothing is expected to lower what is asked about. What is likeliest right may yet be expected to make it worse.
+    /// </summary>
+    public MendGain? Gate => Worth(LikeliestGate?.Probability) is { } least && !(LikeliestSleeve?.Probability > least) ? LikeliestGate : null;
+
+    /// <summary>The sleeve to turn first, where that is likelier to be right than mending any gate; else null.</summary>
+    public SleeveGain? Sleeve => Worth(LikeliestSleeve?.Probability) is { } least && !(LikeliestGate?.Probability >= least) ? LikeliestSleeve : null;
+
+    private MendGain? LikeliestGate => Gates.FirstOrDefault(g => g.Fall > 0);
+
+    private SleeveGain? LikeliestSleeve => Sleeves.FirstOrDefault(s => s.Fall > 0);
+
+    private double? Worth(double? probability) => probability >= None ? probability : null;
 
     /// <summary>The same with so many times the pull: probabilities and turns stay, and the order with them.</summary>
     internal MendFirst Times(double factor) => this with

@@ -70,18 +70,18 @@ public sealed class LoadWords
     }
 
     /// <summary>Which gate to mend first for balance, or whose sleeve to turn and by how much.</summary>
-    public string ForRoll(MendFirst choice) => First("Load.First.Roll", "Load.First.Sleeve.Roll", "Load.First.Roll.None", choice);
+    public string ForRoll(MendFirst choice) => First("Roll", choice);
 
     /// <summary>Which gate to mend first so that seats feel alike, or whose sleeve to turn and by how much.</summary>
-    public string ForLoad(MendFirst choice) => First("Load.First.Load", "Load.First.Sleeve.Load", "Load.First.Load.None", choice);
+    public string ForLoad(MendFirst choice) => First("Load", choice);
 
     /// <summary>How the sleeves are turned that were named first, each once, and what is to be minded; none where none was.</summary>
     public IReadOnlyList<string> Turns(BoatBalance balance)
     {
         ArgumentNullException.ThrowIfNull(balance);
         return [.. new[] { balance.ForRoll, balance.ForLoad }
-            .Where(choice => IsWorthIt(choice) && choice.Sleeve is not null)
-            .Select(choice => choice.Sleeve!)
+            .Select(choice => choice.Sleeve)
+            .OfType<SleeveGain>()
             .DistinctBy(sleeve => sleeve.Gate)
             .Select(Turn)];
     }
@@ -100,33 +100,25 @@ public sealed class LoadWords
         return _say.Text("Load.Profile", Pull(profile), Whole(profile.PeakNewtons));
     }
 
-    private string First(string gate, string sleeve, string none, MendFirst choice)
+    private string First(string asked, MendFirst choice)
     {
         ArgumentNullException.ThrowIfNull(choice);
-        if (!IsWorthIt(choice))
+        return choice switch
         {
-            return _say.Text(none, _say.Figures.Percent(choice.None));
-        }
+            { Gate: { } gate } => Told($"Load.First.{asked}", _say.Names.Gate(gate.Gate), gate.Probability, gate.Fall),
+            { Sleeve: { } sleeve } => Told($"Load.First.Sleeve.{asked}", Sleeve(sleeve), sleeve.Probability, sleeve.Fall, Amount(sleeve)),
+            _ when choice.Gates.Any(g => g.Fall > 0) => _say.Text($"Load.First.{asked}.None", _say.Figures.Percent(choice.None)),
+            _ => _say.Text($"Load.First.{asked}.NoFall"),
+        };
 
-        (double probability, double fall) = Best(choice);
-        string what = choice.Sleeve is { } turned ? Sleeve(turned) : _say.Names.Gate(choice.Gates[0].Gate);
-        return _say.Text(
-            choice.Sleeve is null ? gate : sleeve,
+        string Told(string key, string what, double probability, double fall, string amount = "") => _say.Text(
+            key,
             Sentence.Capital(what),
             _say.Figures.Percent(probability),
             _say.Figures.Degrees(choice.Now),
             _say.Figures.Degrees(choice.Now - fall),
-            choice.Sleeve is null ? "" : Amount(choice.Sleeve));
+            amount);
     }
-
-    private static bool IsWorthIt(MendFirst choice)
-    {
-        (double probability, double fall) = Best(choice);
-        return choice.None <= probability && fall > 0;
-    }
-
-    private static (double Probability, double Fall) Best(MendFirst choice) =>
-        choice.Sleeve is { } sleeve ? (sleeve.Probability, sleeve.Fall) : (choice.Gates[0].Probability, choice.Gates[0].Fall);
 
     private string Turn(SleeveGain sleeve)
     {

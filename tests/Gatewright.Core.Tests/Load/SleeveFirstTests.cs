@@ -14,6 +14,7 @@ public class SleeveFirstTests
 {
     private static readonly SeatRig Rig = SeatRig.FromCentimetres(Rowing.Sweep, 80, 113, 342, 15);
     private static readonly OarFigure True = new(0, 0.1, []);
+    private static readonly GatePlace Port = new(2, Side.Port);
     private static readonly Station[] AllStations = [Station.Catch, Station.Abeam, Station.Finish];
 
     private static BoatBalance Balance(Func<GatePlace, OarFigure?> sleeves, Func<int, double>? gates = null, params Reading[] also) => BoatBalance.Of(
@@ -56,8 +57,7 @@ public class SleeveFirstTests
         BoatBalance balance = Balance(_ => True, seat => seat == 2 ? 2 : 4);
 
         Assert.Null(balance.ForRoll.Sleeve);
-        Assert.Equal(2, balance.ForRoll.Gates[0].Gate.Seat);
-        Assert.Equal(8, balance.ForRoll.Sleeves.Count);
+        Assert.Equal(2, balance.ForRoll.Gate!.Gate.Seat);
     }
 
     /// <summary>What the gate has too little the sleeve adds: the blade is as it should be, and to mend either alone would spoil it.</summary>
@@ -73,20 +73,39 @@ public class SleeveFirstTests
     [Fact]
     public void A_sleeve_that_nobody_read_is_not_among_what_could_be_turned()
     {
-        BoatBalance balance = Balance(gate => gate.Seat == 4 ? True : null);
+        BoatBalance balance = Balance(gate => gate.Seat == 4 ? new(1, 0.1, []) : null);
 
         Assert.Equal(4, Assert.Single(balance.ForRoll.Sleeves).Gate.Seat);
     }
 
-    /// <summary>A sleeve that reads true is turned by nothing, and nothing is gained by that, however well or badly it was read.</summary>
+    /// <summary>Nobody turns a sleeve by less than twice what its amount may be off by.</summary>
     [Theory]
-    [InlineData(0.1)]
-    [InlineData(1)]
-    public void A_sleeve_that_reads_true_is_never_first(double u)
-    {
-        BoatBalance balance = Balance(_ => new(0, u, []));
+    [InlineData(0, 0.1, 0)]
+    [InlineData(0.99, 0.5, 0)]
+    [InlineData(1.01, 0.5, 1)]
+    [InlineData(-1.01, 0.5, 1)]
+    public void A_sleeve_is_turned_only_where_it_is_surely_off(double degrees, double u, int count) =>
+        Assert.Equal(count, Balance(At(2, new(degrees, u, []))).ForRoll.Sleeves.Count);
 
-        Assert.All(balance.ForRoll.Sleeves, sleeve => Assert.Equal((0.0, 0.0), (sleeve.Fall, sleeve.Probability)));
+    /// <summary>
+    /// Of what is expected to help, the likeliest; the likeliest of all may be expected to make it worse, by overshooting in the other draws.
+    /// </summary>
+    [Theory]
+    [InlineData(0.3, 5, 0.2, 4, 0.1, "gate")]
+    [InlineData(0.3, 5, 0.4, 4, 0.1, "sleeve")]
+    [InlineData(0.3, 5, 0.4, -4, 0.1, "gate")]
+    [InlineData(0.4, -5, 0.3, 4, 0.1, "sleeve")]
+    [InlineData(0.3, -5, 0.4, -4, 0.1, "nothing")]
+    [InlineData(0.3, 5, 0.2, 4, 0.35, "nothing")]
+    [InlineData(0.3, 5, 0.3, 4, 0.3, "gate")]
+    public void First_is_the_likeliest_that_is_expected_to_help(
+        double gate, double gateFall, double sleeve, double sleeveFall, double none, string first)
+    {
+        var choice = new MendFirst(
+            20, [new(Port, gateFall, gate)], [new(Port, null, Estimate.FromDegrees(1, 0.1), sleeveFall, sleeve)], none);
+
+        Assert.Equal(first == "gate", choice.Gate is not null);
+        Assert.Equal(first == "sleeve", choice.Sleeve is not null);
     }
 
     [Fact]
