@@ -70,10 +70,12 @@ public sealed class LoadWords
     }
 
     /// <summary>Which gate to mend first for balance, or whose sleeve to turn and by how much.</summary>
-    public string ForRoll(MendFirst choice) => First("Roll", choice);
+    public string ForRoll(MendFirst choice) =>
+        First(choice, "Load.First.Roll", "Load.First.Sleeve.Roll", "Load.First.Roll.None", "Load.First.Roll.NoFall");
 
     /// <summary>Which gate to mend first so that seats feel alike, or whose sleeve to turn and by how much.</summary>
-    public string ForLoad(MendFirst choice) => First("Load", choice);
+    public string ForLoad(MendFirst choice) =>
+        First(choice, "Load.First.Load", "Load.First.Sleeve.Load", "Load.First.Load.None", "Load.First.Load.NoFall");
 
     /// <summary>How the sleeves are turned that were named first, each once, and what is to be minded; none where none was.</summary>
     public IReadOnlyList<string> Turns(BoatBalance balance)
@@ -100,15 +102,16 @@ public sealed class LoadWords
         return _say.Text("Load.Profile", Pull(profile), Whole(profile.PeakNewtons));
     }
 
-    private string First(string asked, MendFirst choice)
+    private string First(MendFirst choice, string ofGate, string ofSleeve, string none, string noFall)
     {
         ArgumentNullException.ThrowIfNull(choice);
         return choice switch
         {
-            { Gate: { } gate } => Told($"Load.First.{asked}", _say.Names.Gate(gate.Gate), gate.Probability, gate.Fall),
-            { Sleeve: { } sleeve } => Told($"Load.First.Sleeve.{asked}", Sleeve(sleeve), sleeve.Probability, sleeve.Fall, Amount(sleeve)),
-            _ when choice.Gates.Any(g => g.Fall > 0) => _say.Text($"Load.First.{asked}.None", _say.Figures.Percent(choice.None)),
-            _ => _say.Text($"Load.First.{asked}.NoFall"),
+            { Gate: { } gate } => Told(ofGate, _say.Names.Gate(gate.Gate), gate.Probability, gate.Fall) + PassedOver(choice, gate.Probability),
+            { Sleeve: { } sleeve } => Told(ofSleeve, Sleeve(sleeve), sleeve.Probability, sleeve.Fall, Amount(sleeve))
+                + PassedOver(choice, sleeve.Probability),
+            _ when choice.Gates.Any(g => g.Fall > 0) => _say.Text(none, _say.Figures.Percent(choice.None)),
+            _ => _say.Text(noFall),
         };
 
         string Told(string key, string what, double probability, double fall, string amount = "") => _say.Text(
@@ -118,6 +121,19 @@ public sealed class LoadWords
             _say.Figures.Degrees(choice.Now),
             _say.Figures.Degrees(choice.Now - fall),
             amount);
+    }
+
+    /// <summary>What is likelier right than what was named, and yet is expected to make it worse; empty where nothing is.</summary>
+    private string PassedOver(MendFirst choice, double named)
+    {
+        (string What, double Probability)[] likelier = [
+            .. choice.Gates.Take(1).Select(g => (_say.Names.Gate(g.Gate), g.Probability)),
+            .. choice.Sleeves.Take(1).Select(s => (Sleeve(s), s.Probability)),
+        ];
+        (string what, double probability) = likelier.MaxBy(l => l.Probability);
+        return probability > named
+            ? " " + Sentence.Capital(_say.Text("Load.First.PassedOver", what, _say.Figures.Percent(probability)))
+            : "";
     }
 
     private string Turn(SleeveGain sleeve)
