@@ -9,6 +9,9 @@ namespace Gatewright.Core.Stroke;
 /// <param name="Minutes">What it takes at one seat.</param>
 public sealed record AllowedStep(RigMeasure Measure, Length Least, Length Most, int Minutes)
 {
+    // Tenths of a centimetre are not exact in binary.
+    private const double CloseEnough = 1e-4;
+
     /// <summary>
     /// What may be set at a seat, the least work first. The ranges are those of clubs' guides (scull span 154 to 162, inboard
     /// 83 to 92, length 281 to 302; sweep 83 to 89, 112 to 118, 366 to 385) and the work-through of the 2017 survey, 13.5 to
@@ -32,6 +35,19 @@ public sealed record AllowedStep(RigMeasure Measure, Length Least, Length Most, 
     {
         ArgumentNullException.ThrowIfNull(rig);
         return Of(rig, Measure, least, most, Minutes);
+    }
+
+    /// <summary>
+    /// By how many centimetres a measure is set that is to come from one value to another, both within the bounds: to the nearest millimetre from where it is
+    /// that lies within them.
+    /// </summary>
+    internal double ToMillimetre(double from, double to)
+    {
+        double by = Math.Round(to - from, 1);
+        double within = from + by > Most.Centimetres + CloseEnough ? by - 0.1
+            : from + by < Least.Centimetres - CloseEnough ? by + 0.1
+            : by;
+        return Math.Round(within, 1);
     }
 
     private static AllowedStep Of(SeatRig rig, RigMeasure measure, double least, double most, int minutes)

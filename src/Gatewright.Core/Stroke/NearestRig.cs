@@ -61,7 +61,7 @@ public sealed record NearestRig(WishAnswer Nearest, IReadOnlyList<StoppingBound>
         int minutes = 0;
         for (int i = 0; i < set.Length; i++)
         {
-            double by = ToMillimetre(values[i] - set[i], points.Allowed[i].Least.Centimetres - set[i], points.Allowed[i].Most.Centimetres - set[i]);
+            double by = points.Allowed[i].ToMillimetre(set[i], values[i]);
             if (by != 0)
             {
                 set[i] += by;
@@ -71,13 +71,6 @@ public sealed record NearestRig(WishAnswer Nearest, IReadOnlyList<StoppingBound>
         }
 
         return points.At(set) is { } after ? new(steps, after, minutes) : new([], points.From, 0);
-    }
-
-    /// <summary>To the nearest millimetre that lies within the bounds.</summary>
-    private static double ToMillimetre(double by, double least, double most)
-    {
-        double round = Math.Round(by, 1);
-        return Math.Round(round > most + CloseEnough ? round - 0.1 : round < least - CloseEnough ? round + 0.1 : round, 1);
     }
 
     /// <summary>The bounds that the misses pull against.</summary>

@@ -104,7 +104,7 @@ public sealed class WishSearch
             }
 
             double now = _points.From.Rig.Get(_points.Allowed[i].Measure).Centimetres;
-            double by = Math.Round(values[i] - now, 1);
+            double by = _points.Allowed[i].ToMillimetre(now, values[i]);
             if (by == 0)
             {
                 // A set with less in it says the same.

@@ -74,6 +74,30 @@ public class WishTests
             [RigMeasure.Inboard, RigMeasure.OarLength], a.Steps.Select(s => s.Measure).Order()));
     }
 
+    /// <summary>A seat that stands at half millimetres, and a wish that takes a measure to its bound: the whole millimetres from the seat end within it.</summary>
+    [Property(MaxTest = 100)]
+    public Property Steps_of_whole_millimetres_end_within_the_bounds() => Prop.ForAll(
+        Arb.From(from which in Gen.Choose(0, 3) from hundredths in Gen.Choose(-50, 50) from isMost in Gen.Elements(true, false) select (which, hundredths, isMost)),
+        given =>
+        {
+            RigMeasure measure = AllowedStep.Usual(Strokes.Pair)[given.which].Measure;
+            SeatRig rig = Strokes.Pair.With(measure, Strokes.Pair.Get(measure) + Strokes.Cm(given.hundredths / 100.0));
+            IReadOnlyList<AllowedStep> allowed = AllowedStep.Usual(rig);
+            AllowedStep step = allowed[given.which];
+            StrokeFigure figure = measure is RigMeasure.OarLength ? StrokeFigure.Load : StrokeFigure.Catch;
+
+            WishFound found = Find(rig, new StrokeWish(figure, StrokeGeometry.Of(rig.With(measure, given.isMost ? step.Most : step.Least))![figure]));
+
+            Assert.NotEmpty(found.Answers);
+            Assert.All(found.Answers.SelectMany(a => a.Steps), one =>
+            {
+                AllowedStep may = allowed.Single(a => a.Measure == one.Measure);
+
+                // Tenths of a centimetre are not exact in binary: a thousandth of a millimetre is no step.
+                Assert.InRange(rig.Get(one.Measure).Centimetres + one.By.Centimetres, may.Least.Centimetres - 1e-4, may.Most.Centimetres + 1e-4);
+            });
+        });
+
     [Fact]
     public void What_no_rig_gives_is_said_to_be_out_of_reach()
     {
