@@ -47,6 +47,34 @@ public sealed record TargetRig(
         return new(other.Name, other.Gates, aims, isSameBoat ? other.Riggers : [], isSameBoat ? other.Oars : []);
     }
 
+    /// <summary>
+    /// The boat's rig with measures of one seat set to figures that somebody asks for, and all else as it is: of a measure that each oar of a seat has, both. Such an
+    /// aim has no tolerance, since the figures were chosen; what lies nearer than can be told is to be measured, not set.
+    /// </summary>
+    /// <param name="name">What it is called.</param>
+    /// <param name="rig">The boat's rig today.</param>
+    /// <param name="seat">The seat.</param>
+    /// <param name="figures">What each measure is to be, in centimetres or degrees.</param>
+    public static TargetRig OfSeat(string name, RigOfBoat rig, int seat, IReadOnlyList<(RigMeasure Measure, double Value)> figures)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        ArgumentNullException.ThrowIfNull(figures);
+        var aims = new List<RigAim>();
+        foreach ((RigMeasure measure, double value) in figures)
+        {
+            RigItem item = RigItems.Of(measure);
+            foreach (RigPlace place in rig.Places(item))
+            {
+                if (place.Seat == seat)
+                {
+                    aims.Add(new(item, place, value, value, value));
+                }
+            }
+        }
+
+        return new(name, rig.Gates, aims, [], []);
+    }
+
     /// <summary>Whether an item is something that is set; the others follow from those that are.</summary>
     public static bool IsAimed(RigItem item) =>
         item is not (RigItem.GatePitch or RigItem.PitchCatch or RigItem.PitchFinish or RigItem.Overlap);

@@ -134,6 +134,38 @@ public sealed class ChangingPagesTests
         Assert.Equal(2, club.Recorded<Reported>().Count);
     }
 
+    [Fact]
+    public async Task A_seat_as_it_was_found_to_be_set_is_planned_and_kept()
+    {
+        await using ClubOnDevice club = await StartAsync();
+        IRenderedComponent<ChangePage> page = Render<ChangePage>(club, "boat/teal/change?to=" + Uri.EscapeDataString("set:2:spread=85.5,inboard=116.5"));
+        page.WaitForElement("#plan-head");
+
+        Assert.Equal("From Teal to seat 2 with spread 85.5 cm, inboard 116.5 cm: 1 step.", Spaced(page.Find("#plan-head")));
+        Assert.Contains("Seat 2: set the spread from 87.0 cm to 85.5 cm.", page.Find("#phase-width").ParentElement!.TextContent, StringComparison.Ordinal);
+        Assert.Equal("Seat 2 with spread 85.5 cm, inboard 116.5 cm", page.FindAll("#to option").Single(o => o.HasAttribute("selected")).TextContent);
+
+        // Nobody measured the inboard: that comes first.
+        Assert.Contains("inboard", page.Find("#measure-first").ParentElement!.TextContent, StringComparison.OrdinalIgnoreCase);
+        await page.InvokeAsync(() => page.Find("#keep-change").Click());
+        page.WaitForAssertion(() => Assert.Equal("seat 2 with spread 85.5 cm, inboard 116.5 cm", Assert.Single(club.Recorded<ChangePlanned>()).Rig));
+    }
+
+    [Theory]
+    [InlineData("set:9:spread=85")]
+    [InlineData("set:2:spread=850")]
+    [InlineData("set:2:span=158")]
+    [InlineData("set:2:spread")]
+    [InlineData("set:two:spread=85")]
+    [InlineData("set:2:gate=4")]
+    public async Task What_is_no_seat_to_be_set_is_no_rig(string to)
+    {
+        await using ClubOnDevice club = await StartAsync();
+        IRenderedComponent<ChangePage> page = Render<ChangePage>(club, "boat/teal/change?to=" + Uri.EscapeDataString(to));
+
+        page.WaitForAssertion(() => Assert.Contains("Nothing is known of that rig.", page.Markup, StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("boat/grebe/change", "grebe", "There is no such boat.")]
     [InlineData("boat/plain/change", "plain", "Its class is not known yet; set it first.")]

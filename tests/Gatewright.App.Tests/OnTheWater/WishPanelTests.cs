@@ -88,15 +88,17 @@ public sealed class WishPanelTests
     }
 
     [Fact]
-    public async Task A_boats_own_page_goes_on_to_plan_a_change()
+    public async Task A_boats_own_page_goes_on_to_plan_what_was_found()
     {
         await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
         var lab = new StrokeLab(MeasuredSeat.Typed(SeatRig.Starting(RigTargets.Starting(BoatClass.Parse("8+"), crew: null))));
-        IRenderedComponent<WishPanel> panel = club.Page.Render<WishPanel>(p => p.Add(w => w.Lab, lab).Add(w => w.Boat, "teal"));
+        IRenderedComponent<WishPanel> panel = club.Page.Render<WishPanel>(p => p.Add(w => w.Lab, lab).Add(w => w.Boat, "teal").Add(w => w.Seat, 3));
         await WantAsync(panel, "load", "Less", "1");
         await panel.InvokeAsync(() => panel.Find(".take").Click());
 
-        Assert.Equal("boat/teal/change", panel.Find("#wish-taken a").GetAttribute("href"));
+        // The choice names the measure that the way sets, at what the sliders stand at now.
+        string set = string.Create(CultureInfo.InvariantCulture, $"set:3:work-through={lab.Rig.Get(RigMeasure.WorkThrough).Centimetres:0.##}");
+        Assert.Equal("boat/teal/change?to=" + Uri.EscapeDataString(set), panel.Find("#wish-taken a").GetAttribute("href"));
     }
 
     private static async Task WantAsync<T>(IRenderedComponent<T> page, string figure, string kind, string amount)
