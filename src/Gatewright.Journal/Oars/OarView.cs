@@ -4,6 +4,7 @@ using Gatewright.Core.Geometry;
 using Gatewright.Core.Measuring;
 using Gatewright.Core.Oars;
 using Gatewright.Core.Rig;
+using Gatewright.Journal.Entries;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Rigging;
@@ -53,6 +54,17 @@ public sealed class OarView
 
     /// <summary>The seat it is rowed at; null where that is not said.</summary>
     public int? Seat => Number(_fields["seat"]) is >= 1 and <= 8 and { } seat ? (int)seat : null;
+
+    /// <summary>The entry that put it where it is rowed, with its day and whoever said so: the later of those of its boat and its seat; null where it is rowed in no boat.</summary>
+    public Entry? Placed
+    {
+        get
+        {
+            Entry? boat = Boat is null ? null : _fields.Holding("boat")?.Entry;
+            Entry? seat = Boat is null ? null : _fields.Holding("seat")?.Entry;
+            return boat is null || (seat is not null && seat.Time > boat.Time) ? seat : boat;
+        }
+    }
 
     /// <summary>The side it is made for, or rowed on.</summary>
     public Side? Side => _fields["side"] switch

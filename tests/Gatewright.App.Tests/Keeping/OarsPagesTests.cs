@@ -136,6 +136,17 @@ public class OarsPagesTests
         // The flatter gate, on port, takes the port oar that adds a degree; the other is left over.
         page.WaitForAssertion(() => Assert.Equal(["B", "A"], page.FindAll("#seating tbody td a").Select(a => a.TextContent)), TimeSpan.FromSeconds(10));
         Assert.Contains("4.5°", page.Find("#seating tbody tr:last-child .figure").TextContent, StringComparison.Ordinal);
+        Assert.All(page.FindAll("#seating tbody small"), small => Assert.Equal("so far in no boat", small.TextContent));
+
+        // Accepted, it is on record: who is rowed where, by whom, since when.
+        await page.InvokeAsync(() => page.Find("#give").Click());
+        page.WaitForAssertion(() => Assert.Contains("The oars have their places on record.", page.Find("#given").TextContent, StringComparison.Ordinal));
+        Assert.Empty(page.FindAll("#give"));
+        Assert.Empty(page.FindAll("#seating tbody small"));
+        OarView[] rowed = [.. new OarsView(club.InHand.Club).InBoat("teal")];
+        Assert.Equal([("B", 1), ("A", 2)], rowed.Select(o => (o.Title, o.Seat!.Value)));
+        Assert.All(rowed, oar => Assert.Equal(club.InHand.Held.Member, oar.Placed!.Member));
+
         await page.InvokeAsync(() => page.Find("#match-count").Input("4"));
         Assert.Empty(page.FindAll("#matched"));
         Assert.NotNull(page.Find("#match-count[aria-invalid]"));
