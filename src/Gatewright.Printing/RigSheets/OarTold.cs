@@ -2,6 +2,7 @@ using Gatewright.Core;
 using Gatewright.Core.Oars;
 using Gatewright.Journal.Oars;
 using Gatewright.Journal.Replay;
+using Gatewright.Journal.Views;
 using Gatewright.Words;
 
 namespace Gatewright.Printing.RigSheets;
@@ -12,8 +13,20 @@ internal sealed class OarTold(Imprint imprint, Club club)
     private readonly Wording _say = imprint.Say;
     private readonly Lazy<OarsView> _oars = new(() => new(club));
 
-    /// <summary>The oars of a boat, a line each, from the bow.</summary>
-    public IEnumerable<string> Of(string boat) => _oars.Value.InBoat(boat).Select(Line);
+    /// <summary>The oars of a boat, a line each, from the bow; then since when they are rowed there, and who said so.</summary>
+    public IEnumerable<string> Of(string boat)
+    {
+        IReadOnlyList<OarView> oars = _oars.Value.InBoat(boat);
+        var since = oars.Where(o => o.Placed is not null)
+            .GroupBy(o => (Day: Day.Of(o.Placed!), Who: imprint.NameOf(o.Placed!.Member)))
+            .ToList();
+        return [
+            .. oars.Select(Line),
+            .. since.Select(s => since.Count == 1
+                ? imprint.Texts["Oar.Placed", _say.Language.Day(s.Key.Day), s.Key.Who]
+                : imprint.Texts["Oar.PlacedSome", _say.Language.Day(s.Key.Day), s.Key.Who, string.Join(", ", s.Select(o => o.Title))]),
+        ];
+    }
 
     private string Line(OarView oar)
     {

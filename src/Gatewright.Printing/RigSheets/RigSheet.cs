@@ -21,7 +21,7 @@ namespace Gatewright.Printing.RigSheets;
 /// <param name="Caution">What its verdict asks for; null for nothing.</param>
 /// <param name="Gates">Its gates, from the bow.</param>
 /// <param name="Measures">The measures of its rig; empty while none is known.</param>
-/// <param name="Oars">Its oars, a line each.</param>
+/// <param name="Oars">Its oars, a line each; then since when they are rowed there, and who said so.</param>
 /// <param name="Reasons">Why gates are not good, and what else is to be seen to.</param>
 /// <param name="Open">What is open on it: jobs and reports.</param>
 /// <param name="Judged">By what it was judged.</param>

@@ -1,6 +1,7 @@
 using Gatewright.Core;
 using Gatewright.Core.Judging;
 using Gatewright.Core.Rig;
+using Gatewright.Journal.Facts;
 using Gatewright.Journal.Rigging;
 using Gatewright.Journal.Standing;
 using Gatewright.Printing.RigSheets;
@@ -120,12 +121,29 @@ public class RigSheetTests
     }
 
     [Theory]
-    [InlineData("en", "Seat 1 port: 1 port of The blue ones, length 288.5 ± ")]
-    [InlineData("de", "Platz 1 Backbord: 1 port aus The blue ones, Länge 288,5 ± ")]
-    public void Its_oars_stand_on_it_with_their_figures(string tag, string expected)
+    [InlineData("en", "Seat 1 port: 1 port of The blue ones, length 288.5 ± ", "Places given 2026-11-20: Kim Heron.")]
+    [InlineData("de", "Platz 1 Backbord: 1 port aus The blue ones, Länge 288,5 ± ", "Plätze zugeteilt 20.11.2026: Kim Heron.")]
+    public void Its_oars_stand_on_it_with_their_figures_and_who_put_them_there(string tag, string expected, string placed)
     {
         using var pdf = new Poppler(RigSheetPrint.Of(Printed.Full.Club, Printed.Full.Boats("Nuthatch"), ExampleClub.Imprint(Language.Of(tag))));
-        Assert.Contains(expected, pdf.Said(), StringComparison.Ordinal);
+        string said = pdf.Said();
+        Assert.Contains(expected, said, StringComparison.Ordinal);
+        Assert.Contains(placed, said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Oars_that_others_put_there_are_told_apart()
+    {
+        ExampleClub club = Printed.Afresh();
+        string quad = club.Key("Nuthatch");
+        club.By(
+            "ash",
+            new ThingSet(Things.Oar, "oar-3", new Dictionary<string, string?> { ["name"] = "2 port", ["boat"] = quad, ["seat"] = "2", ["side"] = "port" }));
+        using var pdf = new Poppler(RigSheetPrint.Of(club.Club, club.Boats("Nuthatch"), ExampleClub.Imprint()));
+        string said = pdf.Said();
+
+        Assert.Contains("1 port: place given 2026-11-20: Kim Heron.", said, StringComparison.Ordinal);
+        Assert.Contains("2 port: place given 2026-11-20: ash.", said, StringComparison.Ordinal);
     }
 
     [Fact]

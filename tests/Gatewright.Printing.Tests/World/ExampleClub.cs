@@ -46,7 +46,10 @@ internal sealed class ExampleClub
     public static ExampleClub Empty() => new(Club.Empty("club"), default);
 
     /// <summary>The same with facts more.</summary>
-    public ExampleClub With(params Fact[] facts)
+    public ExampleClub With(params Fact[] facts) => By("kim", facts);
+
+    /// <summary>The same with facts more that a member has told.</summary>
+    public ExampleClub By(string member, params Fact[] facts)
     {
         foreach (Fact fact in facts)
         {
@@ -54,7 +57,7 @@ internal sealed class ExampleClub
             (string kind, int version, byte[] body) = FactKinds.Write(fact);
             Club = Club.With(Recorded.Of(new Entry
             {
-                Id = Guid.CreateVersion7(Now), Club = Club.Name, Member = "kim", Device = "test", Time = time, Kind = kind, Version = version, Body = body,
+                Id = Guid.CreateVersion7(Now), Club = Club.Name, Member = member, Device = "test", Time = time, Kind = kind, Version = version, Body = body,
             }));
         }
 
