@@ -10,11 +10,23 @@ internal static class Breath
 {
     // Shorter than a frame of the screen by the program's own clock; on a phone some frames long.
     private static readonly TimeSpan Longest = TimeSpan.FromMilliseconds(10);
-    private static long _since = Stopwatch.GetTimestamp();
 
-    /// <summary>Pauses, where it is time to.</summary>
+    /// <summary>So long after a tap the next may come: whoever reads a boat gate by gate taps every second or two.</summary>
+    private static readonly TimeSpan Quiet = TimeSpan.FromSeconds(1);
+    private static long _since = Stopwatch.GetTimestamp();
+    private static long? _tapped;
+
+    /// <summary>Somebody has tapped something in: what goes on in the background waits until they pause.</summary>
+    public static void Hold() => _tapped = Stopwatch.GetTimestamp();
+
+    /// <summary>Pauses, where it is time to, and for as long as somebody taps.</summary>
     public static async ValueTask TakeAsync()
     {
+        while (_tapped is { } tapped && Quiet - Stopwatch.GetElapsedTime(tapped) is { Ticks: > 0 } left)
+        {
+            await Task.Delay(left);
+        }
+
         if (Stopwatch.GetElapsedTime(_since) >= Longest)
         {
             await Task.Delay(1);

@@ -161,11 +161,16 @@ public sealed class ClubInHand
     private async Task RecountAsync(ClubCopy copy)
     {
         Club club = copy.Club;
-        await Task.Delay(Rest);
-        if (_copy != copy || copy.Club != club || _learnt is not { } learnt)
+        LearntChances learnt = _learnt!;
+        do
         {
-            return;
+            await Task.Delay(Rest);
+            if (_copy != copy || copy.Club != club)
+            {
+                return;
+            }
         }
+        while (learnt.IsCounting);
 
         FoundCauses? before = learnt.Found;
         PriorChances chances = await learnt.CountAsync(club);

@@ -18,6 +18,9 @@ internal sealed partial class LearntChances(Replica.Device device, string club)
 
     private string Setting => $"chances/{club}";
 
+    /// <summary>Whether a count is under way: the next goes on from what it will have counted.</summary>
+    public bool IsCounting { get; private set; }
+
     /// <summary>What was found by the last count; null while there was none.</summary>
     public FoundCauses? Remembered => device.Settings.GetValueOrDefault(Setting) is { } text ? Read(text) : null;
 
@@ -27,7 +30,16 @@ internal sealed partial class LearntChances(Replica.Device device, string club)
     /// <summary>Counts, a little at a time, and remembers it.</summary>
     public async Task<PriorChances> CountAsync(Club grown)
     {
-        _counted = await ChancesView.OfAsync(grown, _counted, Breath.TakeAsync);
+        IsCounting = true;
+        try
+        {
+            _counted = await ChancesView.OfAsync(grown, _counted, Breath.TakeAsync);
+        }
+        finally
+        {
+            IsCounting = false;
+        }
+
         if (_counted.Found != Remembered)
         {
             try

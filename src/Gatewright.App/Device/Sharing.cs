@@ -8,6 +8,7 @@ namespace Gatewright.App.Device;
 /// <summary>Shares what this device has with the server and with other pages, for as long as the program runs.</summary>
 public sealed class Sharing(HttpClient http, ThisDevice device, ClubInHand inHand, IJSRuntime script)
 {
+    private static readonly TimeSpan Drawn = TimeSpan.FromMilliseconds(100);
     private IJSObjectReference? _module;
     private Following? _following;
     private DotNetObjectReference<Sharing>? _self;
@@ -45,13 +46,20 @@ public sealed class Sharing(HttpClient http, ThisDevice device, ClubInHand inHan
         _module = await script.InvokeAsync<IJSObjectReference>("import", "./sharing.js");
         _self = DotNetObjectReference.Create(this);
         await _module.InvokeVoidAsync("listen", _self);
-        device.Device.HasNews += copy => _ = _module.InvokeVoidAsync("tellOthers", copy.Held.Club).AsTask();
+        device.Device.HasNews += copy => _ = TellOthersAsync(copy.Held.Club);
         await _following.RunAsync(CancellationToken.None);
     }
 
     // The browser packs by itself: a program that could would be 10 kB more to load.
     private async ValueTask<byte[]?> PackedAsync(ReadOnlyMemory<byte> sent) =>
         _module is { } browser ? await browser.InvokeAsync<byte[]?>("pack", sent.ToArray()) : null;
+
+    /// <summary>Other pages look once this one has drawn what was recorded.</summary>
+    private async Task TellOthersAsync(string club)
+    {
+        await Task.Delay(Drawn);
+        await _module!.InvokeVoidAsync("tellOthers", club);
+    }
 
     /// <summary>Tries now.</summary>
     [JSInvokable]

@@ -40,6 +40,9 @@ public abstract class ClubPage : ComponentBase, IDisposable
     /// </summary>
     protected int Reading { get; set; }
 
+    /// <summary>Whether what was read when the club changed is other than what is shown: else the page stays as it is drawn.</summary>
+    protected virtual bool IsOther => true;
+
     /// <summary>Reads anew what the page shows of the club: when it opens, when where it is changes, and when the club does.</summary>
     protected virtual Task ReadAsync() => Task.CompletedTask;
 
@@ -68,7 +71,10 @@ public abstract class ClubPage : ComponentBase, IDisposable
         if (InHand.IsOpen)
         {
             await ReadAsync();
-            StateHasChanged();
+            if (IsOther)
+            {
+                StateHasChanged();
+            }
         }
     });
 }

@@ -6,6 +6,8 @@ using Gatewright.Core.Geometry;
 using Gatewright.Core.Judging;
 using Gatewright.Core.Measuring;
 using Gatewright.Drawings;
+using Gatewright.Journal.Entries;
+using Gatewright.Journal.Facts;
 using Gatewright.Journal.Rounds;
 using Gatewright.Journal.Views;
 using Gatewright.Replica.Copies;
@@ -40,6 +42,8 @@ public sealed partial class ReadPage
     private bool _toReadLevel;
     private bool _isStory;
     private bool _isBusy;
+    private bool _isOther;
+    private (int, HybridTime, bool) _club;
 
     private enum Panel
     {
@@ -100,6 +104,9 @@ public sealed partial class ReadPage
     protected override Task ReadAsync()
     {
         string opened = $"{Round}/{Boat}?{Item}/{Seat}/{Side}/{At}";
+        (int, HybridTime, bool) club = (InHand.Club.Count, InHand.Club.Last, InHand.May(new RoundStarted(Round)));
+        _isOther = club != _club;
+        _club = club;
         if (opened != _opened || _desk is null)
         {
             RoundPlan plan = Rounds.Plan;
@@ -121,6 +128,7 @@ public sealed partial class ReadPage
         }
         else if (!_isBusy && _desk.Look())
         {
+            _isOther = true;
             _check.Later(Boat, Pause);
         }
 
@@ -129,6 +137,10 @@ public sealed partial class ReadPage
 
     /// <inheritdoc/>
     protected override bool ShouldRender() => !_isBusy;
+
+    /// <inheritdoc/>
+    /// <remarks>After each reading the server's answer comes, and says nothing that is not on the screen already.</remarks>
+    protected override bool IsOther => _isOther;
 
     /// <inheritdoc/>
     protected override async Task OnAfterRenderAsync(bool firstRender)
@@ -237,6 +249,7 @@ public sealed partial class ReadPage
         }
 
         _isBusy = true;
+        Breath.Hold();
         try
         {
             await what(desk);

@@ -14,7 +14,7 @@ public sealed class ReadingDesk
     private readonly ClubInHand _inHand;
     private readonly RoundPlan _plan;
     private readonly Stack<Guid> _beside = [];
-    private (IReadOnlyCollection<Recorded> OfBoat, IReadOnlyCollection<Recorded> TakenBack)? _seen;
+    private Club? _seen;
     private Station _station;
 
     /// <summary>The desk for a boat on a round.</summary>
@@ -67,14 +67,13 @@ public sealed class ReadingDesk
     public bool Look()
     {
         Club club = _inHand.Club;
-        IReadOnlyCollection<Recorded> ofBoat = club.Everything(Subject.Boat(View.Key));
-        IReadOnlyCollection<Recorded> takenBack = club.Everything(Subject.Journal);
-        if (_seen is { } seen && ReferenceEquals(seen.OfBoat, ofBoat) && ReferenceEquals(seen.TakenBack, takenBack))
+        bool isSame = _seen is { } seen && club.IsLike(seen, Subject.Boat(View.Key)) && club.IsLike(seen, Subject.Journal);
+        _seen = club;
+        if (isSame)
         {
             return false;
         }
 
-        _seen = (ofBoat, takenBack);
         View = new(club, View.Key);
         Walk = Walk.With(new(View, Round));
         Verdict = JudgedAsRead.Of(club, View, _station);

@@ -34,6 +34,9 @@ internal sealed class RestingCheck(ClubInHand inHand, Action changed)
         }
 
         BoatStanding? standing = await inHand.BoatAsync(boat);
+
+        // What was tapped while it was worked out is heard before the page is drawn.
+        await Task.Delay(1);
         if (mine == _asked)
         {
             Standing = standing;

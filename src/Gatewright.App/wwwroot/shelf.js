@@ -269,8 +269,7 @@ async function heldClub(store, club) {
 }
 
 async function add(store, club, texts) {
-  await heldClub(store, club);
-  const last = await asked(store('counters').get(club)) ?? 0;
+  const [, last = 0] = await Promise.all([heldClub(store, club), asked(store('counters').get(club))]);
   const places = texts.map((_, i) => last + 1 + i);
   texts.forEach((text, i) => store('own').put({ club, place: places[i], text }));
   store('counters').put(last + texts.length, club);

@@ -94,6 +94,16 @@ public sealed class Club
     /// <summary>All that was ever said on a subject, retracted or not, oldest first.</summary>
     public IReadOnlyCollection<Recorded> Everything(Subject subject) => _shelves.GetValueOrDefault(subject, Shelf.Empty);
 
+    /// <summary>
+    /// Whether the same was said on a subject in this club as in another, which came of it or it of that one; false where
+    /// that takes more than a glance.
+    /// </summary>
+    public bool IsLike(Club other, Subject subject)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return _shelves.GetValueOrDefault(subject, Shelf.Empty).IsLike(other._shelves.GetValueOrDefault(subject, Shelf.Empty));
+    }
+
     /// <summary>Every entry, oldest first.</summary>
     public IEnumerable<Recorded> All() => _index.Records.Order(RecordedOrder.Instance);
 

@@ -38,6 +38,16 @@ public sealed class Recorded
     /// <summary>The entry that it takes back, if it takes one back.</summary>
     internal Guid? Retracts { get; }
 
+    /// <summary>Whether another is of the same entry: one that comes back from where it was sent is an object of its own.</summary>
+    internal bool IsLike(Recorded other) => ReferenceEquals(Entry, other.Entry)
+        || (Entry.Id == other.Entry.Id
+            && Entry.Time == other.Entry.Time
+            && Entry.Member == other.Entry.Member
+            && Entry.Device == other.Entry.Device
+            && Entry.Kind == other.Entry.Kind
+            && Entry.Version == other.Entry.Version
+            && Entry.Body.Span.SequenceEqual(other.Entry.Body.Span));
+
     /// <summary>An entry, read.</summary>
     /// <exception cref="FormatException">A known kind whose body cannot be read: such an entry is never let into a journal.</exception>
     public static Recorded Of(Entry entry) =>

@@ -29,6 +29,11 @@ internal sealed class Shelf : IReadOnlyCollection<Recorded>
         ? new(_bulk, _since.Union(others))
         : new(InOrder(Count == 0 ? [.. others] : [.. this, .. others]), None);
 
+    /// <summary>Whether another has the same entries, though the newest of them may have been read anew; false where that is not seen at a glance.</summary>
+    public bool IsLike(Shelf other) => ReferenceEquals(_since, other._since)
+        ? ReferenceEquals(_bulk, other._bulk)
+        : ReferenceEquals(_bulk, other._bulk) && _since.Count == other._since.Count && _since.Zip(other._since).All(pair => pair.First.IsLike(pair.Second));
+
     public IEnumerator<Recorded> GetEnumerator()
     {
         if (_since.IsEmpty)

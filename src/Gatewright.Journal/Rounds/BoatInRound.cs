@@ -15,10 +15,10 @@ public sealed class BoatInRound
         ArgumentNullException.ThrowIfNull(boat);
         Boat = boat;
         Round = round;
-        List<BoatLaid> lyings = [.. boat.Records.Select(r => r.Fact).OfType<BoatLaid>().Where(l => l.Round == round)];
+        List<BoatLaid> lyings = [.. boat.Others.Select(r => r.Fact).OfType<BoatLaid>().Where(l => l.Round == round)];
         HashSet<string> keys = [.. lyings.Select(l => l.Lying)];
         Laid = lyings.LastOrDefault();
-        Readings = [.. boat.Records.Where(r => r.Fact is ReadingTaken taken && keys.Contains(taken.Lying))];
+        Readings = keys.Count == 0 ? [] : [.. boat.Readings.Where(r => r.Fact is ReadingTaken taken && keys.Contains(taken.Lying))];
     }
 
     /// <summary>The boat.</summary>
@@ -51,9 +51,9 @@ public sealed class BoatInRound
     public decimal? LastValue(ReadingStep step)
     {
         // From the newest on: a boat has years of readings, and the one that is asked for is among the last.
-        for (int place = Boat.Records.Count - 1; place >= 0; place--)
+        for (int place = Boat.Readings.Count - 1; place >= 0; place--)
         {
-            if (Boat.Records[place].Fact is ReadingTaken taken && ReadingStep.Of(taken) == step)
+            if (Boat.Readings[place].Fact is ReadingTaken taken && ReadingStep.Of(taken) == step)
             {
                 return taken.Value;
             }

@@ -19,7 +19,7 @@ public static class BoatIncidents
     {
         ArgumentNullException.ThrowIfNull(boat);
         var days = new BoatDays(boat.Records);
-        var changes = new GateChanges(boat.Records, boat.Jobs);
+        var changes = new GateChanges(boat);
         HashSet<Recorded> holds = [.. boat.Holds];
         IEnumerable<Incident> told = boat.Records
             .Where(r => r.Fact is Reported or Held or Released or GateMended)

@@ -11,7 +11,9 @@ namespace Gatewright.Journal.Views;
 public sealed class BoatView
 {
     private readonly Club _club;
-    private readonly List<Recorded> _records;
+    private readonly List<Recorded> _records = [];
+    private readonly List<Recorded> _readings = [];
+    private readonly List<Recorded> _others = [];
     private readonly Recorded? _until;
 
     /// <summary>The boat of a key.</summary>
@@ -19,14 +21,14 @@ public sealed class BoatView
     {
         ArgumentNullException.ThrowIfNull(club);
         (_club, Key) = (club, key);
-        _records = [.. club.About(Subject.Boat(key))];
+        Take(club.About(Subject.Boat(key)));
         Properties = new(club, Things.Boat, key);
     }
 
     private BoatView(BoatView whole, Recorded until)
     {
         (_club, Key, Properties) = (whole._club, whole.Key, whole.Properties);
-        _records = [.. whole._records.Where(r => RecordedOrder.Instance.Compare(r, until) < 0)];
+        Take(whole._records.Where(r => RecordedOrder.Instance.Compare(r, until) < 0));
         _until = until;
     }
 
@@ -45,18 +47,24 @@ public sealed class BoatView
     /// <summary>All that holds of the boat, oldest first.</summary>
     public IReadOnlyList<Recorded> Records => _records;
 
+    /// <summary>Of these the readings alone.</summary>
+    internal IReadOnlyList<Recorded> Readings => _readings;
+
+    /// <summary>All that is no reading, and of many years much less: what is asked of it at each tap does not go through the readings.</summary>
+    internal IReadOnlyList<Recorded> Others => _others;
+
     /// <summary>The holds on it that no later release has lifted; any of them keeps it off the water.</summary>
     public IReadOnlyList<Recorded> Holds
     {
         get
         {
-            int released = _records.FindLastIndex(r => r.As<Released>() is not null);
-            return [.. _records.Skip(released + 1).Where(r => r.As<Held>() is not null)];
+            int released = _others.FindLastIndex(r => r.As<Released>() is not null);
+            return [.. _others.Skip(released + 1).Where(r => r.As<Held>() is not null)];
         }
     }
 
     /// <summary>Its jobs, oldest first.</summary>
-    public IReadOnlyList<JobView> Jobs => [.. _records.Where(r => r.As<JobPlanned>() is not null).Select(r => new JobView(_club, r)).Where(WasThen)];
+    public IReadOnlyList<JobView> Jobs => [.. _others.Where(r => r.As<JobPlanned>() is not null).Select(r => new JobView(_club, r)).Where(WasThen)];
 
     /// <summary>The boat by what had been recorded of it before an entry, under the name and class it has today.</summary>
     internal BoatView Before(Recorded entry) => new(this, entry);
@@ -70,13 +78,13 @@ public sealed class BoatView
             return null;
         }
 
-        var changes = new GateChanges(_records, Jobs);
-        ILookup<bool, Recorded> readings = _records.Where(r => r.Fact is ReadingTaken).ToLookup(changes.AreAfter);
-        var view = new ReadingsView(_club, _records, boatClass, settings);
+        var changes = new GateChanges(this);
+        ILookup<bool, Recorded> readings = _readings.Where(r => r.Fact is ReadingTaken).ToLookup(changes.AreAfter);
+        var view = new ReadingsView(_club, _others, boatClass, settings);
         return new(
             new(Name, boatClass, view.Readings(readings[false])),
             view.Readings(readings[true]),
-            [.. _records.Where(r => !changes.IsMended(r)).Select(Report).OfType<Report>()]);
+            [.. _others.Where(r => !changes.IsMended(r)).Select(Report).OfType<Report>()]);
     }
 
     /// <summary>Of a boat as it was, a job that was finished later changed nothing yet.</summary>
@@ -85,7 +93,7 @@ public sealed class BoatView
 
     /// <summary>What was read to prove a job, as the core takes it; nothing while the boat's class is not known.</summary>
     internal IReadOnlyList<Reading> ReadingsOf(string job, MeasuringSettings settings) => Class is { } boatClass
-        ? new ReadingsView(_club, _records, boatClass, settings).Readings(_records.Where(r => r.Fact is ReadingTaken taken && taken.Job == job))
+        ? new ReadingsView(_club, _others, boatClass, settings).Readings(_readings.Where(r => r.Fact is ReadingTaken taken && taken.Job == job))
         : [];
 
     /// <summary>The readings of gates' faces at one station that speak of them as they are; null until the class is known.</summary>
@@ -97,12 +105,23 @@ public sealed class BoatView
             return null;
         }
 
-        var changes = new GateChanges(_records, Jobs);
-        IEnumerable<Recorded> faces = _records.Where(r =>
+        var changes = new GateChanges(this);
+        IEnumerable<Recorded> faces = _readings.Where(r =>
             r.Fact is ReadingTaken { Item: ReadItem.Gate, Angle: null } taken
             && (taken.Station ?? Station.Abeam) == station
             && !changes.AreAfter(r));
-        return new(Name, boatClass, new ReadingsView(_club, _records, boatClass, settings, isNamed: false).Readings(faces));
+        return new(Name, boatClass, new ReadingsView(_club, _others, boatClass, settings, isNamed: false).Readings(faces));
+    }
+
+    /// <summary>By its kind alone, so that nothing is read for it.</summary>
+    private void Take(IEnumerable<Recorded> records)
+    {
+        string reading = FactKinds.NameOf<ReadingTaken>();
+        foreach (Recorded record in records)
+        {
+            _records.Add(record);
+            (record.Entry.Kind == reading ? _readings : _others).Add(record);
+        }
     }
 
     private static Report? Report(Recorded record) => record.As<Reported>() is { } report

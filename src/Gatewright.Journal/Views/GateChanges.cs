@@ -13,10 +13,11 @@ internal sealed class GateChanges
     private readonly BoatDays _days;
     private readonly Recorded? _anyMended;
 
-    public GateChanges(IReadOnlyList<Recorded> records, IReadOnlyList<JobView> jobs)
+    public GateChanges(BoatView boat)
     {
-        _days = new(records);
-        foreach (Recorded record in records)
+        IReadOnlyList<JobView> jobs = boat.Jobs;
+        _days = new(boat.Others);
+        foreach (Recorded record in boat.Others)
         {
             if (record.As<Reported>() is { Seat: { } seat, Side: { } side } report && report.Kind.ChangesTheGate())
             {
@@ -28,6 +29,7 @@ internal sealed class GateChanges
             }
         }
 
+        Dictionary<(string Job, GatePlace Gate), Recorded> proofs = jobs.Count == 0 ? [] : Proofs(boat.Readings);
         foreach (JobView job in jobs)
         {
             if (job.Gate is not { } gate)
@@ -35,8 +37,7 @@ internal sealed class GateChanges
                 continue;
             }
 
-            // The first reading of a re-check: whatever was read of the gate before it speaks of the gate before the work.
-            if (records.FirstOrDefault(r => Proves(r, job.Plan.Job, gate)) is { } proof)
+            if (proofs.TryGetValue((job.Plan.Job, gate), out Recorded? proof))
             {
                 Later(_changed, gate, proof);
             }
@@ -68,10 +69,20 @@ internal sealed class GateChanges
         _ => false,
     };
 
-    private static bool Proves(Recorded record, string job, GatePlace gate) =>
-        record.Fact is ReadingTaken { Item: not Core.Measuring.ReadItem.Sleeve } taken
-        && taken.Job == job
-        && new GatePlace(taken.Seat, taken.Side) == gate;
+    /// <summary>The first reading of each re-check: whatever was read of the gate before it speaks of the gate before the work.</summary>
+    private static Dictionary<(string Job, GatePlace Gate), Recorded> Proofs(IReadOnlyList<Recorded> readings)
+    {
+        Dictionary<(string, GatePlace), Recorded> proofs = [];
+        foreach (Recorded record in readings)
+        {
+            if (record.Fact is ReadingTaken { Item: not Core.Measuring.ReadItem.Sleeve, Job: { } job } taken)
+            {
+                proofs.TryAdd((job, new(taken.Seat, taken.Side)), record);
+            }
+        }
+
+        return proofs;
+    }
 
     /// <returns>The latest mending of any gate.</returns>
     private Recorded? Mended(GatePlace gate, Recorded done, bool isOfTheGate = true)

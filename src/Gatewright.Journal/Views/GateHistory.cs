@@ -58,7 +58,7 @@ public sealed record GateHistory(IReadOnlyList<GateDay> Days, IReadOnlyList<Date
         }
 
         var days = new BoatDays(boat.Records);
-        var changes = new GateChanges(boat.Records, boat.Jobs);
+        var changes = new GateChanges(boat);
         var readings = new ReadingsView(club, boat.Records, boatClass, settings);
         return new(
             [.. boat.Records

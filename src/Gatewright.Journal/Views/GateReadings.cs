@@ -57,7 +57,7 @@ public static class GateReadings
         }
 
         HashSet<string> holding = [.. boat.Records.Select(r => r.Fact).OfType<BoatLaid>().Select(l => l.Lying)];
-        var changes = new GateChanges(boat.Records, boat.Jobs);
+        var changes = new GateChanges(boat);
         List<GateReading> all = [.. ever
             .Where(r => r.Fact is ReadingTaken taken && taken.Seat == gate.Seat && taken.Side == gate.Side)
             .Select(r => new GateReading(r, lyings.GetValueOrDefault(((ReadingTaken)r.Fact).Lying), days.Of(r), Holds(r)))];

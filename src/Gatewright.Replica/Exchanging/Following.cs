@@ -5,6 +5,9 @@ public sealed class Following
 {
     private static readonly TimeSpan Usually = TimeSpan.FromMinutes(5);
 
+    /// <summary>So long what was just recorded is being shown: a page has one thread, and whoever tapped waits for nothing else.</summary>
+    private static readonly TimeSpan Shown = TimeSpan.FromMilliseconds(150);
+
     private readonly Exchange _exchange;
     private readonly Device _device;
     private TaskCompletionSource _woken = New();
@@ -44,6 +47,7 @@ public sealed class Following
             ExchangeStatus status = await _exchange.RunAsync(cancellation).ConfigureAwait(true);
             await PauseAsync(_exchange.NotBefore, null, cancellation).ConfigureAwait(true);
             await PauseAsync(status.NextTry ?? _device.Clock.Now + Usually, _woken.Task, cancellation).ConfigureAwait(true);
+            await Task.Delay(Shown, _device.Clock.Wall, cancellation).ConfigureAwait(true);
         }
     }
 
