@@ -250,11 +250,11 @@ public sealed partial class ReadPage
 
         _isBusy = true;
         Breath.Hold();
+        _check.Stop();
         try
         {
             await what(desk);
             _error = null;
-            _check.Later(Boat, desk.Walk.IsOver ? Painted : Pause);
         }
         catch (Exception wrong) when (wrong is NotRecordedException or ShelfException or PhotoException)
         {
@@ -263,6 +263,7 @@ public sealed partial class ReadPage
         finally
         {
             _isBusy = false;
+            _check.Later(Boat, desk.Walk.IsOver ? Painted : Pause);
         }
     }
 

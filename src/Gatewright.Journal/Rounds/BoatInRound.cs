@@ -16,7 +16,7 @@ public sealed class BoatInRound
         Boat = boat;
         Round = round;
         List<BoatLaid> lyings = [.. boat.Others.Select(r => r.Fact).OfType<BoatLaid>().Where(l => l.Round == round)];
-        HashSet<string> keys = [.. lyings.Select(l => l.Lying)];
+        List<string> keys = [.. lyings.Select(l => l.Lying).Distinct()];
         Laid = lyings.LastOrDefault();
         Readings = keys.Count == 0 ? [] : [.. boat.Readings.Where(r => r.Fact is ReadingTaken taken && keys.Contains(taken.Lying))];
     }

@@ -21,7 +21,8 @@ public static class Day
         return DateOnly.FromDateTime(entry.Time.Instant.UtcDateTime);
     }
 
-    private static DateOnly? Stated(Fact fact) => fact switch
+    /// <summary>The day a fact states; null for none.</summary>
+    internal static DateOnly? Stated(Fact fact) => fact switch
     {
         BoatLaid laid => laid.Date,
         RackLevelRead level => level.Date,
