@@ -20,21 +20,22 @@ internal static class TargetSetting
         var set = new List<ThingSet>();
         foreach (string text in texts)
         {
-            if (Read(text, owner) is { } one)
+            if (Read(text, owner, out string problem) is { } one)
             {
                 set.Add(one);
             }
             else
             {
-                errors.Add(new("--set", null, null, text, $"is no target: {Expected}."));
+                errors.Add(new("--set", null, null, text, problem));
             }
         }
 
         return set;
     }
 
-    private static ThingSet? Read(string text, string owner)
+    private static ThingSet? Read(string text, string owner, out string problem)
     {
+        problem = $"is no target: {Expected}.";
         if (text.Split('=', 2, StringSplitOptions.TrimEntries) is not [var what, var figures]
             || TargetKey.Parse($"{owner}/{what.ToLowerInvariant()}") is not { } key)
         {
@@ -54,9 +55,19 @@ internal static class TargetSetting
         string tolerance = rest.TrimEnd([.. "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ°\"″ "]);
         string word = rest[tolerance.Length..].Trim();
         RigUnit? unit = word.Length == 0 ? key.Measure.Unit() : RigUnits.OfWord(word);
-        return unit is { } known && key.Measure.Takes(known) && Number(value) is { } target && Number(tolerance) is { } off
-            ? key.Set(target, off, known)
-            : null;
+        if (unit is not { } known || !key.Measure.Takes(known) || Number(value) is not { } target || Number(tolerance) is not { } off)
+        {
+            return null;
+        }
+
+        if (key.Aspect == RigAspect.Value && !key.Measure.CanBe(known.InOwn((double)target)))
+        {
+            (double least, double most) = key.Measure.Plausible();
+            problem = FormattableString.Invariant($"is a target that no {key.Measure.Word()} can have: give {known.FromOwn(least):0.#} to {known.FromOwn(most):0.#} {known.Word()}.");
+            return null;
+        }
+
+        return key.Set(target, off, known);
     }
 
     private static decimal? Number(string text) =>

@@ -68,4 +68,11 @@ public static class RigMeasures
         RigMeasure.WorkThrough => (-30, 60),
         _ => (-60, 150),
     };
+
+    /// <summary>Whether a figure, in the measure's own unit, can be meant of it; the ends can.</summary>
+    public static bool CanBe(this RigMeasure measure, double own)
+    {
+        (double least, double most) = measure.Plausible();
+        return own >= least && own <= most;
+    }
 }

@@ -29,9 +29,18 @@ public sealed class RigTargets
     }
 
     /// <summary>These with one more, in place of the one of its source that is of the same.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The value of a measure that none can be: gearing and arc follow from these, and an oar no longer than its inboard has neither.
+    /// </exception>
     public RigTargets With(RigTarget target)
     {
         ArgumentNullException.ThrowIfNull(target);
+        if (target.Aspect == RigAspect.Value && !target.Measure.CanBe(target.Value))
+        {
+            (double least, double most) = target.Measure.Plausible();
+            throw new ArgumentOutOfRangeException(nameof(target), target.Value, FormattableString.Invariant($"A target of {target.Measure.Word()} must be {least} to {most}."));
+        }
+
         return new(Class, Crew, [.. Array.FindAll(_all, t => t.Source != target.Source || !t.IsOfTheSame(target)), target]);
     }
 

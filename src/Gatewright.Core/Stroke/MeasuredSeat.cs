@@ -22,7 +22,7 @@ public sealed record MeasuredSeat(SeatRig Rig, CovarianceMatrix Covariance, IRea
     /// <summary>
     /// A seat of a boat: what was measured there, the mean of both sides in sculling; where nothing was, the target, with its
     /// tolerance as the half-width of a rectangular distribution (JCGM 100:2008, 4.3.7). So are inboard and length of an oar that would
-    /// be no longer than its inboard.
+    /// be no longer than its inboard, and a width or an inboard that is none.
     /// </summary>
     public static MeasuredSeat Of(RigFigures figures, RigTargets targets, int seat)
     {
@@ -47,8 +47,13 @@ public sealed record MeasuredSeat(SeatRig Rig, CovarianceMatrix Covariance, IRea
             }
         }
 
+        if (values[0] <= 0)
+        {
+            Assume(0);
+        }
+
         // One of the two was read or written wrongly, and which cannot be told.
-        if (values[2] <= values[1])
+        if (values[1] <= 0 || values[2] <= values[1])
         {
             Assume(1);
             Assume(2);

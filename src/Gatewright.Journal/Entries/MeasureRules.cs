@@ -55,15 +55,10 @@ internal static class MeasureRules
             return;
         }
 
-        RigUnit unit = key.Measure.Unit();
-        if (target.Fields.GetValueOrDefault("unit") is { } word)
-        {
-            unit = Unit(key.Measure, word, "fields.unit", book) ?? unit;
-        }
-
+        RigUnit unit = UnitOf(target, key, book);
         if (key.Aspect == RigAspect.Value && Number(target, "value") is { } value)
         {
-            Plausible(key.Measure, value, unit, "fields.value", book);
+            Plausible(key.Measure, value, unit, "fields.value", book, $" ({key})");
         }
 
         if (key.Aspect == RigAspect.Seats && Number(target, "value") is not (null or 0))
@@ -77,6 +72,26 @@ internal static class MeasureRules
         }
     }
 
+    /// <summary>
+    /// The unit of a target's figures. It goes with the value: set by itself either would make something else of what was set
+    /// before, 380 cm of an oar into 380 inches.
+    /// </summary>
+    private static RigUnit UnitOf(ThingSet target, TargetKey key, RuleBook book)
+    {
+        string? word = target.Fields.GetValueOrDefault("unit");
+        bool hasValue = target.Fields.GetValueOrDefault("value") is not null;
+        if (word is null && hasValue && key.Aspect != RigAspect.Seats)
+        {
+            book.Say("fields.unit", null, $"give the unit of the value ({key}), {Units(key.Measure)}");
+        }
+        else if (word is not null && !hasValue)
+        {
+            book.Say("fields.value", null, $"give the value that is in {word} ({key})");
+        }
+
+        return word is null ? key.Measure.Unit() : Unit(key.Measure, word, "fields.unit", book) ?? key.Measure.Unit();
+    }
+
     private static RigUnit? Unit(RigMeasure measure, string word, string field, RuleBook book)
     {
         if (RigUnits.OfWord(word) is { } unit && measure.Takes(unit))
@@ -84,18 +99,20 @@ internal static class MeasureRules
             return unit;
         }
 
-        book.Say(field, word, measure.IsAngle() ? "give deg" : "give cm, mm or in");
+        book.Say(field, word, "give " + Units(measure));
         return null;
     }
 
-    private static void Plausible(RigMeasure measure, decimal value, RigUnit unit, string field, RuleBook book)
+    private static string Units(RigMeasure measure) => measure.IsAngle() ? "deg" : "cm, mm or in";
+
+    private static void Plausible(RigMeasure measure, decimal value, RigUnit unit, string field, RuleBook book, string place = "")
     {
         (double least, double most) = measure.Plausible();
         double own = unit.InOwn((double)value);
         if (own < least || own > most)
         {
             book.Say(field, value.ToString(CultureInfo.InvariantCulture), FormattableString.Invariant(
-                $"no {measure.Word()} is that: give {unit.FromOwn(least):0.#} to {unit.FromOwn(most):0.#} {unit.Word()}"));
+                $"no {measure.Word()} is that{place}: give {unit.FromOwn(least):0.#} to {unit.FromOwn(most):0.#} {unit.Word()}"));
         }
     }
 

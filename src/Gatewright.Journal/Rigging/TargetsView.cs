@@ -57,7 +57,10 @@ public static class TargetsView
         return targets;
     }
 
-    /// <summary>A target without a tolerance has that of the one it stands before.</summary>
+    /// <summary>
+    /// A target without a tolerance has that of the one it stands before. What no such measure can be is passed over: entries of
+    /// before may have any figure, and an oar no longer than its inboard has no gearing.
+    /// </summary>
     private static RigTarget? Read(Club club, TargetKey key, RigTargets before)
     {
         var thing = new ThingView(club, Things.Target, key.ToString());
@@ -66,6 +69,7 @@ public static class TargetsView
             ? unit.InOwn(own)
             : before.Find(key.Measure, key.Aspect, new(key.Seat ?? 0, key.Side))?.Tolerance;
         return Number(thing["value"]) is { } value && tolerance is >= 0 and { } within
+            && (key.Aspect != RigAspect.Value || key.Measure.CanBe(unit.InOwn(value)))
             ? new(key.Measure, key.Aspect, unit.InOwn(value), within, key.Boat is null ? RigSource.Club : RigSource.Boat, key.Seat, key.Side)
             : null;
     }

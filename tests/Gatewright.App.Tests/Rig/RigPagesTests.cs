@@ -146,10 +146,10 @@ public sealed class RigPagesTests
     }
 
     [Theory]
-    [InlineData("16", "1")]
-    [InlineData("160", "-1")]
-    [InlineData("", "1")]
-    public async Task A_target_that_cannot_be_is_said_and_not_recorded(string value, string tolerance)
+    [InlineData("16", "1", "Give 120 to 190 cm: no such measure is anything else.")]
+    [InlineData("160", "-1", "Give 0 or more.")]
+    [InlineData("", "1", "Give 120 to 190 cm: no such measure is anything else.")]
+    public async Task A_target_that_cannot_be_is_said_and_not_recorded(string value, string tolerance, string said)
     {
         await using RigInHand rig = await RigInHand.StartAsync();
         IRenderedComponent<RigPage> page = Page(rig);
@@ -159,6 +159,7 @@ public sealed class RigPagesTests
         await page.Find("form:has(#target-boat-teal-span-value)").SubmitAsync();
 
         Assert.Single(page.FindAll("form:has(#target-boat-teal-span-value) [aria-invalid=true]"));
+        Assert.Contains(said, page.Find("form:has(#target-boat-teal-span-value)").TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain(rig.Club.Recorded<ThingSet>(), s => s.Thing == Things.Target);
     }
 

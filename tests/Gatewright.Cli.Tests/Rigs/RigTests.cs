@@ -128,11 +128,12 @@ public sealed class RigTests(ClubStores stores)
         int count = (await place.ClubAsync("shed")).Count;
 
         Assert.Contains("'elm' is a helper of the club: its keepers set targets.", place.Run("targets", "--class", "2x", "--set", "span=158+-1", "--member", "elm").Error, StringComparison.Ordinal);
-        ProgramRun wrong = place.Run("targets", "--class", "2x", "--set", "reach=1+-1", "--set", "span=1.6+-1", "--set", "span=160", "--member", "elm");
+        ProgramRun wrong = place.Run("targets", "--class", "2x", "--set", "reach=1+-1", "--set", "span=1.6+-1", "--set", "span=160", "--set", "oar-length/2/port=43±1in", "--member", "elm");
         Assert.Equal(2, wrong.Status);
         Assert.Contains("--set: 'reach=1+-1' is no target: expected", wrong.Error, StringComparison.Ordinal);
         Assert.Contains("--set: 'span=160' is no target: expected", wrong.Error, StringComparison.Ordinal);
-        Assert.Contains("no span is that: give 120 to 190 cm", wrong.Error, StringComparison.Ordinal);
+        Assert.Contains("--set: 'span=1.6+-1' is a target that no span can have: give 120 to 190 cm.", wrong.Error, StringComparison.Ordinal);
+        Assert.Contains("--set: 'oar-length/2/port=43±1in' is a target that no oar-length can have: give 78.7 to 165.4 in.", wrong.Error, StringComparison.Ordinal);
         Assert.Equal(2, ProgramRun.Of("targets", "--class", "2x", "--set", "span=158+-1").Status);
         Assert.Equal(2, ProgramRun.Of("targets").Status);
         Assert.Equal(count, (await place.ClubAsync("shed")).Count);

@@ -31,12 +31,43 @@ public class MeasuredSeatTests
         Assert.Equal((116, 374), (seat.Rig.Inboard.Centimetres, seat.Rig.OarLength.Centimetres));
     }
 
-    private static MeasuredSeat Seat(double inboard, double length)
+    /// <remarks>Entries of before may hold any figure.</remarks>
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-85)]
+    public void A_spread_that_is_none_is_not_taken(double spread)
+    {
+        MeasuredSeat seat = Seat(116, 374, spread);
+
+        Assert.Equal([RigMeasure.Spread], seat.Assumed);
+        Assert.Equal(Target(RigMeasure.Spread).Value, seat.Rig.Width.Centimetres, 1e-9);
+    }
+
+    [Fact]
+    public void An_inboard_that_is_none_is_not_taken() => Assert.Equal([RigMeasure.Inboard, RigMeasure.OarLength], Seat(0, 374).Assumed);
+
+    [Theory]
+    [InlineData(RigMeasure.OarLength, 199.9)]
+    [InlineData(RigMeasure.Inboard, 140.1)]
+    [InlineData(RigMeasure.Spread, 0)]
+    public void No_target_is_set_that_a_seat_could_not_have(RigMeasure measure, double value) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => Targets.With(new(measure, RigAspect.Value, value, 1, RigSource.Boat)));
+
+    /// <summary>The longest inboard in the shortest oar still leaves an outboard.</summary>
+    [Fact]
+    public void Any_targets_that_can_be_set_have_a_gearing()
+    {
+        RigTargets edge = Targets.With(new(RigMeasure.Inboard, RigAspect.Value, 140, 1, RigSource.Boat)).With(new(RigMeasure.OarLength, RigAspect.Value, 200, 1, RigSource.Boat));
+
+        Assert.Equal(60, MeasuredSeat.Of(RigFigures.Of([]), edge, 1).Rig.Outboard.Centimetres, 1e-9);
+    }
+
+    private static MeasuredSeat Seat(double inboard, double length, double spread = 85)
     {
         var oar = new RigPlace(1, Side.Starboard);
         RigReading[] readings =
         [
-            new(RigMeasure.Spread, new(1, null), 85),
+            new(RigMeasure.Spread, new(1, null), spread),
             new(RigMeasure.Inboard, oar, inboard),
             new(RigMeasure.OarLength, oar, length),
             new(RigMeasure.WorkThrough, new(1, null), 15),

@@ -4,6 +4,7 @@ using FsCheck.Xunit;
 using Gatewright.Core;
 using Gatewright.Core.Judging;
 using Gatewright.Core.Rig;
+using Gatewright.Core.Stroke;
 using Gatewright.Journal.Entries;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
@@ -179,6 +180,29 @@ public sealed class RigViewTests
     [InlineData("crew/8+/everyone/spread")]
     [InlineData("rack/a/span")]
     public void No_other_text_is_a_key(string text) => Assert.Null(TargetKey.Parse(text));
+
+    /// <remarks>
+    /// Journals from before there were rules hold any figure: an oar of 110 cm with an inboard of 115 has no gearing. 380 was set in
+    /// centimetres and its unit by itself to inches after.
+    /// </remarks>
+    [Theory]
+    [InlineData("oar-length", "110", "cm")]
+    [InlineData("oar-length", "380", "in")]
+    [InlineData("inboard", "-115", "cm")]
+    [InlineData("inboard", "400", "cm")]
+    [InlineData("spread", "0", "cm")]
+    public void A_kept_target_that_no_such_measure_can_have_is_passed_over(string measure, string value, string unit)
+    {
+        Club club = Of(
+            "2-",
+            new ThingSet(Things.Target, "boat/teal/" + measure, new Dictionary<string, string?> { ["value"] = value, ["tolerance"] = "1", ["unit"] = "cm" }),
+            new ThingSet(Things.Target, "boat/teal/" + measure, new Dictionary<string, string?> { ["unit"] = unit }));
+
+        RigTargets targets = View(club).Targets!;
+
+        Assert.Equal(RigTargets.Starting(BoatClass.Parse("2-"), null).All, targets.All);
+        Assert.Equal(RigMeasure.OarLength, MeasuredSeat.Of(RigFigures.Of([]), targets, 2).Assumed[2]);
+    }
 
     private static Arbitrary<TargetKey> Keys() => (
         from isBoat in Gen.Elements(true, false)

@@ -2,6 +2,7 @@ using System.Net;
 using System.Text.Json;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Members;
+using Gatewright.Server.Syncing;
 using Gatewright.Server.Tests.Hosting;
 using Gatewright.Store;
 using Gatewright.Store.Tests;
@@ -60,6 +61,19 @@ public sealed class GearingTests(Stores stores)
         Assert.Contains("There are not 2 oars", text, StringComparison.Ordinal);
         Assert.Contains("\"match\": null", await TextAsync(await keeper.GetAsync($"/api/clubs/{Club}/oars")), StringComparison.Ordinal);
         Assert.Equal(HttpStatusCode.BadRequest, (await keeper.GetAsync($"/api/clubs/{Club}/oars?match=0")).StatusCode);
+    }
+
+    [Fact]
+    public async Task A_target_of_an_oar_no_longer_than_its_inboard_is_refused_with_its_place()
+    {
+        await using RunningServer server = await RunningServer.StartAsync(await stores.NewAsync(Engine.Sqlite));
+        Visitor keeper = await KeeperAsync(server);
+        var set = new ThingSet(Things.Target, "boat/teal/oar-length", new Dictionary<string, string?> { ["value"] = "110", ["tolerance"] = "1", ["unit"] = "cm" });
+
+        PushAnswer answer = await keeper.TakenAsync(Club, Written.By("m-keeper", Club, set));
+
+        Assert.Contains("no oar-length is that (boat/teal/oar-length): give 200 to 420 cm", answer.Refused.Single().Reasons.Single(), StringComparison.Ordinal);
+        await TextAsync(await keeper.GetAsync($"/api/clubs/{Club}/boats/teal/gearing"));
     }
 
     private static async Task<Visitor> KeeperAsync(RunningServer server)
