@@ -143,8 +143,8 @@ public sealed class Judge(Standard standard, DecisionRule rule, MeasuringSetting
     {
         if (pitch.RepeatsApart is { } apart)
         {
-            Angle allowed = Angle.FromDegrees(RepeatedReading.Apart * apart.U.Degrees);
-            double probability = apart.U.Degrees > 0 ? 1 - (2 * Normal.Above(apart.Value.Degrees / apart.U.Degrees)) : 1;
+            Angle allowed = Angle.FromDegrees(RepeatedReading.ApartLimit(apart.U.Degrees, pitch.Repeats));
+            double probability = RepeatedReading.ProbabilityCloser(apart.Value.Degrees, apart.U.Degrees, pitch.Repeats);
             reasons.Add(new(Verdict.Unsure, ReasonKind.Repeats, station, apart, allowed, probability, Read: true));
         }
     }

@@ -5,8 +5,29 @@ namespace Gatewright.Core.Measuring;
 /// <summary>The readings of one gate at one point of the stroke, pooled into one.</summary>
 internal static class RepeatedReading
 {
-    /// <summary>Two-sided 95 % of the normal distribution: repeats further apart than this many u are queried.</summary>
+    /// <summary>Two-sided 95 % of the normal distribution: two readings of one place further apart than this many u are queried.</summary>
     public const double Apart = 1.959964;
+
+    /// <summary>How far any two of so many readings of one place may lie apart.</summary>
+    /// <param name="u">The standard uncertainty of the difference of the two that are furthest apart for theirs.</param>
+    /// <param name="count">How many readings there are; 2 or more.</param>
+    /// <remarks>
+    /// Of many readings some two usually differ by more than one pair does: 95 % of their ranges are narrower than this. Where each
+    /// has a u of its own it is the Tukey-Kramer limit, exact for equal ones and else a little wide (A. J. Hayter, A proof of the
+    /// conjecture that the Tukey-Kramer multiple comparisons procedure is conservative, Annals of Statistics 12, 1984; from memory).
+    /// The u is known from the gauge and the way it was read, not from the scatter of these few: Student's t has no part in it.
+    /// </remarks>
+    public static double ApartLimit(double u, int count) =>
+        count == 2 ? Apart * u : NormalRange.Quantile(0.95, count) * u / Math.Sqrt(2);
+
+    /// <summary>Whether two of so many readings lie further apart than that.</summary>
+    /// <remarks>The limit grows with the count: what two may show needs no integral.</remarks>
+    public static bool IsApart(double apart, double u, int count) =>
+        count > 1 && apart > Apart * u && apart > ApartLimit(u, count);
+
+    /// <summary>The probability that the readings of one place differ less than these do; 1 where nothing about them is uncertain.</summary>
+    public static double ProbabilityCloser(double apart, double u, int count) =>
+        u > 0 ? NormalRange.Cdf(Math.Sqrt(2) * apart / u, count) : 1;
 
     /// <summary>The weights of the repeats in their pooled value; they sum to 1.</summary>
     /// <remarks>
@@ -39,28 +60,27 @@ internal static class RepeatedReading
     }
 
     /// <summary>
-    /// The difference of the two repeats that disagree most, among those that differ by more than their uncertainty
-    /// allows; null where all agree.
+    /// The difference of the two repeats that disagree most, where it is more than their uncertainty and their number allow; null
+    /// where all agree.
     /// </summary>
     public static Estimate? Disagreement(ReadOnlySpan<CorrectedReading> repeats, double[] sharedVariances)
     {
-        Estimate? worst = null;
-        double most = Apart;
+        (double Apart, double U, double Ratio) worst = default;
         for (int i = 0; i < repeats.Length; i++)
         {
             for (int j = 0; j < i; j++)
             {
                 double apart = Math.Abs(repeats[i].PitchDegrees - repeats[j].PitchDegrees);
                 double u = Math.Sqrt(repeats[i].VarianceOfDifference(repeats[j], sharedVariances));
-                if (apart > most * u)
+                double ratio = apart == 0 ? 0 : u > 0 ? apart / u : double.PositiveInfinity;
+                if (ratio > worst.Ratio)
                 {
-                    worst = Estimate.FromDegrees(apart, u);
-                    most = u > 0 ? apart / u : double.PositiveInfinity;
+                    worst = (apart, u, ratio);
                 }
             }
         }
 
-        return worst;
+        return IsApart(worst.Apart, worst.U, repeats.Length) ? Estimate.FromDegrees(worst.Apart, worst.U) : null;
     }
 
     private static double[] LowerTriangle(ReadOnlySpan<CorrectedReading> repeats, double[] sharedVariances)

@@ -1,5 +1,4 @@
 using Gatewright.Core.Measuring;
-using Gatewright.Core.Numerics;
 
 namespace Gatewright.Core.Rig;
 
@@ -104,20 +103,10 @@ public sealed class RigFigures
         double apart = highest.Value - lowest.Value;
         double allowed = ApartOf(lowest.Measure, lowest.Day == highest.Day);
         Add(
-            new(lowest.Measure, lowest.Place, new(sum / parts.Length, 0), parts.Length, IsApart(apart, allowed, parts.Length) ? new(apart, allowed) : null,
+            new(lowest.Measure, lowest.Place, new(sum / parts.Length, 0), parts.Length, RepeatedReading.IsApart(apart, allowed, parts.Length) ? new(apart, allowed) : null,
                 repeats.TrueForAll(r => r.SetU is not null)),
             parts);
     }
-
-    /// <summary>How far readings of one place may lie apart: 95 % of their ranges are narrower.</summary>
-    /// <param name="u">The standard uncertainty of the difference of two of them.</param>
-    /// <param name="repeats">How many there are; 2 or more.</param>
-    internal static double ApartLimit(double u, int repeats) =>
-        repeats == 2 ? ApartBy * u : NormalRange.Quantile(0.95, repeats) * u / Math.Sqrt(2);
-
-    // The limit grows with the number of readings: what two might show needs no integral.
-    private static bool IsApart(double apart, double u, int repeats) =>
-        repeats > 1 && apart > ApartBy * u && apart > ApartLimit(u, repeats);
 
     /// <summary>The standard uncertainty of the difference of two readings of one place.</summary>
     private double ApartOf(RigMeasure measure, bool isOneDay)

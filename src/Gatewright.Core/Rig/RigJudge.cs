@@ -1,5 +1,5 @@
 using Gatewright.Core.Judging;
-using Gatewright.Core.Numerics;
+using Gatewright.Core.Measuring;
 
 namespace Gatewright.Core.Rig;
 
@@ -74,8 +74,8 @@ public static class RigJudge
         // Of two readings that do not agree one is a slip or old, and nobody can tell which.
         if (figure.Apart is { } apart)
         {
-            double limit = RigFigures.ApartLimit(apart.U, figure.Repeats);
-            double probability = apart.U > 0 ? NormalRange.Cdf(Math.Sqrt(2) * apart.Value / apart.U, figure.Repeats) : 1;
+            double limit = RepeatedReading.ApartLimit(apart.U, figure.Repeats);
+            double probability = RepeatedReading.ProbabilityCloser(apart.Value, apart.U, figure.Repeats);
             to.Add(new(Verdict.Unsure, RigReasonKind.Repeats, figure.Measure, figure.Place, apart, limit, probability, null));
         }
     }

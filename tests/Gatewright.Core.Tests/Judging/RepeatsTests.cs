@@ -24,6 +24,18 @@ public class RepeatsTests
             Wording.English.Reasons.Of(gate.Gate, reason, Standard.Club));
     }
 
+    /// <remarks>Studentised range of three, 3.31 (from memory), times the noise of one at the catch, 0.2504739; the table's last digit is worth 0.0013.</remarks>
+    [Fact]
+    public void The_limit_that_is_told_grows_with_the_number_of_readings()
+    {
+        double[] read = [3, 4, 5];
+        Reason reason = Assert.Single(Judged.Boat(Standard.Club, [.. read.Select(v => Taken.Gate(Taken.Seat(1), Station.Catch, v))]).Gates[0].Reasons);
+
+        Assert.Equal(ReasonKind.Repeats, reason.Kind);
+        Close.To(0.82907, reason.Limit.Degrees, 0.0013);
+        Assert.InRange(reason.Probability, 0.999, 1);
+    }
+
     [Theory]
     [InlineData(4, 4.5, Verdict.Good)]
     [InlineData(4, 5, Verdict.Unsure)]

@@ -161,6 +161,58 @@ public class RepeatedReadingTests
         Assert.True(Pooled([4, 4.5, 4.5, 5], Station.Catch).RepeatsDisagree);
     }
 
+    /// <remarks>
+    /// Studentised range, 95 % points for infinite degrees of freedom (from memory): 3.86 for five, 3.31 for three. Times the noise of one
+    /// reading abeam, 0.2467985: 0.9526 and 0.8169; the table's second decimal is worth 0.0012.
+    /// </remarks>
+    [Theory]
+    [InlineData(0.951, false)]
+    [InlineData(0.955, true)]
+    public void Five_readings_may_lie_further_apart_than_two(double apart, bool disagree)
+    {
+        Assert.Equal(disagree, Pooled([4, 4 + (0.4 * apart), 4 + (0.5 * apart), 4 + (0.6 * apart), 4 + apart], Station.Abeam).RepeatsDisagree);
+        Assert.True(Pooled([4, 4 + (0.5 * apart), 4 + apart], Station.Abeam).RepeatsDisagree);
+    }
+
+    /// <summary>However often a gate is read, of a hundred gates with nothing wrong five are queried by chance.</summary>
+    /// <remarks>Of 4,000 series 200 ± 4 standard deviations of 13.8. By the limit for two, 14 and 29 in a hundred would be.</remarks>
+    [Theory]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(5)]
+    public void Chance_alone_makes_readings_disagree_in_one_series_of_twenty(int count)
+    {
+        const double Noise = 0.2467985;
+        var random = new Random(20260504);
+        int queried = 0;
+        for (int series = 0; series < 4000; series++)
+        {
+            queried += Pooled([.. Enumerable.Range(0, count).Select(_ => 4 + (Noise * Drawn(random)))], Station.Abeam).RepeatsDisagree ? 1 : 0;
+        }
+
+        Assert.InRange(queried, 145, 255);
+    }
+
+    /// <summary>Two by eye may differ by 2.0 as they lie; four read level differ by more than their noise explains.</summary>
+    [Fact]
+    public void The_pair_that_disagrees_most_for_its_own_uncertainty_is_told()
+    {
+        BoatLie level = Taken.Read(Lie.Upright, 0, 0);
+        CorrectedPitch pooled = Assert.Single(CorrectedReadings.Of(
+            [
+                Taken.Gate(Taken.Seat(1), Station.Abeam, 2.9, Taken.ByEye),
+                .. new[] { 4.0, 4.1, 5.2 }.Select(v => Taken.Gate(Taken.Seat(1), Station.Abeam, v, level)),
+            ],
+            Taken.Settings).Pitches);
+
+        // √2 · 0.2467985: the level they share drops out.
+        Close.To(1.2, pooled.RepeatsApart!.Value.Value.Degrees, 1e-9);
+        Close.To(0.3490258, pooled.RepeatsApart!.Value.U.Degrees, 5e-7);
+    }
+
+    private static double Drawn(Random random) =>
+        Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
+
     private static double Variance(Reading[] readings) =>
         Assert.Single(CorrectedReadings.Of(readings, Taken.Settings).Pitches).Budget.Variance;
 
