@@ -1,5 +1,6 @@
 using Gatewright.Core.Judging;
 using Gatewright.Core.Mending;
+using Gatewright.Core.Numerics;
 using Gatewright.Core.Rig;
 
 namespace Gatewright.Core.Changing;
@@ -16,8 +17,13 @@ public sealed record TravellingRigger(GatePlace Gate, string? Mark);
 /// What it should show if nothing changed: what was known before, and how well riggers come back; null where nothing was known.
 /// </param>
 /// <param name="Floor">Of the pitch at the catch, degrees: below it the blade may dive, whatever was expected; null for all else.</param>
-public sealed record QuickReading(RigItem Item, RigPlace Place, RigEstimate? Expected, double? Floor = null)
+/// <param name="Before">What it was as the boat left; null where nothing was known.</param>
+public sealed record QuickReading(RigItem Item, RigPlace Place, RigEstimate? Expected, double? Floor = null, RigEstimate? Before = null)
 {
+    // A floor is guarded: 95 % of the normal distribution, one-sided, as the boat is judged.
+    private const double OneSided = 1.644854;
+
+
     /// <summary>The lowest figure that is nothing to wonder at; null where nothing was known.</summary>
     public double? Lowest => Expected is { } e ? e.Value - (RigComparison.Apart * e.U) : null;
 
@@ -26,6 +32,20 @@ public sealed record QuickReading(RigItem Item, RigPlace Place, RigEstimate? Exp
 
     /// <summary>Whether a figure below the floor would be nothing to wonder at: then that it is unchanged says nothing for it.</summary>
     public bool ReachesBelowFloor => Floor is { } floor && !(Lowest >= floor);
+
+    /// <summary>The lowest figure that, read once, is surely above the floor; null where there is no floor.</summary>
+    public double? SurelyAbove => Floor + (OneSided * ReadingU);
+
+    /// <summary>Whether a figure that is nothing to wonder at would not be surely above the floor: it proves no change, and not that the boat may go out.</summary>
+    public bool IsNearFloor => Floor is not null && !(Lowest >= SurelyAbove);
+
+    /// <summary>The probability that the pitch lay above the floor as the boat left; null where either is not known.</summary>
+    public double? AboveFloorBefore => Floor is { } floor && Before is { } before
+        ? before.U > 0 ? Normal.Cdf((before.Value - floor) / before.U) : before.Value > floor ? 1 : 0
+        : null;
+
+    // A gauge of half degrees that repeats to 0.2°, its zero known to 0.2°, on a boat levelled by bubble: √(0.144² + 0.2² + 0.2² + 0.2²).
+    internal const double ReadingU = 0.375;
 }
 
 /// <summary>
@@ -118,10 +138,7 @@ public sealed record TravelSheet(RigOfBoat Rig, IReadOnlyList<TravellingRigger> 
             return new(item, place, null);
         }
 
-        double again = item.Measure() is { } measure ? RigErrors.Usual(measure).Once : ReadingU;
-        return new(item, place, new(before.Value, Math.Sqrt((before.U * before.U) + (refitted * refitted) + (again * again))));
+        double again = item.Measure() is { } measure ? RigErrors.Usual(measure).Once : QuickReading.ReadingU;
+        return new(item, place, new(before.Value, Math.Sqrt((before.U * before.U) + (refitted * refitted) + (again * again))), Before: before);
     }
-
-    // A gauge of half degrees that repeats to 0.2°, its zero known to 0.2°, on a boat levelled by bubble: √(0.144² + 0.2² + 0.2² + 0.2²).
-    private const double ReadingU = 0.375;
 }

@@ -32,17 +32,30 @@ public sealed class TravelWords
         return rigger.Mark is { } mark ? _say.Text("Travel.Mark", mark, gate) : _say.Text("Travel.Unmarked", gate);
     }
 
-    /// <summary>A reading and what it should show if nothing changed; where that reaches below the floor, that the floor holds all the same.</summary>
+    /// <summary>
+    /// A reading and what it should show if nothing changed; where that is not surely above the floor, how sure it was before and
+    /// what a reading there proves.
+    /// </summary>
     public string Reading(QuickReading reading)
     {
         ArgumentNullException.ThrowIfNull(reading);
         string place = Sentence.Capital(_say.Rig.Place(reading.Place));
         string item = _say.Changes.Item(reading.Item);
         string expected = reading is { Lowest: { } lowest, Highest: { } highest }
-            ? _say.Text("Travel.Expected", place, item, _say.Changes.Figure(reading.Item, lowest), _say.Changes.Figure(reading.Item, highest))
+            ? _say.Text("Travel.Expected", place, item, Figure(lowest), Figure(highest))
             : _say.Text("Travel.NotKnown", place, item);
-        return reading is { ReachesBelowFloor: true, Floor: { } floor }
-            ? _say.Text("Travel.Floor", expected, _say.Changes.Figure(reading.Item, floor))
+        if (reading is not { IsNearFloor: true, Floor: { } floor, SurelyAbove: { } sure })
+        {
+            return expected;
+        }
+
+        string before = reading is { Before: { } left, AboveFloorBefore: { } above }
+            ? _say.Text("Travel.Before", expected, _say.Changes.Figure(reading.Item, left), Figure(floor), _say.Figures.Percent(above))
             : expected;
+        return reading.ReachesBelowFloor
+            ? _say.Text("Travel.Floor", before, Figure(floor))
+            : _say.Text("Travel.Near", before, Figure(sure), Figure(floor));
+
+        string Figure(double value) => _say.Changes.Figure(reading.Item, value);
     }
 }

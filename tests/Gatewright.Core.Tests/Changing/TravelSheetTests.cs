@@ -1,6 +1,7 @@
 using Gatewright.Core.Changing;
 using Gatewright.Core.Judging;
 using Gatewright.Core.Mending;
+using Gatewright.Core.Rig;
 
 namespace Gatewright.Core.Tests.Changing;
 
@@ -64,6 +65,37 @@ public class TravelSheetTests
         Assert.Equal((2, reaches), (pitch.Floor!.Value, pitch.ReachesBelowFloor));
         Assert.Equal(reaches, pitch.Lowest < 2);
     }
+
+    /// <remarks>
+    /// 2 + 1.644854 · 0.375 = 2.61682 must be read to be surely above 2; with 1.96 · 0.610 below it, 3.81 is the lowest that says nothing of
+    /// the floor. 3.8 before with 0.375: Φ(4.8) is all but 1.
+    /// </remarks>
+    [Theory]
+    [InlineData(3.0, true)]
+    [InlineData(3.8, true)]
+    [InlineData(3.83, false)]
+    public void Where_an_unchanged_catch_is_not_surely_above_the_floor_that_is_told(double before, bool isNear)
+    {
+        RigOfBoat rig = Rigs.Even("4-").With(RigItem.PitchCatch, new(1, Side.Starboard), before, 0.375);
+
+        QuickReading pitch = TravelSheet.Of(rig, Standard.Club, ChangeSettings.Default).Check[0];
+
+        Assert.Equal(2.61682, pitch.SurelyAbove!.Value, 0.00001);
+        Assert.Equal((isNear, new RigEstimate(before, 0.375)), (pitch.IsNearFloor, pitch.Before));
+    }
+
+    /// <remarks>Φ(−1) = 0.158655.</remarks>
+    [Theory]
+    [InlineData(2, 0.4, 0.5)]
+    [InlineData(1.6, 0.4, 0.158655)]
+    [InlineData(2.1, 0, 1)]
+    [InlineData(2, 0, 0)]
+    public void How_surely_it_was_above_the_floor_follows_from_its_uncertainty(double before, double u, double probability) =>
+        Assert.Equal(probability, new QuickReading(RigItem.PitchCatch, new(1, Side.Port), new(before, 1), 2, new(before, u)).AboveFloorBefore!.Value, 1e-6);
+
+    [Fact]
+    public void A_measure_has_no_floor_to_be_near() =>
+        Assert.All(TravelSheet.Of(Rigs.Even("4-"), Standard.Club, ChangeSettings.Default).Check, r => Assert.Equal(r.Item == RigItem.PitchCatch, r.IsNearFloor));
 
     [Fact]
     public void The_floor_is_that_of_the_boats_standard_and_of_the_catch_alone()

@@ -142,7 +142,8 @@ public sealed record WrittenRigger(int Seat, string Side, string? Mark);
 /// <param name="Item">What.</param>
 /// <param name="Expected">What it should show if nothing changed; null where nothing was known.</param>
 /// <param name="Floor">Of the pitch at the catch, degrees: below it the boat does not go out, changed or not; null for all else.</param>
-public sealed record WrittenQuick(int Seat, string? Side, string Item, WrittenFigure? Expected, double? Floor);
+/// <param name="Before">What it was as the boat left; null where nothing was known.</param>
+public sealed record WrittenQuick(int Seat, string? Side, string Item, WrittenFigure? Expected, double? Floor, WrittenFigure? Before);
 
 /// <summary>Writes the documents as JSON.</summary>
 public static class ChangeJson

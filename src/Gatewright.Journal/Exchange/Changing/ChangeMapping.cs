@@ -68,7 +68,7 @@ public static class ChangeMapping
             TravelDocument.Name,
             sheet.Rig.Name,
             [.. sheet.Off.Select(r => new WrittenRigger(r.Gate.Seat, r.Gate.Side.Word(), r.Mark))],
-            [.. sheet.Check.Select(c => new WrittenQuick(c.Place.Seat, Word(c.Place), c.Item.Word(), Figure(c.Expected), c.Floor is { } floor ? Rounded.Figure(floor) : null))]);
+            [.. sheet.Check.Select(c => new WrittenQuick(c.Place.Seat, Word(c.Place), c.Item.Word(), Figure(c.Expected), c.Floor is { } floor ? Rounded.Figure(floor) : null, Figure(c.Before)))]);
     }
 
     private static WrittenStep Step(ChangeStep step, Wording words) => new(
