@@ -18,14 +18,20 @@ internal sealed record Wanted(string? Kept, string? Boat, DateOnly? Day, Crew? C
 /// <summary>Plans a change and tells it.</summary>
 internal static class ChangeRun
 {
+    /// <summary>The plan; null where what was asked for cannot be.</summary>
+    public static ChangePlan? Plan(KnownRigs rigs, string? boat, Wanted wanted) =>
+        rigs.Find("--boat", boat, null) is { } rig && Target(rigs, rig, boat ?? rig.Name, wanted) is { } target
+            ? ChangePlan.Of(rig, target, ChangeSettings.Default with { Stores = rigs.Stores, MayExchangeRiggers = wanted.MayExchange })
+            : null;
+
+    /// <summary>The plan, told; null where what was asked for cannot be.</summary>
     public static Told? Told(KnownRigs rigs, string? boat, Wanted wanted)
     {
-        if (rigs.Find("--boat", boat, null) is not { } rig || Target(rigs, rig, boat ?? rig.Name, wanted) is not { } target)
+        if (Plan(rigs, boat, wanted) is not { } plan)
         {
             return null;
         }
 
-        ChangePlan plan = ChangePlan.Of(rig, target, ChangeSettings.Default with { Stores = rigs.Stores, MayExchangeRiggers = wanted.MayExchange });
         bool isDone = plan.Steps.Count == 0 && plan.Unclear.Count == 0;
         return new(ChangeJson.Text(ChangeMapping.Of(plan, English)), [.. Lines(plan)], isDone ? ExitStatus.Good : ExitStatus.Attention);
     }

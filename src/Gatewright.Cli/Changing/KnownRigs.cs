@@ -134,6 +134,14 @@ internal sealed class KnownRigs
     public Standard StandardOf(string boat) =>
         KeyOf(boat) is { } key ? ClubSettings.Of(_club, new BoatView(_club, key)) : Standard.Club;
 
+    /// <summary>A boat's key by its name; null where there is none of that name.</summary>
+    public string? KeyOf(string boat)
+    {
+        var titles = new ThingTitles(_club, Things.Boat);
+        return _club.Subjects.Where(s => s.Thing == Things.Boat && s.Key.Length > 0).Select(s => s.Key)
+            .FirstOrDefault(k => titles[k].Equals(boat.Trim(), StringComparison.OrdinalIgnoreCase));
+    }
+
     private void Add(CheckSettings settings, Func<RigOfBoat, bool> isKnown)
     {
         var titles = new ThingTitles(_club, Things.Boat);
@@ -141,12 +149,5 @@ internal sealed class KnownRigs
         {
             _boats[titles[boat.Key]] = (day, called) => RigOnRecord.On(_club, boat.Key, day, settings, called) is { } rig && isKnown(rig) ? rig : null;
         }
-    }
-
-    private string? KeyOf(string boat)
-    {
-        var titles = new ThingTitles(_club, Things.Boat);
-        return _club.Subjects.Where(s => s.Thing == Things.Boat && s.Key.Length > 0).Select(s => s.Key)
-            .FirstOrDefault(k => titles[k].Equals(boat.Trim(), StringComparison.OrdinalIgnoreCase));
     }
 }

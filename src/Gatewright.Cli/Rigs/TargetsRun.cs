@@ -55,7 +55,7 @@ internal sealed class TargetsRun(Terminal terminal)
 
         string owner = boat is null ? $"crew/{request.Class}/{request.Crew?.Word() ?? "any"}" : $"boat/{boat.Key}";
         IReadOnlyList<ThingSet> set = TargetSetting.Read(request.Set, owner, errors);
-        Club club = await SetTargets.AppendAsync(opened, set, request.Member, errors).ConfigureAwait(false);
+        Club club = await RecordedFacts.AppendAsync(opened, set, request.Member ?? string.Empty, "--set", "its keepers set targets", errors).ConfigureAwait(false);
         return boat is null
             ? TargetsView.Of(club, request.Class!, request.Crew)
             : TargetsView.Of(club, boat, request.Crew ?? Crews.OfWord(boat.Properties["crew"]));

@@ -86,6 +86,22 @@ internal static class Examples
         new("gatewright change --club shed --boat Heron --to Regatta", "to a rig that the club keeps under a name"),
     ];
 
+    private static readonly Example[] Keep =
+        [new("gatewright change keep --club shed --boat Heron --to Regatta --member kim", "put the change among the club's jobs; its steps are ticked off there")];
+
+    private static readonly Example[] ListKept = [new("gatewright change list --club shed", "the changes that are open, and what is left of each")];
+
+    private static readonly Example[] ShowKept = [new("gatewright change show heron-20261125 --club shed", "its steps, its parts, what to read again")];
+
+    private static readonly Example[] DoneKept =
+    [
+        new("gatewright change done heron-20261125 1 2 --club shed --member kim", "its first two steps are done"),
+        new("gatewright change done heron-20261125 2 --undo --club shed --member kim", "the second is not, after all"),
+    ];
+
+    private static readonly Example[] DropKept =
+        [new("gatewright change drop heron-20261125 --reason \"the regatta is off\" --club shed --member kim", "what is not done stays undone")];
+
     private static readonly Example[] Compare =
     [
         new("gatewright compare --club shed --boat Heron --with Osprey", "two boats side by side"),
@@ -177,7 +193,12 @@ internal static class Examples
         "round" => Rounds,
         "labels" => Labels,
         "club" => [List[0], Changes[0], Day[0], Export[0], Import[0], Verify[0], Backup[0], Restore[0]],
+        "list" when command.Parents.Any(p => p.Name == "change") => ListKept,
         "list" => List,
+        "keep" => Keep,
+        "show" => ShowKept,
+        "done" => DoneKept,
+        "drop" => DropKept,
         "changes" => Changes,
         "day" => Day,
         "export" => Export,

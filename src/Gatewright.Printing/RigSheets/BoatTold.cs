@@ -4,6 +4,7 @@ using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Judging;
 using Gatewright.Core.Measuring;
+using Gatewright.Journal.Changing;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Jobs;
 using Gatewright.Journal.Replay;
@@ -80,6 +81,13 @@ internal sealed class BoatTold(Imprint imprint)
             }
         }
     }
+
+    /// <summary>The changes of its rig that are under way.</summary>
+    public IEnumerable<string> Changes(Club club, BoatView boat) =>
+        from change in RigChanges.Of(club, boat.Key)
+        where change.IsOpen(MeasuringSettings.Default)
+        let what = imprint.Texts["Change.Under", change.Plan.Rig, change.StepsDone.Count, change.Plan.Steps.Count]
+        select imprint.Texts["Sheet.Open", what, imprint.NameOf(change.Planned.Entry.Member), _say.Language.Day(Day.Of(change.Planned.Entry))];
 
     private string Report(Reported report)
     {

@@ -23,7 +23,7 @@ namespace Gatewright.Printing.RigSheets;
 /// <param name="Measures">The measures of its rig; empty while none is known.</param>
 /// <param name="Oars">Its oars, a line each; then since when they are rowed there, and who said so.</param>
 /// <param name="Reasons">Why gates are not good, and what else is to be seen to.</param>
-/// <param name="Open">What is open on it: jobs and reports.</param>
+/// <param name="Open">What is open on it: changes of its rig, jobs and reports.</param>
 /// <param name="Judged">By what it was judged.</param>
 /// <param name="LastRead">The day it was last read; null for never.</param>
 /// <param name="StaysAshore">Whether it is to stay ashore: held, or by what was read.</param>
@@ -75,7 +75,7 @@ internal sealed record RigSheet(
             [.. rig.Measures()],
             [.. oars.Of(view.Key)],
             [.. check is null ? [] : told.Reasons(check), .. rig.Reasons()],
-            [.. told.Open(view)],
+            [.. told.Changes(club, view), .. told.Open(view)],
             [
                 .. check is null ? Array.Empty<string>() : [say.Standards.Limits(check.Verdict.Standard), say.Standards.PlusMinus, say.Standards.Brackets],
                 .. rig.Targets() is { } targets ? [targets] : Array.Empty<string>(),

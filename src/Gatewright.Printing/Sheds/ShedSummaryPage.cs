@@ -1,5 +1,6 @@
 using Gatewright.Core;
 using Gatewright.Core.Judging;
+using Gatewright.Journal.Changing;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Standing;
 using Gatewright.Printing.Drawn;
@@ -8,7 +9,7 @@ using Gatewright.Printing.Paper;
 namespace Gatewright.Printing.Sheds;
 
 /// <summary>Lays the summary out.</summary>
-internal sealed class ShedSummaryPage(Book book, IReadOnlyList<RackOfBoats> racks)
+internal sealed class ShedSummaryPage(Book book, IReadOnlyList<RackOfBoats> racks, ILookup<string, RigChange> changes)
 {
     private const double NameAt = Frame.Left + 10;
     private const double ClassAt = Frame.Left + 92;
@@ -98,12 +99,17 @@ internal sealed class ShedSummaryPage(Book book, IReadOnlyList<RackOfBoats> rack
         leaf.Line(Frame.Left, flow.Y, Frame.Right, flow.Y, 0.1);
     }
 
-    /// <summary>A name that was cut, in full; which gates are not good, or not read.</summary>
+    /// <summary>A name that was cut, in full; changes of its rig that are under way; which gates are not good, or not read.</summary>
     private IEnumerable<string> Under(Leaf leaf, BoatStanding boat)
     {
         if (leaf.Width(boat.View.Name, Lettering.NoteBold) > NameWidth)
         {
             yield return boat.View.Name;
+        }
+
+        foreach (RigChange change in changes[boat.View.Key])
+        {
+            yield return _imprint.Texts["Change.Under", change.Plan.Rig, change.StepsDone.Count, change.Plan.Steps.Count];
         }
 
         if (boat.Check is not { } check)

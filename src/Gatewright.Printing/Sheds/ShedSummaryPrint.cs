@@ -1,3 +1,5 @@
+using Gatewright.Core.Measuring;
+using Gatewright.Journal.Changing;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Standing;
 using Gatewright.Printing.Paper;
@@ -16,6 +18,7 @@ public static class ShedSummaryPrint
     {
         ArgumentNullException.ThrowIfNull(imprint);
         IReadOnlyList<RackOfBoats> racks = RackOfBoats.Of(club, boats);
+        ILookup<string, RigChange> changes = RigChanges.Of(club).Where(c => c.IsOpen(MeasuringSettings.Default)).ToLookup(c => c.Boat);
         return Press.Print(imprint, imprint.Texts["Title.Shed"], book =>
         {
             if (boats.Count == 0)
@@ -24,7 +27,7 @@ public static class ShedSummaryPrint
             }
             else
             {
-                new ShedSummaryPage(book, racks).Draw();
+                new ShedSummaryPage(book, racks, changes).Draw();
             }
 
             Frame.Finish(book);

@@ -1,7 +1,8 @@
 using Gatewright.Core;
+using Gatewright.Core.Measuring;
+using Gatewright.Journal.Changing;
 using Gatewright.Journal.Jobs;
 using Gatewright.Journal.Standing;
-using Gatewright.Journal.Views;
 using Gatewright.Printing;
 using Gatewright.Printing.Cards;
 using Gatewright.Printing.JobSheets;
@@ -27,7 +28,7 @@ internal static class PrintEndpoints
         print.MapGet("/sheets", SheetsAsync).Needs(ClubRight.SeeBoats).IsPdf().WithSummary("Rig sheets, A4: of one boat by its key, or of all that whoever asks may see. The query's language is en or de.");
         print.MapGet("/cards", CardsAsync).Needs(ClubRight.SeeBoats).IsPdf().WithSummary("Pocket cards, eight an A4 sheet: of one boat, or of all that whoever asks may see.");
         print.MapGet("/shed", ShedAsync).Needs(ClubRight.SeeBoats).IsPdf().WithSummary("The shed rack by rack, of the boats whoever asks may see.");
-        print.MapGet("/jobs", JobsAsync).Needs(ClubRight.ReadJournal).IsPdf().WithSummary("Job sheets: of one job by its key, or of all that are open.");
+        print.MapGet("/jobs", JobsAsync).Needs(ClubRight.ReadJournal).IsPdf().WithSummary("Job sheets: of one job or change of the rig by its key, or of all that are open.");
         print.MapGet("/round", RoundAsync).Needs(ClubRight.ReadJournal).IsPdf().WithSummary("A blank round to be filled in: of one boat or all; stations are catch, abeam, finish, or all three.");
         print.MapGet("/labels", LabelsAsync).Needs(ClubRight.ReadJournal).IsPdf().WithSummary("Labels with codes: of boats, seats, racks or oars; the format is width by height in millimetres, such as 70x37.");
     }
@@ -48,21 +49,23 @@ internal static class PrintEndpoints
     {
         OpenClub open = await shed.OpenAsync(context).ConfigureAwait(false);
         var all = ClubJobs.Of(open.Club);
-        IReadOnlyList<JobView> jobs = job is null ? [.. all.Open] : all.Find(job) is { } one ? [one] : [];
+        IReadOnlyList<IWork> jobs = job is null
+            ? [.. all.Open, .. RigChanges.Of(open.Club).Where(c => c.IsOpen(MeasuringSettings.Default))]
+            : ((IWork?)all.Find(job) ?? RigChanges.Find(open.Club, job)) is { } one ? [one] : [];
         if (job is not null && jobs.Count == 0)
         {
             return Problem.NotFound("job");
         }
 
-        var withBoats = new List<(JobView Job, BoatStanding? Boat)>();
-        foreach (JobView view in jobs)
+        var withBoats = new List<(IWork Job, BoatStanding? Boat)>();
+        foreach (IWork work in jobs)
         {
-            withBoats.Add((view, await open.Shed.BoatAsync(view.Plan.Boat).ConfigureAwait(false)));
+            withBoats.Add((work, await open.Shed.BoatAsync(work.Boat).ConfigureAwait(false)));
         }
 
         Imprint imprint = await shed.ImprintAsync(context, open, language).ConfigureAwait(false);
         return await room.AnswerAsync(
-            context, "jobs", () => JobSheetPrint.Of(open.Club, [.. UrgentJob.InOrder(withBoats.Select(j => new UrgentJob(j.Job, j.Boat))).Select(j => ((JobView)j.Job, j.Boat))], imprint)).ConfigureAwait(false);
+            context, "jobs", () => JobSheetPrint.Of(open.Club, [.. UrgentJob.InOrder(withBoats.Select(j => new UrgentJob(j.Job, j.Boat))).Select(j => (j.Job, j.Boat))], imprint)).ConfigureAwait(false);
     }
 
     private static Task<Pdf> RoundAsync(

@@ -26,6 +26,10 @@ public sealed partial class ClubPageTests
         ["what was recorded"] = typeof(ToldFact),
         ["day"] = typeof(BoatDayDocument),
         ["a field on that day"] = typeof(StatedField),
+        ["kept changes"] = typeof(KeptChangesDocument),
+        ["a kept change"] = typeof(KeptChange),
+        ["a step of it"] = typeof(KeptStep),
+        ["what to read again"] = typeof(KeptReading),
         ["a finding"] = typeof(ListedFinding),
     };
 

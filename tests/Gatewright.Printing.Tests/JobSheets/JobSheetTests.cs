@@ -1,4 +1,5 @@
 using Gatewright.Core.Mending;
+using Gatewright.Journal.Changing;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Jobs;
 using Gatewright.Journal.Standing;
@@ -35,6 +36,30 @@ public class JobSheetTests
                 Assert.Contains($"{Sentence.Capital(say.Names.Station(expected.Station))} expect {band}", said, StringComparison.Ordinal);
             }
         }
+    }
+
+    [Fact]
+    public void A_change_of_the_rig_has_its_steps_parts_cautions_and_what_to_read()
+    {
+        RigChange change = RigChanges.Of(Printed.Full.Club).Single();
+        using var pdf = new Poppler(JobSheetPrint.Of(Printed.Full.Club, [(change, null)], ExampleClub.Imprint()));
+        string said = pdf.Said();
+
+        Assert.Contains("Change to Regatta", said, StringComparison.Ordinal);
+        Assert.All(change.Plan.Steps, step => Assert.Contains(step.Text, said, StringComparison.Ordinal));
+        Assert.Contains("1 × insert", said, StringComparison.Ordinal);
+        Assert.Contains("Seat 2: span, 160.0 cm to 161.0 cm", said, StringComparison.Ordinal);
+        Assert.Contains("Seat 3 port: pitch at the catch", said, StringComparison.Ordinal);
+        Assert.All(Wording.English.Cautions.Each(change.Cautions), caution => Assert.Contains(caution, said, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void What_was_read_of_a_change_is_not_asked_for_again()
+    {
+        ExampleClub read = Printed.Afresh().With(new StepDone("change-1", 0), new MeasureTaken(Printed.Full.Key("Nuthatch"), "span", 2, 160.4m, "cm"));
+        using var pdf = new Poppler(JobSheetPrint.Of(read.Club, [(RigChanges.Of(read.Club).Single(), null)], ExampleClub.Imprint()));
+
+        Assert.DoesNotContain("Seat 2: span, 160 cm", pdf.Said(), StringComparison.Ordinal);
     }
 
     /// <summary>Put down in English, read in German: the steps are those that the same remedy has there.</summary>

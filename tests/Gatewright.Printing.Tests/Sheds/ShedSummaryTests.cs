@@ -28,6 +28,23 @@ public class ShedSummaryTests
     }
 
     [Theory]
+    [InlineData("en", "Change to Regatta: 1 of 2 steps done.")]
+    [InlineData("de", "Umstellung auf Regatta: 1 von 2 Schritten erledigt.")]
+    public void A_change_of_the_rig_that_is_under_way_stands_under_its_boat_until_it_is_dropped(string tag, string expected)
+    {
+        ExampleClub club = Printed.Afresh().With(new StepDone("change-1", 0));
+
+        Assert.Contains(expected, Said(club), StringComparison.Ordinal);
+        Assert.DoesNotContain(expected, Said(club.With(new JobDropped("change-1"))), StringComparison.Ordinal);
+
+        string Said(ExampleClub of)
+        {
+            using var pdf = new Poppler(ShedSummaryPrint.Of(of.Club, of.Boats("Nuthatch"), ExampleClub.Imprint(Language.Of(tag))));
+            return pdf.Said();
+        }
+    }
+
+    [Theory]
     [InlineData("en", "No boat is on record yet.")]
     [InlineData("de", "Es ist noch kein Boot eingetragen.")]
     public void An_empty_shed_says_so(string tag, string expected)

@@ -1,5 +1,6 @@
 using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
+using Gatewright.Journal.Changing;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Jobs;
 using Gatewright.Journal.Standing;
@@ -55,7 +56,7 @@ internal static class Printed
                     new(quad, "oar-length", seat, 288.5m, "cm", Side.Port)]
                 select fact]);
         Plan(club);
-        return club;
+        return club.With(Change(quad));
     }
 
     public static byte[] Of(string kind, ExampleClub club, Language language)
@@ -67,7 +68,7 @@ internal static class Printed
             "sheet" => RigSheetPrint.Of(club.Club, boats, imprint),
             "card" => PocketCardPrint.Of(club.Club, boats, imprint),
             "shed" => ShedSummaryPrint.Of(club.Club, boats, imprint),
-            "job" => JobSheetPrint.Of(club.Club, [.. Jobs(club).Select(j => (j, boats.FirstOrDefault(b => b.View.Key == j.Plan.Boat)))], imprint),
+            "job" => JobSheetPrint.Of(club.Club, [.. Jobs(club).Concat<IWork>(RigChanges.Of(club.Club)).Select(j => (j, boats.FirstOrDefault(b => b.View.Key == j.Boat)))], imprint),
             "round" => RoundSheetPrint.Of(club.Club, boats, Stations.All, imprint),
             "labels-boats" => LabelPrint.Of(Labels(club, LabelKind.Boats, imprint), LabelFormat.Of("70x37")!, 2, imprint),
             "labels-seats" => LabelPrint.Of(Labels(club, LabelKind.Seats, imprint), LabelFormat.Of("63x38")!, 0, imprint),
@@ -80,6 +81,17 @@ internal static class Printed
         new ClubLabels(club.Club, imprint, address).Of(kind, club.Boats());
 
     public static IReadOnlyList<JobView> Jobs(ExampleClub club) => [.. ClubJobs.Of(club.Club).Open];
+
+    /// <summary>A change of the quad's rig, its first step set, its second a part, the rest to be read.</summary>
+    public static ChangePlanned Change(string boat) => new(
+        "change-1",
+        boat,
+        "Regatta",
+        [
+            new("Seat 2: set span from 159.5 cm to 160.5 cm.", 2, [], null, "span", 160.5m, 0.3m, Refits: true),
+            new("Seat 3 port: fit the insert of 5 degrees.", 3, [new("insert", 5, 1)], Side.Port, Insert: 5),
+        ],
+        [new("span", 2, [0], null, 160, 161), new("pitch-catch", 3, [1], Side.Port)]);
 
     /// <summary>The first job that is offered at each of the worst gates of three boats.</summary>
     private static void Plan(ExampleClub club)

@@ -53,6 +53,29 @@ public sealed class RigTests(Stores stores)
     }
 
     [Fact]
+    public async Task The_boat_s_page_shows_a_change_that_is_under_way_and_prints_its_sheet()
+    {
+        await using RunningServer server = await RunningServer.StartAsync(await stores.NewAsync(Engine.Sqlite));
+        Visitor keeper = await server.MemberAsync(Club, "m-keeper", Role.Keeper);
+        var planned = new ChangePlanned(
+            "c1", "teal", "Regatta", [new("Seat 1: set span to 158 cm.", 1, [], null, "span", 158, 0.3m), new("Seat 2: set span to 158 cm.", 2, [], null, "span", 158, 0.3m)],
+            [new("span", 1, [0], null, 157, 159), new("span", 2, [1], null, 157, 159)]);
+        await keeper.TakenAsync(Club, [.. Measured(), Entry(planned), Entry(new StepDone("c1", 0))]);
+
+        string page = WebUtility.HtmlDecode(await TextAsync(keeper, $"/club/{Club}/boat?key=teal"));
+        Assert.Contains("Change to Regatta", page, StringComparison.Ordinal);
+        Assert.Contains("1 of 2 steps done", page, StringComparison.Ordinal);
+        Assert.Contains("Done: Seat 1: set span to 158 cm.", page, StringComparison.Ordinal);
+        Assert.Contains("To do: Seat 2: set span to 158 cm.", page, StringComparison.Ordinal);
+        Assert.Contains("Seat 1, span: not read yet", page, StringComparison.Ordinal);
+        Assert.Contains("Seat 2, span: after its steps are done", page, StringComparison.Ordinal);
+        Assert.Equal("application/pdf", (await keeper.GetAsync($"/api/clubs/{Club}/print/jobs?job=c1")).Content.Headers.ContentType?.MediaType);
+
+        await keeper.TakenAsync(Club, Entry(new JobDropped("c1")));
+        Assert.DoesNotContain("Change to Regatta", await TextAsync(keeper, $"/club/{Club}/boat?key=teal"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task What_makes_no_sense_is_refused_with_what_is_wrong()
     {
         await using RunningServer server = await RunningServer.StartAsync(await stores.NewAsync(Engine.Sqlite));

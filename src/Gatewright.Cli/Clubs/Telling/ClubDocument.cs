@@ -77,3 +77,27 @@ internal sealed record StatedField(string Thing, string Key, string Field, strin
 
 /// <summary>One thing that was found.</summary>
 internal sealed record ListedFinding(string Weight, string? Club, long? Number, string What, string Remedy);
+
+/// <summary>Changes of rig that stand among a club's jobs.</summary>
+internal sealed record KeptChangesDocument(string Club, string? Name, IReadOnlyList<KeptChange> Changes) : ClubDocument("gatewright.kept-changes/1");
+
+/// <summary>One of them.</summary>
+internal sealed record KeptChange(
+    string Job,
+    string Boat,
+    string Rig,
+    string Member,
+    DateOnly Day,
+    string State,
+    DateOnly? ClosedOn,
+    string? Reason,
+    IReadOnlyList<KeptStep> Steps,
+    IReadOnlyList<string> Parts,
+    IReadOnlyList<KeptReading> Again);
+
+/// <summary>One of its steps.</summary>
+internal sealed record KeptStep(int Number, string Text, bool Done);
+
+/// <summary>Something to read again after it.</summary>
+internal sealed record KeptReading(
+    string Item, int Seat, string? Side, string State, decimal? From, decimal? To, double? Value, double? U, DateOnly? Day);

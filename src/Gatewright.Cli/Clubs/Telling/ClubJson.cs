@@ -27,4 +27,5 @@ internal static class ClubJson
 [JsonSerializable(typeof(StoreReportDocument))]
 [JsonSerializable(typeof(ChangesDocument))]
 [JsonSerializable(typeof(BoatDayDocument))]
+[JsonSerializable(typeof(KeptChangesDocument))]
 internal sealed partial class ClubJsonContext : JsonSerializerContext;
