@@ -6,9 +6,12 @@ namespace Gatewright.Printing;
 /// <summary>What every page says of itself, and in which language.</summary>
 /// <param name="Club">The club's name.</param>
 /// <param name="Day">The day it is printed.</param>
-/// <param name="Say">The language.</param>
+/// <param name="Say">The language; on paper with a true minus, whoever hands it over.</param>
 public sealed record Imprint(string Club, DateOnly Day, Wording Say)
 {
+    /// <summary>The language, as it is printed: −0.5 with a true minus.</summary>
+    public Wording Say { get; init => field = Printed(value); } = Printed(Say);
+
     /// <summary>What a member is called; an id stands for itself where nobody knows, as in a terminal.</summary>
     public Func<string, string> NameOf { get; init; } = static member => member;
 
@@ -17,4 +20,10 @@ public sealed record Imprint(string Club, DateOnly Day, Wording Say)
 
     /// <summary>The texts that stand on paper alone.</summary>
     internal PrintTexts Texts => PrintTexts.In(Say.Language);
+
+    private static Wording Printed(Wording say)
+    {
+        ArgumentNullException.ThrowIfNull(say);
+        return Wording.OnScreen(say.Language);
+    }
 }

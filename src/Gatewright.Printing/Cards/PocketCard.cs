@@ -39,14 +39,22 @@ internal sealed class PocketCard(Imprint imprint, RigSheet sheet)
         if (sheet.Class is { } boatClass)
         {
             next = Gates(leaf, left, right, next, boatClass);
-            double foot = y + Height - Inset - Lettering.Small.LineMm;
-            if (foot - next > Lettering.Small.LineMm)
-            {
-                Rig(leaf, left, right - left, next, foot);
-            }
         }
 
-        leaf.Fit(Foot(), left, y + Height - Inset, right - left, Lettering.Small, 6.5);
+        double last = y + Height - Inset;
+        double inFull = last - ((leaf.Wrap(Foot(), right - left, Lettering.Small).Count - 1) * Lettering.Small.LineMm);
+        double forRig = leaf.Height(RigTold(), right - left, Lettering.Small) + 0.4;
+        if (next + forRig <= inFull - Lettering.Small.LineMm)
+        {
+            leaf.Paragraph(Foot(), left, inFull, right - left, Lettering.Small);
+            Rig(leaf, left, right - left, next, inFull - Lettering.Small.LineMm);
+        }
+        else
+        {
+            // Room for the boat's own figures comes before the size of these.
+            leaf.Fit(Foot(), left, last, right - left, Lettering.Small, 6.5);
+            Rig(leaf, left, right - left, next, last - Lettering.Small.LineMm);
+        }
     }
 
     /// <summary>What stands behind the figures: how sure they are, and when they were printed.</summary>
@@ -75,7 +83,7 @@ internal sealed class PocketCard(Imprint imprint, RigSheet sheet)
         double first = y + Inset + 4;
         PlumbLine.Draw(leaf, left - 2.2, y + Inset, y + Height - Inset, 0.5);
         double forClass = sheet.Class is { } c ? leaf.Width(c.Name, Lettering.Heading) + 3 : 0;
-        leaf.Fit(sheet.Boat, left, first, right - left - forClass, Lettering.Heading, Lettering.LeastInTheHand);
+        leaf.Fit(sheet.Boat, left, first, right - left - forClass, Lettering.Heading, Lettering.LeastOnCards);
         leaf.Text(sheet.Class?.Name ?? string.Empty, right, first, Lettering.Heading, Align.Right);
         VerdictShape.Draw(leaf, sheet.Verdict, left + 2.4, first + 4.4, 4.8);
         leaf.Text(sheet.Word, left + 6.4, first + 5.9, Lettering.WorkBold);
@@ -147,26 +155,39 @@ internal sealed class PocketCard(Imprint imprint, RigSheet sheet)
     /// </summary>
     private void Rig(Leaf leaf, double left, double width, double y, double bottom)
     {
-        bool isTaken = sheet.Measures.Any(m => m.IsMeasured);
-        List<string> told = [.. sheet.Measures.Where(m => isTaken ? m.IsMeasured : m.IsFirst)
-            .GroupBy(m => (m.Measure, m.Unit))
-            .Select(g => $"{g.Key.Measure} {string.Join(" / ", g.SelectMany(m => Figures(m, isTaken)).Distinct())} {g.Key.Unit}")];
-        if (told.Count == 0)
+        string whole = RigTold();
+        if (whole.Length == 0 || bottom - y <= Lettering.Small.LineMm)
         {
             return;
         }
 
-        string before = isTaken ? string.Empty : $"{imprint.Texts["Rig.Target"]}: ";
-        int most = Math.Max(1, (int)((bottom - y) / Lettering.Small.LineMm));
-        string text = before + string.Join(" · ", told);
-        while (told.Count > 1 && leaf.Wrap(text, width, Lettering.Small).Count > most)
+        Lettering lettering = leaf.Height(whole, width, Lettering.Note) + 0.4 <= bottom - y ? Lettering.Note : Lettering.Small;
+        int most = Math.Max(1, (int)((bottom - y) / lettering.LineMm));
+        string text = whole;
+        for (int count = Measures().Count - 1; count > 0 && leaf.Wrap(text, width, lettering).Count > most; count--)
         {
-            told.RemoveAt(told.Count - 1);
-            text = $"{before}{string.Join(" · ", told)} · …";
+            text = $"{RigTold(count)} · …";
         }
 
-        leaf.Paragraph(text, left, y + Lettering.Small.LineMm + 0.4, width, Lettering.Small);
+        leaf.Paragraph(text, left, y + lettering.LineMm + 0.4, width, lettering);
     }
+
+    /// <summary>The first of its measures, or all; empty for none.</summary>
+    private string RigTold(int first = int.MaxValue)
+    {
+        IReadOnlyList<string> measures = Measures();
+        return measures.Count == 0 ? string.Empty
+            : (IsMeasured ? string.Empty : $"{imprint.Texts["Rig.Target"]}: ") + string.Join(" · ", measures.Take(first));
+    }
+
+    private IReadOnlyList<string> Measures() =>
+    [
+        .. sheet.Class is null ? [] : sheet.Measures.Where(m => IsMeasured ? m.IsMeasured : m.IsFirst)
+            .GroupBy(m => (m.Measure, m.Unit))
+            .Select(g => $"{g.Key.Measure} {string.Join(" / ", g.SelectMany(m => Figures(m, IsMeasured)).Distinct())} {g.Key.Unit}"),
+    ];
+
+    private bool IsMeasured => sheet.Measures.Any(m => m.IsMeasured);
 
     private static IEnumerable<string> Figures(SheetMeasure measure, bool isTaken) => isTaken
         ? measure.Seats.OfType<SheetValue>().Select(v => v.IsExpected ? $"({v.Value})" : v.Value)

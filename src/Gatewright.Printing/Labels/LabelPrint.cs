@@ -73,7 +73,7 @@ public static class LabelPrint
         }
 
         double typed = place.Y + place.Height - 0.8;
-        leaf.Fit(label.Line, left, Math.Min(y, typed - Lettering.Note.LineMm), width, Lettering.Note, Lettering.LeastInTheHand);
+        leaf.Fit(label.Line, left, Math.Min(y, typed - Lettering.Note.LineMm), width, Lettering.Note, Lettering.LeastOnCards);
         leaf.Fit(label.Typed, left, typed, width, Lettering.Small, 6);
     }
 
@@ -95,6 +95,6 @@ public static class LabelPrint
             }
         }
 
-        return new(Lettering.LeastInTheHand, IsBold: true);
+        return new(Lettering.LeastOnCards, IsBold: true);
     }
 }

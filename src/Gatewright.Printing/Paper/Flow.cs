@@ -17,7 +17,7 @@ internal sealed class Flow
     {
         (_book, _onEachPage) = (book, onEachPage);
         Leaf = Frame.Begin(book);
-        Y = Frame.Top + 8;
+        Y = Frame.Top + 7;
     }
 
     /// <summary>The page that is filled now.</summary>
@@ -45,7 +45,7 @@ internal sealed class Flow
     public void NewPage()
     {
         Leaf = Frame.Begin(_book);
-        Y = Frame.Top + 8;
+        Y = Frame.Top + 7;
         _narrowUntil = 0;
         _onEachPage?.Invoke(this);
     }

@@ -18,9 +18,9 @@ internal static class Frame
     public const double Width = Right - Left;
 
     /// <summary>Where the first line's capitals begin, from the top.</summary>
-    public const double Top = 13;
+    public const double Top = 12;
 
-    private const double FootLine = 284;
+    private const double FootLine = 286;
 
     /// <summary>A page with its plumb line.</summary>
     public static Leaf Begin(Book book)
@@ -33,7 +33,7 @@ internal static class Frame
     }
 
     /// <summary>Where what stands on a page has to end.</summary>
-    public static double Bottom(Leaf leaf) => FootLine - Lettering.Small.LineMm - 2 - Caution(leaf);
+    public static double Bottom(Leaf leaf) => FootLine - Lettering.Fine.LineMm - 1.4 - Caution(leaf);
 
     /// <summary>The feet of all pages, once it is known how many there are.</summary>
     public static void Finish(Book book)
@@ -42,11 +42,11 @@ internal static class Frame
         for (int page = 0; page < book.Leaves.Count; page++)
         {
             Leaf leaf = book.Leaves[page];
-            leaf.Paragraph(imprint.Say.Cautions.Precedence, Left, FootLine - Caution(leaf) - 0.6, Width, Lettering.Small);
-            leaf.Text(imprint.Texts["Foot.Printed", imprint.Say.Language.Day(imprint.Day)], Left, FootLine, Lettering.Small);
-            leaf.Text(imprint.Texts["Foot.Page", page + 1, book.Leaves.Count], Right, FootLine, Lettering.Small, Align.Right);
+            leaf.Paragraph(imprint.Say.Cautions.Precedence, Left, FootLine - Caution(leaf) - 0.6, Width, Lettering.Fine);
+            leaf.Text(imprint.Texts["Foot.Printed", imprint.Say.Language.Day(imprint.Day)], Left, FootLine, Lettering.Note);
+            leaf.Text(imprint.Texts["Foot.Page", page + 1, book.Leaves.Count], Right, FootLine, Lettering.Note, Align.Right);
         }
     }
 
-    private static double Caution(Leaf leaf) => leaf.Height(leaf.Book.Imprint.Say.Cautions.Precedence, Width, Lettering.Small);
+    private static double Caution(Leaf leaf) => leaf.Height(leaf.Book.Imprint.Say.Cautions.Precedence, Width, Lettering.Fine);
 }

@@ -9,7 +9,9 @@ namespace Gatewright.Printing.Paper;
 /// Two distances decide. A sheet on the bench or on the boat is read at arm's length, 64 cm; a note on it is read in the hand,
 /// 40 cm. ISO 9241-303 asks that a capital be at least 16′ of arc high and prefers 20′ (from memory): 3.0 mm at 64 cm, 1.9 mm
 /// at 40 cm. A capital of the faces used is at least 0.714 of the size, so nothing that is read at work is under 12 points, and
-/// nothing under 8 but what is also told elsewhere: a heading on a pocket card, the key on the smallest label.
+/// nothing on a sheet under 9, which leaves something for a lamp in a shed: at 40 cm 20′. A card for the pocket and a label have
+/// little room, and are brought nearer to the eye; what stands on them is as large as its place allows, down to 8 points, and
+/// below that only where it is also told elsewhere: a station's name on a card, the key on the smallest label.
 /// </remarks>
 /// <param name="Points">The size in points of 1/72 inch.</param>
 /// <param name="IsBold">Whether it is bold.</param>
@@ -19,7 +21,10 @@ internal sealed record Lettering(double Points, bool IsBold = false)
     public const double LeastAtArmsLength = 12;
 
     /// <summary>The least that is read in the hand.</summary>
-    public const double LeastInTheHand = 8;
+    public const double LeastInTheHand = 9;
+
+    /// <summary>The least on a card or a label.</summary>
+    public const double LeastOnCards = 8;
 
     /// <summary>A boat's name.</summary>
     public static Lettering Name { get; } = new(24, true);
@@ -37,16 +42,22 @@ internal sealed record Lettering(double Points, bool IsBold = false)
     public static Lettering WorkBold { get; } = new(LeastAtArmsLength, true);
 
     /// <summary>What is read in the hand.</summary>
-    public static Lettering Note { get; } = new(9);
+    public static Lettering Note { get; } = new(LeastInTheHand);
 
     /// <summary>The same, bold.</summary>
-    public static Lettering NoteBold { get; } = new(9, true);
+    public static Lettering NoteBold { get; } = new(LeastInTheHand, true);
 
-    /// <summary>What is seldom read.</summary>
-    public static Lettering Small { get; } = new(LeastInTheHand);
+    /// <summary>What is seldom read of a sheet: as large as a note, its lines closer.</summary>
+    public static Lettering Fine { get; } = new(LeastInTheHand) { Leading = 1.1 };
+
+    /// <summary>What is seldom read of a card or a label.</summary>
+    public static Lettering Small { get; } = new(LeastOnCards);
+
+    /// <summary>From one line to the next, in sizes of the letters.</summary>
+    public double Leading { get; init; } = 1.25;
 
     /// <summary>From one line to the next, millimetres.</summary>
-    public double LineMm => Points * 1.25 * Leaf.MmAPoint;
+    public double LineMm => Points * Leading * Leaf.MmAPoint;
 
     /// <summary>How high a capital is, millimetres, by the lowest of the faces used.</summary>
     public double CapitalMm => Points * 0.714 * Leaf.MmAPoint;

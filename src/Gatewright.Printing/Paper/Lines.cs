@@ -5,12 +5,15 @@ internal static class Lines
 {
     private const string More = "…";
 
-    /// <summary>A text broken at its blanks, and inside a word only where that is wider than all there is.</summary>
+    /// <summary>
+    /// A text broken at its blanks, and inside a word only where that is wider than all there is. A sign stays with what it belongs to: no
+    /// line begins with "%" or "·".
+    /// </summary>
     public static IReadOnlyList<string> Wrap(this Leaf leaf, string text, double width, Lettering lettering)
     {
         var lines = new List<string>();
         string line = string.Empty;
-        foreach (string word in PlainText.Of(text).Split(' ').SelectMany(w => Pieces(leaf, w, width, lettering)))
+        foreach (string word in Words(PlainText.Of(text)).SelectMany(w => Pieces(leaf, w, width, lettering)))
         {
             string longer = line.Length == 0 ? word : $"{line} {word}";
             if (line.Length > 0 && leaf.Width(longer, lettering) > width)
@@ -75,6 +78,23 @@ internal static class Lines
         }
 
         return text[..length].TrimEnd() + More;
+    }
+
+    private static IEnumerable<string> Words(string text)
+    {
+        string word = string.Empty;
+        foreach (string next in text.Split(' '))
+        {
+            bool isSign = word.Length > 0 && (next == "·" || (char.IsDigit(word[^1]) && next.StartsWith('%')));
+            if (!isSign && word.Length > 0)
+            {
+                yield return word;
+            }
+
+            word = isSign ? $"{word} {next}" : next;
+        }
+
+        yield return word;
     }
 
     private static IEnumerable<string> Pieces(Leaf leaf, string word, double width, Lettering lettering)

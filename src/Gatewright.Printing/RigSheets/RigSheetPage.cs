@@ -89,14 +89,14 @@ internal sealed class RigSheetPage(Book book, RigSheet sheet)
             new GateFigures(_imprint, leaf).Draw(gate, plan.Middle(gate.Gate.Seat));
         }
 
-        flow.Y = plan.Bottom + 2;
+        flow.Y = plan.Bottom + 1;
     }
 
     /// <summary>How much has to stand under the plan: the rows take what is left of the page.</summary>
     private double Below(Flow flow, MeasureTable measures) => measures.Height
         + Lists.Where(l => l.Points.Count > 0).Sum(l => Flow.HeadingHeight + l.Points.Sum(p => flow.PointHeight(p, Lettering.Note)))
         + JudgedHeight(flow)
-        + 2;
+        + 1;
 
     /// <summary>As many measures as the page has room for: all; those taken and those that come first; else the fewer of the two.</summary>
     private MeasureTable Measures(Flow flow, BoatClass boatClass)
@@ -152,9 +152,9 @@ internal sealed class RigSheetPage(Book book, RigSheet sheet)
         flow.Y += Math.Max(0, flow.Left - height);
         foreach (string text in sheet.Judged)
         {
-            flow.Paragraph(text, Lettering.Small, after: 0.6);
+            flow.Paragraph(text, Lettering.Fine, after: 0.4);
         }
     }
 
-    private double JudgedHeight(Flow flow) => sheet.Judged.Sum(text => flow.Leaf.Height(text, Frame.Width, Lettering.Small) + 0.6);
+    private double JudgedHeight(Flow flow) => sheet.Judged.Sum(text => flow.Leaf.Height(text, Frame.Width, Lettering.Fine) + 0.4);
 }

@@ -71,8 +71,8 @@ internal sealed class BoatBlock
         }
 
         string usually = _imprint.Texts["Round.Usually", _imprint.Say.Names.Lie(_usually)];
-        leaf.Text(usually, right, y, Lettering.Small, Align.Right);
-        right -= leaf.Width(usually, Lettering.Small) + 4;
+        leaf.Text(usually, right, y, Lettering.Note, Align.Right);
+        right -= leaf.Width(usually, Lettering.Note) + 4;
         string boatClass = _boat.View.Class?.Name ?? "–";
         double forClass = leaf.Width(boatClass, Lettering.WorkBold) + 4;
         Lettering name = leaf.Fitting(_boat.View.Name, right - Frame.Left - forClass - 3, Lettering.WorkBold, 9);
@@ -97,8 +97,8 @@ internal sealed class BoatBlock
     private void Over(Leaf leaf, Side side, string text, double left, double width, double y)
     {
         string way = _imprint.Texts[text];
-        string told = leaf.Width(way, Lettering.Small) < width ? way : _imprint.Say.Names.Side(side);
-        leaf.Text(told, left + (width / 2), y, Lettering.Small, Align.Middle);
+        string told = leaf.Width(way, Lettering.Note) < width ? way : _imprint.Say.Names.Side(side);
+        leaf.Text(told, left + (width / 2), y, Lettering.Note, Align.Middle);
     }
 
     private void Boxes(Leaf leaf, double y)

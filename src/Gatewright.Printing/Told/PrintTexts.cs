@@ -7,8 +7,8 @@ namespace Gatewright.Printing.Told;
 /// <summary>What stands on paper and is said nowhere else, in one language.</summary>
 internal sealed class PrintTexts
 {
-    private static readonly PrintTexts English = new(Language.English, "Gatewright.Printing.PrintTexts");
-    private static readonly PrintTexts German = new(Language.German, "Gatewright.Printing.PrintTexts.de");
+    private static readonly PrintTexts English = new(Wording.OnScreen(Language.English).Language, "Gatewright.Printing.PrintTexts");
+    private static readonly PrintTexts German = new(Wording.OnScreen(Language.German).Language, "Gatewright.Printing.PrintTexts.de");
 
     private readonly Language _language;
     private readonly ResourceManager _texts;
@@ -17,7 +17,7 @@ internal sealed class PrintTexts
         (_language, _texts) = (language, new(name, typeof(PrintTexts).Assembly));
 
     /// <summary>Those of a language.</summary>
-    public static PrintTexts In(Language language) => language == Language.German ? German : English;
+    public static PrintTexts In(Language language) => language.Tag == Language.German.Tag ? German : English;
 
     /// <summary>A text.</summary>
     /// <exception cref="MissingManifestResourceException">There is none of that name.</exception>

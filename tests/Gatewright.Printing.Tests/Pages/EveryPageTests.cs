@@ -1,3 +1,4 @@
+using Gatewright.Printing.Paper;
 using Gatewright.Printing.Tests.World;
 using Gatewright.Words;
 
@@ -31,6 +32,48 @@ public class EveryPageTests
         Assert.Empty(pages.SelectMany(page => page.Words).Where(word => word.Bottom - word.Top < 2.2).Select(word => word.Text));
         Assert.All(pdf.Pictures(DotsAnInch, $"{kind}-{tag}"), InsideThePrinter);
     }
+
+    /// <remarks>
+    /// A word's box is as high as its font's line: with the text of 9 points, the head of every page, for measure. Cards and labels have
+    /// little room.
+    /// </remarks>
+    [Theory]
+    [InlineData("sheet")]
+    [InlineData("shed")]
+    [InlineData("job")]
+    [InlineData("round")]
+    public void Nothing_on_a_sheet_is_smaller_than_9_points(string kind)
+    {
+        Assert.True(Lettering.Note.Points >= 9, $"{Lettering.Note.Points} points");
+        foreach (Language language in Language.All)
+        {
+            using var pdf = new Poppler(Printed.Of(kind, Printed.Full, language));
+            Assert.All(pdf.Pages(), page =>
+            {
+                Word head = page.Words.First(w => w.Text == "Mill" && w.Top < 20);
+                Assert.Empty(page.Words.Where(w => w.Bottom - w.Top < head.Bottom - head.Top - 0.01).Select(w => w.Text));
+            });
+        }
+    }
+
+    /// <summary>A hyphen is half as wide, and is overlooked: of what is worked out no figure has one for its sign.</summary>
+    [Theory]
+    [MemberData(nameof(Documents))]
+    public void A_minus_is_a_true_one(string kind, string tag)
+    {
+        using var pdf = new Poppler(Printed.Of(kind, Below, Language.Of(tag)));
+        string said = pdf.Said();
+
+        Assert.DoesNotMatch(@"(?<![\w-])-\d", said);
+        if (kind is "sheet" or "card")
+        {
+            Assert.Contains(tag == "en" ? "\u22121.5" : "\u22121,5", said, StringComparison.Ordinal);
+        }
+    }
+
+    /// <summary>A single whose gates read below nothing at the finish.</summary>
+    private static ExampleClub Below => ExampleClub.Of(
+        "boat,class,seat,side,item,at,reading,bow_high,port_low\nTeal,1x,1,port,gate,catch,4,0,0\nTeal,1x,1,port,gate,finish,-1.5,0,0\nTeal,1x,1,starboard,gate,catch,4,0,0\nTeal,1x,1,starboard,gate,finish,-1.5,0,0");
 
     [Fact]
     public void A_word_on_another_is_seen()

@@ -65,7 +65,7 @@ public class RigSheetTests
         {
             IEnumerable<string> shown = catches.Where(w => w.Left < 105 == (side == Side.Port)).Select(w => Behind(page, w));
             IEnumerable<string> known = standing.Check.Verdict.Gates.Where(g => g.Gate.Side == side)
-                .Select(g => g.At(Station.Catch)).Select(p => Wording.English.Figures.Degrees(p.Pitch.Value.Degrees));
+                .Select(g => g.At(Station.Catch)).Select(p => Wording.OnScreen(Language.English).Figures.Degrees(p.Pitch.Value.Degrees));
             Assert.Equal(known, shown.Select(s => s.TrimStart('(')));
         }
     }
@@ -117,7 +117,7 @@ public class RigSheetTests
         Assert.Contains(FormattableString.Invariant($"Span, cm {target.Value} ± {target.Tolerance} 0.21 159.5 159.5 159.5 159.5"), said, StringComparison.Ordinal);
         Assert.All(
             rig.Verdict!.Figures.SelectMany(f => f.Reasons).Where(r => r.Verdict != Verdict.Good),
-            reason => Assert.Contains(Wording.English.Rig.Of(reason), said, StringComparison.Ordinal));
+            reason => Assert.Contains(Wording.OnScreen(Language.English).Rig.Of(reason), said, StringComparison.Ordinal));
     }
 
     [Theory]
