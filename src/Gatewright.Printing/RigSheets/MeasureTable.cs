@@ -11,9 +11,9 @@ namespace Gatewright.Printing.RigSheets;
 /// </summary>
 internal sealed class MeasureTable(Imprint imprint, IReadOnlyList<SheetMeasure> measures, BoatClass boatClass)
 {
-    private const double NameWidth = 44.5;
-    private const double TargetWidth = 27;
-    private const double UncertaintyWidth = 9.5;
+    private const double NameWidth = 46.6;
+    private const double TargetWidth = 25.4;
+    private const double UncertaintyWidth = 9;
     private const double HeaderHeight = 5.2;
 
     private bool IsNarrow => boatClass.Seats > 4;

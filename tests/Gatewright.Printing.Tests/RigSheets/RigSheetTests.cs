@@ -70,6 +70,18 @@ public class RigSheetTests
         }
     }
 
+    /// <summary>A name as long as a line may be cut; what the program itself says may not.</summary>
+    [Theory]
+    [InlineData("en")]
+    [InlineData("de")]
+    public void Nothing_that_the_program_says_is_cut_off(string tag)
+    {
+        using var pdf = new Poppler(RigSheetPrint.Of(
+            Printed.Full.Club, [.. Printed.Full.Boats().Where(b => b.View.Name != Printed.LongName)], ExampleClub.Imprint(Language.Of(tag))));
+
+        Assert.DoesNotContain("…", pdf.Said(), StringComparison.Ordinal);
+    }
+
     /// <summary>An eight with every reading and every usual measure, and a gate to be seen to: all of it on one page, seat beside seat.</summary>
     [Theory]
     [InlineData("en")]
