@@ -28,7 +28,7 @@ internal static class ChancesCommand
     {
         var jobs = new Argument<string[]>("JOBS")
         {
-            Description = "Files of finished jobs: what was checked, and what was found.",
+            Description = "Files of finished jobs: what was checked, and what was found; several causes at one gate in one row, gate-pitch + pin-aft.",
             Arity = ArgumentArity.OneOrMore,
         };
         Option<string> chances = Required("The table to teach; made from the defaults where it is not there.");

@@ -77,7 +77,6 @@ public sealed record FoundCauses
 
     private static void Check(string what, int isChecked, params ReadOnlySpan<int> found)
     {
-        long sum = 0;
         foreach (int count in found)
         {
             if (count < 0)
@@ -85,12 +84,11 @@ public sealed record FoundCauses
                 throw new ArgumentException(FormattableString.Invariant($"{count} {what} found with a cause: a count is 0 or more."));
             }
 
-            sum += count;
-        }
-
-        if (sum > isChecked)
-        {
-            throw new ArgumentException(FormattableString.Invariant($"{sum} {what} found with a cause among {isChecked} checked."));
+            // Of one cause: a gate may have several.
+            if (count > isChecked)
+            {
+                throw new ArgumentException(FormattableString.Invariant($"{count} {what} found with a cause among {isChecked} checked."));
+            }
         }
     }
 }

@@ -65,10 +65,11 @@ public sealed record PriorChances
 
     /// <summary>The chances once a club's own finished jobs are added: 6 wrong inserts in 200 gates, 0.015 → 0.020.</summary>
     /// <remarks>
-    /// A gate has one of its causes or none, so their chances are a Dirichlet distribution with <see cref="GatesBehind"/>
-    /// gates of weight, and the posterior mean is (n₀ p + k)/(n₀ + n) for k found among n checked; for oars, boats and gauges
-    /// the same with two outcomes, a Beta distribution (Gelman et al., Bayesian Data Analysis, 3rd edition, sections 2.4
-    /// and 3.4). What was checked adds to the weight, so the order of jobs decides nothing. A rigger on another's place
+    /// Each cause is there or not, whatever else is: its chance is a Beta distribution with <see cref="GatesBehind"/> gates of weight
+    /// (or oars, boats, gauges), and the posterior mean is (n₀ p + k)/(n₀ + n) for k found among n checked (Gelman et al., Bayesian Data
+    /// Analysis, 3rd edition, section 2.4). So a gate at which two causes were found counts once as checked and once for each, and a
+    /// story's odds are the product of each one's. Were a gate to have one cause at most, the chances together would be a Dirichlet
+    /// distribution (section 3.4), whose margins are these. What was checked adds to the weight, so the order of jobs decides nothing. A rigger on another's place
     /// is left as it is: its chance is that of one exchange, and how many could have been is not counted.
     /// </remarks>
     /// <exception cref="ArgumentException">A count is below 0, or more was found than checked; or a weight is not above 0.</exception>

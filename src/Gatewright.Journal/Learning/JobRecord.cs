@@ -50,7 +50,7 @@ public sealed class JobRecord
             {
                 all.Add(job.Key, job);
             }
-            else if (known.Found != job.Found)
+            else if (known.FoundCode != job.FoundCode)
             {
                 throw new ArgumentException(FormattableString.Invariant(
                     $"{job.FoundCode} was found in {job.Thing.Name} on {job.Day:yyyy-MM-dd}, and {known.FoundCode} in the same {job.Thing.Code}."));
@@ -80,7 +80,7 @@ public sealed class JobRecord
         int Checked<T>()
             where T : CheckedThing => jobs.Count(job => job.Thing is T);
 
-        int With(Cause cause) => jobs.Count(job => job.Found == cause);
+        int With(Cause cause) => jobs.Count(job => job.Found.Contains(cause));
     }
 
     /// <summary>By day, by name, from the bow to the stern, by code: the same in every culture.</summary>

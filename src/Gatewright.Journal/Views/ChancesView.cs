@@ -104,16 +104,7 @@ public sealed class ChancesView
     private FoundCauses Sum()
     {
         ILookup<Cause, Cause> found = _shelves.Values.SelectMany(s => s.Found).ToLookup(c => c);
-        int Count(params ReadOnlySpan<Cause> causes)
-        {
-            int sum = 0;
-            foreach (Cause cause in causes)
-            {
-                sum += found[cause].Count();
-            }
-
-            return sum;
-        }
+        int Count(Cause cause) => found[cause].Count();
 
         return new()
         {
@@ -124,7 +115,7 @@ public sealed class ChancesView
             Sleeve = Count(Cause.Sleeve),
             HullLevel = Count(Cause.HullLevel),
             GaugeZero = Count(Cause.GaugeZero),
-            GatesChecked = Math.Max(_shelves.Values.Sum(s => s.Gates), Count(Cause.GatePitch, Cause.PinAft, Cause.PinOut, Cause.Rigger)),
+            GatesChecked = Math.Max(_shelves.Values.Sum(s => s.Gates), _shelves.Values.Sum(s => s.GatesFound)),
             OarsChecked = Math.Max(_shelves.Values.Sum(s => s.Oars), Count(Cause.Sleeve)),
             BoatsChecked = Math.Max(_shelves.Values.Sum(s => s.Boats), Count(Cause.HullLevel)),
             GaugesChecked = Math.Max(_shelves.Values.Sum(s => s.Gauges), Count(Cause.GaugeZero)),

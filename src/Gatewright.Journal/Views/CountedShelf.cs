@@ -14,8 +14,9 @@ namespace Gatewright.Journal.Views;
 /// <param name="Boats">The level of its boat.</param>
 /// <param name="Gauges">Its gauge.</param>
 /// <param name="Found">What its finished jobs found.</param>
+/// <param name="GatesFound">At how many gates they found it: one may have several causes.</param>
 internal sealed record CountedShelf(
-    IReadOnlyCollection<Recorded> Shelf, int Gates, int Oars, int Boats, int Gauges, IReadOnlyList<Cause> Found)
+    IReadOnlyCollection<Recorded> Shelf, int Gates, int Oars, int Boats, int Gauges, IReadOnlyList<Cause> Found, int GatesFound)
 {
     /// <summary>Counts a shelf from a reset on.</summary>
     public static CountedShelf Of(Club club, IReadOnlyCollection<Recorded> shelf, Entry? reset)
@@ -59,6 +60,7 @@ internal sealed record CountedShelf(
         private readonly HashSet<DateOnly> _levels = [];
         private readonly List<Cause> _found = [];
         private int _gauges;
+        private int _gatesFound;
 
         public void Take(Recorded record)
         {
@@ -77,6 +79,7 @@ internal sealed record CountedShelf(
                     break;
                 case JobDone done:
                     _found.AddRange(done.All);
+                    _gatesFound += done.All.Any(c => c is Cause.GatePitch or Cause.PinAft or Cause.PinOut or Cause.Rigger) ? 1 : 0;
                     break;
                 default:
                     break;
@@ -99,6 +102,6 @@ internal sealed record CountedShelf(
         }
 
         public CountedShelf Of(IReadOnlyCollection<Recorded> shelf) => new(
-            shelf, _gates.Count - _lookedAt.Count, _oars.Count - _oarsAt.Count, Math.Max(0, _levels.Count - 1), _gauges, _found);
+            shelf, _gates.Count - _lookedAt.Count, _oars.Count - _oarsAt.Count, Math.Max(0, _levels.Count - 1), _gauges, _found, _gatesFound);
     }
 }

@@ -93,7 +93,7 @@ public sealed class PriorChancesTests
     public void More_found_than_checked_is_refused()
     {
         ArgumentException error = Assert.Throws<ArgumentException>(
-            () => PriorChances.Default.After(new() { GatesChecked = 3, PinAft = 2, PinOut = 2 }));
+            () => PriorChances.Default.After(new() { GatesChecked = 3, PinAft = 4, PinOut = 2 }));
         Assert.Equal("4 gates found with a cause among 3 checked.", error.Message);
         Assert.Throws<ArgumentException>(() => PriorChances.Default.After(new() { BoatsChecked = 1, HullLevel = 2 }));
         Assert.Throws<ArgumentException>(() => PriorChances.Default.After(new() { Sleeve = 1 }));

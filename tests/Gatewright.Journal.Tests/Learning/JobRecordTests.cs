@@ -44,6 +44,29 @@ public sealed class JobRecordTests
         Assert.Equal(0.05, (ClubChances.Default with { Jobs = JobRecord.Empty.And([Gate(0, Cause.WrongSeat)]) }).Now.WrongSeat);
     }
 
+    /// <summary>A Beta distribution of weight 400 each: (400 · 0.015 + 1)/401 for what was found, 400 · 0.015/401 for what was not.</summary>
+    [Fact]
+    public void A_gate_with_two_causes_counts_once_as_checked_and_once_for_each()
+    {
+        var table = ClubChances.Default with { Jobs = JobRecord.Empty.And([FinishedJob.Of(Gate(0).Thing, Day, [Cause.PinAft, Cause.GatePitch])]) };
+
+        Assert.Equal(new FoundCauses { GatesChecked = 1, GatePitch = 1, PinAft = 1 }, table.Jobs.Found);
+        Assert.Equal((7.0 / 401, 7.0 / 401, 6.0 / 401), (table.Now.GatePitch, table.Now.PinAft, table.Now.PinOut));
+        Assert.Equal(401, table.Now.GatesBehind);
+    }
+
+    [Fact]
+    public void The_order_of_causes_makes_no_other_finding()
+    {
+        var one = FinishedJob.Of(Gate(0).Thing, Day, [Cause.PinAft, Cause.GatePitch]);
+        var other = FinishedJob.Of(Gate(0).Thing, Day, [Cause.GatePitch, Cause.PinAft]);
+
+        Assert.Equal(one, other);
+        Assert.Equal("gate-pitch + pin-aft", other.FoundCode);
+        Assert.Equal(1, JobRecord.Empty.And([one, other]).Count);
+        Assert.Throws<ArgumentException>(() => JobRecord.Empty.And([one, Gate(0, Cause.PinAft)]));
+    }
+
     [Property]
     public void Jobs_told_twice_and_in_any_order_teach_the_same(int seed)
     {

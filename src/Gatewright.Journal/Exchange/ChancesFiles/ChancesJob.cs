@@ -37,8 +37,8 @@ internal sealed class ChancesJob(JsonReporter report, string path, JsonElement j
         });
         CheckedThing thing = Thing(kind.Value);
         DateOnly? day = Word("date", "a day such as \"2026-05-02\"", text => DateText.Find(text));
-        Cause? found = Found(kind.Value);
-        return report.Errors.Count == before ? new(thing, day!.Value, found) : null;
+        IReadOnlyList<Cause> found = Found(kind.Value);
+        return report.Errors.Count == before ? FinishedJob.Of(thing, day!.Value, found) : null;
     }
 
     private CheckedThing Thing(CheckedKind kind)
@@ -60,26 +60,26 @@ internal sealed class ChancesJob(JsonReporter report, string path, JsonElement j
         return kind == CheckedKind.Gate ? new CheckedThing.OfGate(name, boatClass, gate) : new CheckedThing.OfOar(name, boatClass, gate);
     }
 
-    private Cause? Found(CheckedKind kind)
+    private IReadOnlyList<Cause> Found(CheckedKind kind)
     {
         if (Text("found", JobsMessages.Found) is not { } text || text == Causes.NoneCode)
         {
-            return null;
+            return [];
         }
 
         JsonElement element = job.GetProperty("found");
-        if (JobsFormat.FoundCauses.Find(text) is not { } cause)
+        if (JobsFormat.CausesOf(text) is not { } found)
         {
             report.Error($"{path}.found", element, $"is nothing that is found: expected {JobsMessages.Found}.");
-            return null;
+            return [];
         }
 
-        if (CheckedKinds.In(cause) != kind)
+        foreach (Cause cause in found.Where(c => CheckedKinds.In(c) != kind))
         {
             report.Error($"{path}.found", element, $"goes with {JobsFormat.Kinds.Word(CheckedKinds.In(cause))}, and what was checked is {JobsFormat.Kinds.Word(kind)}: correct one of the two.");
         }
 
-        return cause;
+        return found;
     }
 
     private string Name(string key)

@@ -31,7 +31,7 @@ internal sealed class ChancesJobs(JsonReporter report)
             }
 
             (FinishedJob before, string where) = jobs[job.Key];
-            report.Missing(at, before.Found == job.Found
+            report.Missing(at, before.FoundCode == job.FoundCode
                 ? $"is the same job as {where}: keep one."
                 : $"disagrees with {before.FoundCode} in {where}, for the same {job.Thing.Code} on the same day: correct the wrong one, and keep one.");
         }

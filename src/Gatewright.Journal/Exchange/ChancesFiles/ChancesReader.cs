@@ -114,7 +114,7 @@ internal sealed class ChancesReader(JsonReporter report)
         {
             report.Missing($"{Root}.chances", string.Create(
                 CultureInfo.InvariantCulture,
-                $"gatePitch, pinAft, pinOut and rigger come to {gate:0.####} together: a gate has one of them or none, so expected less than 1."));
+                $"gatePitch, pinAft, pinOut and rigger come to {gate:0.####} together, a cause at every gate: expected less than 1."));
         }
 
         foreach (ChanceNumber peak in ChanceNumbers.Reports.Where(number => number.Key.EndsWith(".peak", StringComparison.Ordinal)))

@@ -6,34 +6,32 @@ namespace Gatewright.Journal.Exchange.JobsFiles;
 /// <summary>The cells of a row of jobs. Each answers null when it has reported an error.</summary>
 internal sealed class JobsCells(RowFields fields, TableColumns columns, Reporter report)
 {
-    /// <summary>What was found; null for nothing.</summary>
-    /// <returns>False when it has reported an error.</returns>
-    public bool TryFound(out Cause? found)
+    /// <summary>What was found; empty for nothing, null when it has reported an error.</summary>
+    public IReadOnlyList<Cause>? Found()
     {
-        found = null;
         ReadOnlySpan<char> text = fields[columns[JobsFormat.Found]];
         if (text.IsEmpty)
         {
             report.BlankCell("found", $"what was found, {JobsMessages.Found}");
-            return false;
+            return null;
         }
 
         if (CellText.SameName(text, Causes.NoneCode))
         {
-            return true;
+            return [];
         }
 
-        found = JobsFormat.FoundCauses.Find(text);
+        IReadOnlyList<Cause>? found = JobsFormat.CausesOf(text);
         if (found is null)
         {
             report.NoFinding(text);
         }
 
-        return found is not null;
+        return found;
     }
 
     /// <summary>What was checked, as the row says, or as what was found and whether there is a seat tell.</summary>
-    public CheckedKind? Kind(Cause? found, bool isFound)
+    public CheckedKind? Kind(IReadOnlyList<Cause>? found)
     {
         ReadOnlySpan<char> text = fields[columns[JobsFormat.Checked]];
         if (!text.IsEmpty)
@@ -47,9 +45,9 @@ internal sealed class JobsCells(RowFields fields, TableColumns columns, Reporter
             return kind;
         }
 
-        if (found is { } cause)
+        if (found is { Count: > 0 })
         {
-            return CheckedKinds.In(cause);
+            return CheckedKinds.In(found[0]);
         }
 
         if (!fields[columns[JobsFormat.Seat]].IsEmpty)
@@ -57,7 +55,7 @@ internal sealed class JobsCells(RowFields fields, TableColumns columns, Reporter
             return CheckedKind.Gate;
         }
 
-        if (isFound)
+        if (found is not null)
         {
             report.BlankCell("checked", $"what nothing was found in, {JobsFormat.Kinds.Choice}; blank is gate where there is a seat");
         }

@@ -39,5 +39,22 @@ public static class JobsFormat
         new("note", false, []),
     ];
 
+    /// <summary>The causes of a text: one, or several of a gate with a plus between; null where one is none, or stands there twice.</summary>
+    internal static IReadOnlyList<Cause>? CausesOf(ReadOnlySpan<char> text)
+    {
+        var found = new List<Cause>();
+        foreach (Range part in text.Split('+'))
+        {
+            if (FoundCauses.Find(text[part].Trim()) is not { } cause || found.Contains(cause))
+            {
+                return null;
+            }
+
+            found.Add(cause);
+        }
+
+        return found;
+    }
+
     internal static TableFormat Table { get; } = new("jobs", "each gate, oar, level or gauge that was checked", Columns);
 }

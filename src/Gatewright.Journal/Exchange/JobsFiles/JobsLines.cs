@@ -19,7 +19,7 @@ internal sealed class JobsLines(JobRecord known)
         if (known.Like(job) is { } onRecord)
         {
             Again++;
-            if (onRecord.Found != job.Found)
+            if (onRecord.FoundCode != job.FoundCode)
             {
                 report.OtherThanOnRecord(job, onRecord);
             }
@@ -27,7 +27,7 @@ internal sealed class JobsLines(JobRecord known)
         else if (_jobs.TryGetValue(job.Key, out (FinishedJob Job, RowPlace First) before))
         {
             Again++;
-            if (before.Job.Found != job.Found)
+            if (before.Job.FoundCode != job.FoundCode)
             {
                 report.OtherThanBefore(job, before.Job, before.First);
             }

@@ -7,7 +7,7 @@ namespace Gatewright.Journal.Exchange.JobsFiles;
 internal static class JobsMessages
 {
     /// <summary>What can be found, in a sentence.</summary>
-    public static string Found { get; } = $"{Causes.NoneCode}, {JobsFormat.FoundCauses.Choice}";
+    public static string Found { get; } = $"{Causes.NoneCode}, {JobsFormat.FoundCauses.Choice}; several at one gate with + between, each once";
 
     public static void NoFinding(this Reporter report, ReadOnlySpan<char> value) => report.CellError(
         "found", value, $"is nothing that is found: expected {Found}.");

@@ -18,17 +18,20 @@ internal sealed class JobsRow(RowFields fields, TableColumns columns, Reporter r
             return null;
         }
 
-        bool isFound = _cells.TryFound(out Cause? found);
+        IReadOnlyList<Cause>? found = _cells.Found();
         DateOnly? day = _cells.Day();
-        CheckedKind? kind = _cells.Kind(found, isFound);
+        CheckedKind? kind = _cells.Kind(found);
         CheckedThing? thing = kind is { } known ? Thing(known) : null;
-        if (kind is { } one && found is { } cause && CheckedKinds.In(cause) != one)
+        if (kind is { } one && found is not null)
         {
-            report.NotFoundThere(cause, one);
-            return null;
+            foreach (Cause cause in found.Where(c => CheckedKinds.In(c) != one))
+            {
+                report.NotFoundThere(cause, one);
+                return null;
+            }
         }
 
-        return isFound && day is { } d && thing is not null ? new(thing, d, found) : null;
+        return found is not null && day is { } d && thing is not null ? FinishedJob.Of(thing, d, found) : null;
     }
 
     private CheckedThing? Thing(CheckedKind kind) => kind switch

@@ -7,7 +7,7 @@ namespace Gatewright.Journal.Tests.Exchange.ChancesFiles;
 /// <summary>What can be wrong with a file of chances.</summary>
 public sealed class ChancesFaultTests
 {
-    private const string Found = "none, gate-pitch, pin-aft, pin-out, rigger, wrong-seat, sleeve, hull-level or gauge-zero";
+    private const string Found = "none, gate-pitch, pin-aft, pin-out, rigger, wrong-seat, sleeve, hull-level or gauge-zero; several at one gate with + between, each once";
 
     public static TheoryData<string, string, string> Faults => new()
     {
@@ -25,7 +25,7 @@ public sealed class ChancesFaultTests
         { "no weight", With("\"weights\": {\"oars\": 0}"), "club.json, at $.weights.oars: '0' is out of range: expected a number of checks, above 0 to 1,000,000." },
         { "no width", With("\"reports\": {\"washesOut\": {\"width\": 0}}"), "club.json, at $.reports.washesOut.width: '0' is out of range: expected degrees, above 0 to 30." },
         { "a threshold out of reach", With("\"reports\": {\"washesOut\": {\"threshold\": 31}}"), "club.json, at $.reports.washesOut.threshold: '31' is out of range: expected degrees, from -30 to 30." },
-        { "a gate with more than one cause", With("\"chances\": {\"rigger\": 0.5, \"pinOut\": 0.5}"), "club.json, at $.chances: gatePitch, pinAft, pinOut and rigger come to 1.03 together: a gate has one of them or none, so expected less than 1." },
+        { "a gate with more than one cause", With("\"chances\": {\"rigger\": 0.5, \"pinOut\": 0.5}"), "club.json, at $.chances: gatePitch, pinAft, pinOut and rigger come to 1.03 together, a cause at every gate: expected less than 1." },
         { "a curve upside down", With("\"reports\": {\"crabEarly\": {\"base\": 0.6}}"), "club.json, at $.reports.crabEarly.peak: 0.5 is below base (0.6): a report is told more often in trouble than out of it, so expected peak to be at least base." },
         { "jobs that are no list", With("\"jobs\": {}"), "club.json, at $.jobs: '{}' is not a list: expected the jobs in square brackets, [ ]." },
         { "a job that is none", With("\"jobs\": [7]"), "club.json, at $.jobs[0]: '7' is not a job: expected an object, { \"checked\": ... }." },

@@ -41,6 +41,7 @@ public sealed class ChancesRoundTripTests
             Jobs = JobRecord.Empty.And(
             [
                 new(new CheckedThing.OfGate("=Heron", BoatClass.Parse("4x"), new(3, Side.Starboard)), new(2026, 5, random.Next(1, 31)), Cause.PinOut),
+                FinishedJob.Of(new CheckedThing.OfGate("Heron", BoatClass.Parse("8+"), new(2, Side.Port)), new(2026, 5, 2), [Cause.Rigger, Cause.GatePitch]),
                 new(new CheckedThing.OfOar("'=Heron", BoatClass.Parse("8+"), new(8, Side.Port)), new(2026, 5, 2), null),
                 new(new CheckedThing.OfLevel("Fru Åse \"Ärna\""), new(2026, 5, 3), Cause.HullLevel),
                 new(new CheckedThing.OfGauge("G1"), new(1999, 1, 1), Cause.GaugeZero),

@@ -6,7 +6,7 @@ namespace Gatewright.Journal.Tests.Exchange.JobsFiles;
 /// <summary>What can be wrong with a file of jobs.</summary>
 public sealed class JobsFaultTests
 {
-    private const string Found = "none, gate-pitch, pin-aft, pin-out, rigger, wrong-seat, sleeve, hull-level or gauge-zero";
+    private const string Found = "none, gate-pitch, pin-aft, pin-out, rigger, wrong-seat, sleeve, hull-level or gauge-zero; several at one gate with + between, each once";
 
     public static TheoryData<string, string, string> Faults => new()
     {

@@ -29,6 +29,27 @@ public sealed class JobsReadingTests
             ",,,,gauge,G1,none,2026-05-03,",
             ",,,,,,gauge-zero,2026-05-03,")));
 
+    [Theory]
+    [InlineData("pin-aft + gate-pitch")]
+    [InlineData("gate-pitch+Pin Aft")]
+    public void Several_causes_at_one_gate_stand_in_one_row(string found) => Assert.Equal(
+        ["gate Heron 8+ seat 5 starboard 2026-05-02 gate-pitch + pin-aft"],
+        Season.JobsOf(Season.Rows($"Heron,8+,5,starboard,,,{found},2026-05-02,")));
+
+    [Theory]
+    [InlineData("pin-aft + pin-aft", "is nothing that is found: expected none, gate-pitch")]
+    [InlineData("pin-aft + none", "several at one gate with + between, each once.")]
+    [InlineData("pin-aft +", "is nothing that is found")]
+    [InlineData("pin-aft + sleeve", "goes with oar, and what was checked is gate: correct one of the two.")]
+    public void What_cannot_be_found_together_is_an_error(string found, string said) =>
+        Assert.Contains(said, Season.ErrorsOf(Season.Rows($"Heron,8+,5,starboard,,,{found},2026-05-02,")), StringComparison.Ordinal);
+
+    [Fact]
+    public void Two_rows_of_one_gate_and_day_disagree_and_are_not_two_causes() => Assert.Contains(
+        "disagrees with pin-aft",
+        Season.ErrorsOf(Season.Rows("Heron,8+,5,starboard,,,pin-aft,2026-05-02,", "Heron,8+,5,starboard,,,gate-pitch,2026-05-02,")),
+        StringComparison.Ordinal);
+
     // What spreadsheets and people do to such a table; the same list as for readings and stores.
     [Theory]
     [InlineData("date;found;side;seat;class;boat\n2.5.2026;Pin Out;Starboard;5,0;8+;Heron\n")]
