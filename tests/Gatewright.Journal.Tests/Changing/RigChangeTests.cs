@@ -212,6 +212,56 @@ public sealed class RigChangeTests
         Assert.Contains(problems, p => p.StartsWith("\"again.after\"", StringComparison.Ordinal));
     }
 
+    /// <summary>A span is of both gates of its seat: what was read of either before no longer speaks of it.</summary>
+    [Fact]
+    public void A_step_of_both_gates_of_a_seat_refits_both()
+    {
+        var plan = new ChangePlanned("c", "wren", "Regatta", [new("set the span", 1, [], null, "span", 158, 0.3m, Refits: true)], []);
+
+        Assert.Equal(
+            [Side.Port, Side.Starboard],
+            DoneSteps.Facts(Club, plan, 0).OfType<Reported>().Select(r => r.Side!.Value));
+    }
+
+    /// <summary>Taken after the plan and before the step, it says nothing of what the step did; of two after it the first counts.</summary>
+    [Fact]
+    public void What_was_taken_before_its_step_does_not_prove_it_and_of_what_was_taken_after_the_first_day_does()
+    {
+        Keep();
+        _facts.Add(new MeasureTaken("teal", "spread", 2, 86.1m, "cm", Date: new(2026, 6, 2)));
+        Do(Step("spread"));
+        Assert.Equal(ReadAgainState.Due, Again("spread").State);
+
+        Do(Step("insert"));
+        _facts.AddRange([
+            new BoatLaid("l2", "teal", Lie.Upright, LevelBasis.Read, 0, 0, Date: new(2026, 6, 10)),
+            new ReadingTaken("l2", "teal", ReadItem.Gate, 2, Side.Port, 4.1m, Station.Abeam),
+            new BoatLaid("l3", "teal", Lie.Upright, LevelBasis.Read, 0, 0, Date: new(2026, 6, 12)),
+            new ReadingTaken("l3", "teal", ReadItem.Gate, 2, Side.Port, 3.9m, Station.Abeam),
+        ]);
+        ReadAgain pitch = Again("pitch-abeam");
+        Assert.Equal((ReadAgainState.Done, new DateOnly(2026, 6, 10)), (pitch.State, pitch.Day!.Value));
+    }
+
+    [Fact]
+    public void The_days_of_a_rig_are_told_the_newest_first()
+    {
+        _facts.Add(new MeasureTaken("teal", "spread", 1, 86, "cm", Date: May4.AddDays(9)));
+
+        Assert.Equal([May4.AddDays(9), May4], RigDays.Of(Club, "teal").Take(2));
+    }
+
+    /// <summary>A figure within a crew's tolerance is left as it is: 85 ± 1.5 asks nothing of 83.6.</summary>
+    [Fact]
+    public void What_a_crew_wants_reaches_from_the_lowest_good_figure_to_the_highest()
+    {
+        RigTargets targets = RigTargets.Starting(BoatClass.Parse("2-"), Crew.Men).With(new(RigMeasure.Spread, RigAspect.Value, 85, 1.5, RigSource.Club));
+
+        RigAim aim = CrewRig.Of("men", On()!, targets, Core.Judging.Standard.Club).Find(RigItem.Spread, new(1, null), Rowing.Sweep)!;
+
+        Assert.Equal((85, 83.5, 86.5), (aim.Value, aim.Lowest, aim.Highest));
+    }
+
     private sealed record RigPicture(double Spread, bool IsRead, int Stock, string? Insert, bool IsGateKnown, int Steps);
 
     private RigPicture Picture() => new(

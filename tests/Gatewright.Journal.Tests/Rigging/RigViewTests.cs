@@ -204,6 +204,29 @@ public sealed class RigViewTests
         Assert.Equal(RigMeasure.OarLength, MeasuredSeat.Of(RigFigures.Of([]), targets, 2).Assumed[2]);
     }
 
+    /// <summary>Whichever was set last: the crew's own is the nearer.</summary>
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_crew_s_own_target_holds_before_that_of_whoever_rows_the_class(bool isCrewLast)
+    {
+        ThingSet any = TargetKey.ForCrew(BoatClass.Parse("2x"), null, RigMeasure.Span).Set(158, 1, RigUnit.Centimetres);
+        ThingSet women = TargetKey.ForCrew(BoatClass.Parse("2x"), Crew.Women, RigMeasure.Span).Set(157, 1, RigUnit.Centimetres);
+
+        Assert.Equal((157, RigSource.Club), Target(isCrewLast ? Of("2x", Crewed("women"), any, women) : Of("2x", Crewed("women"), women, any), RigMeasure.Span, 1));
+    }
+
+    /// <remarks>Two readings of a day are 1.96 · √2 of one's own uncertainty apart by chance at most: 1.96 · 1.4142 = 2.772.</remarks>
+    [Theory]
+    [InlineData(2.6, 2)]
+    [InlineData(2.9, 1)]
+    public void Readings_of_a_day_agree_within_what_two_may_differ_by(double times, int count)
+    {
+        decimal apart = (decimal)(times * RigErrors.Usual(RigMeasure.Span).Own);
+
+        Assert.Equal(count, View(Of("2x", Span(1, 159, May4), Span(1, 159 + apart, May4))).Current.Count);
+    }
+
     private static Arbitrary<TargetKey> Keys() => (
         from isBoat in Gen.Elements(true, false)
         from boatClass in Gen.Elements<BoatClass>([.. BoatClass.All])

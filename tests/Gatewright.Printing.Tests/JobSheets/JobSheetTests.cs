@@ -53,6 +53,38 @@ public class JobSheetTests
         Assert.All(Wording.English.Cautions.Each(change.Cautions), caution => Assert.Contains(caution, said, StringComparison.Ordinal));
     }
 
+    /// <summary>The unit stands behind the box; a step that was done is ticked, so that its sheet has more ink.</summary>
+    [Fact]
+    public void A_change_s_boxes_have_their_units_and_its_done_steps_a_tick()
+    {
+        ExampleClub done = Printed.Afresh().With(new StepDone("change-1", 1));
+        using var open = new Poppler(JobSheetPrint.Of(Printed.Full.Club, [(RigChanges.Of(Printed.Full.Club).Single(), null)], ExampleClub.Imprint()));
+        using var ticked = new Poppler(JobSheetPrint.Of(done.Club, [(RigChanges.Of(done.Club).Single(), null)], ExampleClub.Imprint()));
+        Page page = open.Pages()[0];
+
+        // "Seat 2: span" in centimetres, "Seat 3 port: pitch at the catch" in degrees.
+        Assert.Equal("cm", page.Words.Where(w => w.Left > 150 && w.Text is "cm" or "°").OrderBy(w => w.Top).First(w => w.Left > 150).Text);
+        Assert.Equal("°", page.Words.Where(w => w.Left > 150 && w.Text is "cm" or "°").OrderBy(w => w.Top).Last(w => w.Left > 150).Text);
+        Assert.True(Ticks(open) < Ticks(ticked));
+
+        // The band of the two steps alone: what else is on the sheet differs by its parts.
+        static int Ticks(Poppler pdf)
+        {
+            double step = pdf.Pages()[0].Words.First(w => w.Text == "Steps").Bottom;
+            GreyPicture picture = pdf.Pictures(100, "change-steps")[0];
+            int dots = 0;
+            for (int y = (int)(step / 25.4 * 100); y < (int)((step + 15) / 25.4 * 100); y++)
+            {
+                for (int x = 0; x < picture.Width; x++)
+                {
+                    dots += picture.Dots[(y * picture.Width) + x] < 128 ? 1 : 0;
+                }
+            }
+
+            return dots;
+        }
+    }
+
     [Fact]
     public void What_was_read_of_a_change_is_not_asked_for_again()
     {
