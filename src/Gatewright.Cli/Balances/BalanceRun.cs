@@ -2,6 +2,7 @@ using Gatewright.Cli.CheckShed;
 using Gatewright.Cli.Clubs.Telling;
 using Gatewright.Cli.Drawing;
 using Gatewright.Cli.Inputs;
+using Gatewright.Cli.Rigs;
 using Gatewright.Cli.Speaking;
 using Gatewright.Cli.Terminals;
 using Gatewright.Core.Checking;
@@ -49,16 +50,17 @@ internal sealed class BalanceRun(Terminal terminal)
     {
         BoatCheck check = boat.Check(input.SettingsOf(boat));
         SleevesInBoat? sleeves = input.SleevesOf(boat.Current.Boat);
+        ShedRig? rig = input.Rigs.FirstOrDefault(r => r.Boat == boat.Current.Boat);
         var seats = SeatsOnWater.Of(
-            boat.Current.Class, Measures(input, boat.Current.Boat), gate => sleeves?.Sleeve(gate), gate => sleeves?.Name(gate));
+            rig?.Targets ?? RigTargets.Starting(boat.Current.Class, crew: null), Measures(rig), gate => sleeves?.Sleeve(gate), gate => sleeves?.Name(gate));
         return new(
             boat.Current.Boat,
             boat.Current.Class.Name,
             BoatBalance.Of(check, seats, pull, new Draws(new Random(Seed).NextDouble)));
     }
 
-    private static IReadOnlyList<RigReading> Measures(ShedInput input, string boat) =>
-        [.. (input.Rigs.FirstOrDefault(r => r.Boat == boat)?.Verdict?.Figures ?? [])
+    private static IReadOnlyList<RigReading> Measures(ShedRig? rig) =>
+        [.. (rig?.Verdict?.Figures ?? [])
             .Where(f => !f.Figure.IsComputed)
             .Select(f => new RigReading(f.Figure.Measure, f.Figure.Place, f.Figure.Value.Value))];
 }

@@ -23,11 +23,10 @@ public sealed class SeatsOnWater(
     /// <summary>What the oar is called that is rowed in a gate; null where nobody said.</summary>
     public string? Oar(GatePlace gate) => oars?.Invoke(gate);
 
-    /// <summary>From the measures there are of a boat of a class, else its targets; and the sleeves.</summary>
+    /// <summary>From the measures there are of a boat, else what they are to be; and the sleeves.</summary>
     public static SeatsOnWater Of(
-        BoatClass boatClass, IReadOnlyList<RigReading> measures, Func<GatePlace, OarFigure?> sleeves, Func<GatePlace, string?>? oars = null)
+        RigTargets targets, IReadOnlyList<RigReading> measures, Func<GatePlace, OarFigure?> sleeves, Func<GatePlace, string?>? oars = null)
     {
-        RigTargets targets = RigTargets.Starting(boatClass, crew: null);
         var figures = RigFigures.Of(measures);
         return new(seat => MeasuredSeat.Of(figures, targets, seat), sleeves, oars);
     }

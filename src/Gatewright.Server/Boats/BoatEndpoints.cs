@@ -2,6 +2,7 @@ using System.Globalization;
 using Gatewright.Core.Judging;
 using Gatewright.Core.Load;
 using Gatewright.Core.Oars;
+using Gatewright.Core.Rig;
 using Gatewright.Core.Simulating;
 using Gatewright.Journal.Exchange.Balance;
 using Gatewright.Journal.Exchange.Check;
@@ -71,8 +72,9 @@ internal static class BoatEndpoints
         // Of a boat that was not read at every gate the document says that nothing can be said.
         BoatBalance? balance = standing.Check is not { } check ? null : await Task.Run(() =>
         {
-            var sleeves = new SleevesInBoat(new(open.Club, check.Settings.Diagnosing.Measuring), boat, BoatGates.Of(open.Club, standing.View));
-            var seats = SeatsOnWater.Of(check.Readings.Class, new RigView(open.Club, standing.View).Readings, sleeves.Sleeve, sleeves.Name);
+            var rig = new RigView(open.Club, standing.View);
+            var sleeves = new SleevesInBoat(new(open.Club, check.Settings.Diagnosing.Measuring), boat, rig.Gates);
+            var seats = SeatsOnWater.Of(rig.Targets ?? RigTargets.Starting(check.Readings.Class, rig.Crew), rig.Readings, sleeves.Sleeve, sleeves.Name);
             return BoatBalance.Of(check, seats, profile, new Draws(new Random(Seed).NextDouble));
         }).ConfigureAwait(false);
         string json = BalanceJson.Text(profile, [(standing.View.Name, standing.View.Class?.Name ?? string.Empty, balance)]);
