@@ -13,13 +13,16 @@ internal sealed class JudgedDoubts
 {
     private readonly BoatCheck _check;
     private readonly List<Doubt> _doubts;
+    private readonly HashSet<(GatePlace Gate, Station Station)> _contradicted;
 
     public JudgedDoubts(BoatCheck check)
     {
         _check = check;
         _doubts = [.. check.Verdict.Gates
-            .SelectMany(gate => gate.Reasons.Where(r => r.Read).Select(reason => Of(gate.Gate, reason, check.Corrected)))
+            .SelectMany(gate => gate.Reasons.Where(r => r is { Read: true, IsOneReading: false }).Select(reason => Of(gate.Gate, reason, check.Corrected)))
             .DistinctBy(d => (d.First, d.Second, d.Reason.Kind))];
+        _contradicted = [.. check.Verdict.Gates.SelectMany(gate => gate.Reasons.Where(IsContradiction).Select(r => (gate.Gate, r.Station)))
+            .Where(c => check.Corrected.Pitches[check.Corrected.IndexOf(c.Gate, c.Station)].Repeats <= 2)];
     }
 
     /// <summary>Whether no reading leaves a verdict open.</summary>
@@ -36,12 +39,17 @@ internal sealed class JudgedDoubts
             return 0;
         }
 
+        // Of two readings that contradict each other either may be right: a third tells which.
+        double contradicted = choice is { Item: NextItem.Gate, Gate: { } at, At.Station: { } here } && _contradicted.Contains((at, here)) ? 1 : 0;
+
         // How well a value will be known does not depend on what the reading shows.
         MeasuringSettings settings = _check.Settings.Diagnosing.Measuring;
         BoatReadings taken = ReadingTaken.On(_check.Readings, choice, default, default, settings);
         CorrectedReadings then = CorrectedReadings.Of(taken.Readings, settings);
-        return _doubts.Sum(d => d.Bits - d.ExpectedBits(d.Variance(then)));
+        return contradicted + _doubts.Sum(d => d.Bits - d.ExpectedBits(d.Variance(then)));
     }
+
+    private static bool IsContradiction(Reason reason) => reason.Kind is ReasonKind.Repeats or ReasonKind.Changed;
 
     private static Doubt Of(GatePlace gate, Reason reason, CorrectedReadings corrected) => reason.Kind switch
     {

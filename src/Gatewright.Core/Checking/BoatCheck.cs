@@ -25,7 +25,7 @@ public sealed class BoatCheck
         MeasuringSettings measuring = settings.Diagnosing.Measuring;
         Corrected = CorrectedReadings.Of(boat.Readings, measuring);
         _diagnosis = new(() => Diagnosis.Of(boat, context, settings.Diagnosing));
-        Verdict = new Judge(settings.Standard, settings.Rule, measuring).Boat(boat, Corrected, new WhenAsked(_diagnosis));
+        Verdict = new Judge(settings.Standard, settings.Rule, measuring).Boat(boat, Corrected, new WhenAsked(_diagnosis), context.Changes);
     }
 
     /// <summary>What was read.</summary>

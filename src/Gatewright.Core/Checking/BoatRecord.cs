@@ -45,14 +45,15 @@ public sealed record BoatRecord(BoatReadings Current, IReadOnlyList<Reading> Old
     public BoatCheck Check(CheckSettings settings)
     {
         ArgumentNullException.ThrowIfNull(settings);
-        BoatReadings latest = Current.Latest(settings.DaysCombined);
+        ReadingsNow now = Current.Now(settings.DaysCombined, settings.Diagnosing.Measuring);
         var context = new BoatContext
         {
             Reports = Reports,
             LastGood = LastGood(settings),
-            LeftAside = Current.Readings.Count - latest.Readings.Count,
+            LeftAside = Current.Readings.Count - Current.Latest(settings.DaysCombined).Readings.Count,
+            Changes = now.Changes,
         };
-        return BoatCheck.Of(latest, context, settings);
+        return BoatCheck.Of(now.Readings, context, settings);
     }
 
     private static IEnumerable<(GatePlace Gate, DateOnly? Date)> Changes(

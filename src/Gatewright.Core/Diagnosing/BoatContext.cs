@@ -1,4 +1,5 @@
 using Gatewright.Core.Geometry;
+using Gatewright.Core.Measuring;
 
 namespace Gatewright.Core.Diagnosing;
 
@@ -22,6 +23,9 @@ public sealed record BoatContext
 
     /// <summary>How many readings of gates as they are were left aside, as of days too far back.</summary>
     public int LeftAside { get; init; }
+
+    /// <summary>The gates that read otherwise than on the days before, of which no reading up to then counts.</summary>
+    public IReadOnlyList<SeenChange> Changes { get; init; } = [];
 
     /// <summary>What a gate is meant to be, if that is known.</summary>
     public GateState? Target(GatePlace gate) => Targets.TryGetValue(gate, out GateState target) ? target : null;

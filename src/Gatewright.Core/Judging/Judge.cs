@@ -20,7 +20,9 @@ public sealed class Judge(Standard standard, DecisionRule rule, MeasuringSetting
     /// <param name="boat">What was read.</param>
     /// <param name="corrected">Its gate readings, corrected.</param>
     /// <param name="forecast">What to expect where a gate was not read; asked for only there.</param>
-    public BoatVerdict Boat(BoatReadings boat, CorrectedReadings corrected, IPitchForecast forecast)
+    /// <param name="changes">The gates that read otherwise than on the days before.</param>
+    public BoatVerdict Boat(
+        BoatReadings boat, CorrectedReadings corrected, IPitchForecast forecast, IReadOnlyList<SeenChange>? changes = null)
     {
         ArgumentNullException.ThrowIfNull(boat);
         ArgumentNullException.ThrowIfNull(corrected);
@@ -31,7 +33,7 @@ public sealed class Judge(Standard standard, DecisionRule rule, MeasuringSetting
         var gates = new List<GateVerdict>(places.Count);
         foreach (GatePlace place in places)
         {
-            GateVerdict gate = Gate(place, boat.Class, corrected, forecast, ranges);
+            GateVerdict gate = Gate(place, boat.Class, corrected, forecast, ranges, changes?.FirstOrDefault(c => c.Gate == place));
             worst = Verdicts.Worse(worst, gate.Verdict);
             gates.Add(gate);
         }
@@ -78,7 +80,8 @@ public sealed class Judge(Standard standard, DecisionRule rule, MeasuringSetting
         BoatClass boatClass,
         CorrectedReadings corrected,
         IPitchForecast forecast,
-        List<(GatePlace Gate, Reason Reason)> ranges)
+        List<(GatePlace Gate, Reason Reason)> ranges,
+        SeenChange? change)
     {
         var reasons = new List<Reason>();
         var pitches = new List<StationPitch>(Stations.All.Count);
@@ -99,6 +102,7 @@ public sealed class Judge(Standard standard, DecisionRule rule, MeasuringSetting
             }
         }
 
+        AddChange(change, reasons);
         AddDrop(place, corrected, reasons);
         foreach ((GatePlace gate, Reason reason) in ranges)
         {
@@ -139,13 +143,43 @@ public sealed class Judge(Standard standard, DecisionRule rule, MeasuringSetting
     /// Of two readings of one gate that do not agree, one is a slip, and nobody can tell which: their mean proves no
     /// more than either, so whatever it says the station is to be read again.
     /// </summary>
-    private static void AddRepeats(CorrectedPitch pitch, Station station, List<Reason> reasons)
+    private void AddRepeats(CorrectedPitch pitch, Station station, List<Reason> reasons)
     {
         if (pitch.RepeatsApart is { } apart)
         {
             Angle allowed = Angle.FromDegrees(RepeatedReading.ApartLimit(apart.U.Degrees, pitch.Repeats));
             double probability = RepeatedReading.ProbabilityCloser(apart.Value.Degrees, apart.U.Degrees, pitch.Repeats);
             reasons.Add(new(Verdict.Unsure, ReasonKind.Repeats, station, apart, allowed, probability, Read: true));
+            AddDoubt(pitch.Lowest!.Value, station, reasons);
+        }
+    }
+
+    /// <summary>
+    /// A gate that was read otherwise once since may have been changed, or misread: until it was read again nobody can tell.
+    /// </summary>
+    private void AddChange(SeenChange? change, List<Reason> reasons)
+    {
+        if (change is { IsConfirmed: false, At.Station: { } station })
+        {
+            (double apart, double u) = (change.Apart.Value.Degrees, change.Apart.U.Degrees);
+            Angle allowed = Angle.FromDegrees(RepeatedReading.Apart * u);
+            double probability = u > 0 ? 1 - (2 * Normal.Above(Math.Abs(apart) / u)) : 1;
+            reasons.Add(new(Verdict.Unsure, ReasonKind.Changed, station, change.Apart, allowed, probability, Read: true) { Before = change.Before });
+            AddDoubt(change.Then, station, reasons);
+        }
+    }
+
+    /// <summary>
+    /// Of two readings that contradict each other the lower may be the right one: where it does not show that the pitch lies above
+    /// the floor, nothing does.
+    /// </summary>
+    private void AddDoubt(Estimate reading, Station station, List<Reason> reasons)
+    {
+        Pitch floor = _standard.At(station).Floor;
+        double below = DecisionRule.Below(floor, reading.Value.Degrees, reading.U.Degrees);
+        if (rule.Floor(below) != Verdict.Good && !reasons.Exists(r => r.Kind == ReasonKind.Floor && r.Station == station && r.Read))
+        {
+            reasons.Add(new(Verdict.Unsure, ReasonKind.Floor, station, reading, floor.Angle, below, Read: true) { IsOneReading = true });
         }
     }
 

@@ -22,4 +22,14 @@ public sealed record Reason(
     Angle Limit,
     double Probability,
     bool Read,
-    GatePlace? Other = null);
+    GatePlace? Other = null)
+{
+    /// <summary>For a change, the last day whose readings of the gate no longer count.</summary>
+    public DateOnly? Before { get; init; }
+
+    /// <summary>
+    /// For a floor, whether the value is not what the gate reads but one of two readings of it that contradict each other: while
+    /// nobody can tell which of them is right, the lower may be.
+    /// </summary>
+    public bool IsOneReading { get; init; }
+}

@@ -20,6 +20,9 @@ public sealed record CorrectedPitch(
     /// <summary>Whether two of its readings differ by more than their uncertainty allows.</summary>
     public bool RepeatsDisagree => RepeatsApart is not null;
 
+    /// <summary>Of repeats that disagree the lowest, by itself; null where they agree.</summary>
+    public Estimate? Lowest { get; init; }
+
     /// <summary>The pitch with its standard uncertainty.</summary>
     public Estimate Estimate => new(Pitch.Angle, Angle.FromDegrees(Budget.CombinedDegrees));
 }

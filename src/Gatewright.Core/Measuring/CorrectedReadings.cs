@@ -130,7 +130,21 @@ public sealed class CorrectedReadings
         Estimate? apart = RepeatedReading.Disagreement(repeats, _shared.Variances);
         UncertaintyBudget budget = Budget(repeats, weights, slopes);
         _slopes.Add(slopes);
-        _pitches.Add(new(first.Gate, first.At, Pitch.FromDegrees(value), budget, repeats.Length, apart));
+        _pitches.Add(new(first.Gate, first.At, Pitch.FromDegrees(value), budget, repeats.Length, apart)
+        {
+            Lowest = apart is null ? null : Lowest(repeats),
+        });
+    }
+
+    private Estimate Lowest(ReadOnlySpan<CorrectedReading> repeats)
+    {
+        CorrectedReading lowest = repeats[0];
+        foreach (CorrectedReading reading in repeats)
+        {
+            lowest = reading.PitchDegrees < lowest.PitchDegrees ? reading : lowest;
+        }
+
+        return Estimate.FromDegrees(lowest.PitchDegrees, Math.Sqrt(lowest.Noise.Variance + Shared(lowest.Slopes, 0, lowest.Slopes.Length)));
     }
 
     private UncertaintyBudget Budget(ReadOnlySpan<CorrectedReading> repeats, double[] weights, double[] slopes)

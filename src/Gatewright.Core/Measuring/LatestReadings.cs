@@ -27,6 +27,30 @@ public static class LatestReadings
         return all with { Readings = [.. all.Readings.Where(r => r.Lie.Date is not { } day || day >= first[Thing(r)])] };
     }
 
+    /// <summary>
+    /// Of these, what speaks of the boat as it is now: where a gate reads otherwise than on a day before, by more than readings of
+    /// one gate may differ, what was read of it up to that day does not, whatever was done to it.
+    /// </summary>
+    /// <param name="all">All readings, in any order.</param>
+    /// <param name="days">How many days, 1 or more.</param>
+    /// <param name="settings">How uncertain readings are.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Fewer than 1 day.</exception>
+    public static ReadingsNow Now(this BoatReadings all, int days, MeasuringSettings settings)
+    {
+        BoatReadings latest = all.Latest(days);
+        IReadOnlyList<SeenChange> changes = ChangesSeen.Of(latest.Readings, settings);
+        if (changes.Count == 0)
+        {
+            return new(latest, changes);
+        }
+
+        var before = changes.ToDictionary(c => c.Gate, c => c.Before);
+        return new(latest with { Readings = [.. latest.Readings.Where(Counts)] }, changes);
+
+        bool Counts(Reading reading) =>
+            reading.Item == ReadItem.Sleeve || !before.TryGetValue(reading.Gate, out DateOnly day) || !(reading.Lie.Date <= day);
+    }
+
     /// <summary>An oar's sleeve stays with the oar, whatever is done to the gate.</summary>
     private static (GatePlace Gate, bool IsOar) Thing(Reading reading) => (reading.Gate, reading.Item == ReadItem.Sleeve);
 }

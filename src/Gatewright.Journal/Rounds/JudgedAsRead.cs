@@ -30,9 +30,9 @@ public static class JudgedAsRead
             return null;
         }
 
-        BoatReadings latest = faces.Latest(settings.DaysCombined);
+        ReadingsNow now = faces.Now(settings.DaysCombined, measuring);
         return new Judge(ClubSettings.Of(club, boat), settings.Rule, measuring)
-            .Boat(latest, CorrectedReadings.Of(latest.Readings, measuring), new NothingFeared());
+            .Boat(now.Readings, CorrectedReadings.Of(now.Readings.Readings, measuring), new NothingFeared(), now.Changes);
     }
 
     /// <summary>Far above any floor, so that no reason comes of where nobody read.</summary>

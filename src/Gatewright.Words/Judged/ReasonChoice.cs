@@ -28,7 +28,7 @@ public static class ReasonChoice
     private static bool IsTold(Reason reason, GateVerdict gate) => reason.Kind switch
     {
         // Neither a doubt about a floor nor a slip of the gauge goes away with what else is wrong.
-        ReasonKind.Floor or ReasonKind.Repeats => true,
+        ReasonKind.Floor or ReasonKind.Repeats or ReasonKind.Changed => true,
         _ => reason.Verdict == gate.Verdict && !Follows(reason, gate),
     };
 
@@ -39,7 +39,7 @@ public static class ReasonChoice
     private static bool Follows(Reason reason, GateVerdict gate) => reason.Kind switch
     {
         ReasonKind.BelowLimit => Has(gate, reason, kind => kind == ReasonKind.Floor),
-        ReasonKind.Range => Has(gate, reason, kind => kind is not (ReasonKind.Range or ReasonKind.Repeats)),
+        ReasonKind.Range => Has(gate, reason, kind => kind is not (ReasonKind.Range or ReasonKind.Repeats or ReasonKind.Changed)),
         _ => false,
     };
 

@@ -25,9 +25,11 @@ public sealed class ReasonWords
         string chance = _say.Figures.Percent(reason.Probability);
         return reason.Kind switch
         {
-            ReasonKind.Floor => _say.Text(Floor(reason), place, figure, at, limit, chance),
+            ReasonKind.Floor => _say.Text(Floor(reason), reason.IsOneReading ? _say.Names.Gate(gate) : place, figure, at, limit, chance),
             ReasonKind.Drop => Closely(reason, _say.Text("Reason.Drop", place, figure, standard.Name, limit, chance)),
             ReasonKind.Repeats => _say.Text("Reason.Repeats", place, figure, at, Tenths(reason)),
+            ReasonKind.Changed => _say.Text(
+                reason.Value.Value.Degrees < 0 ? "Reason.Changed.Lower" : "Reason.Changed.Higher", place, Apart(reason), at, Tenths(reason), _say.Language.Day(reason.Before!.Value)),
             ReasonKind.Range => Closely(
                 reason, _say.Text("Reason.Range", place, Other(reason), figure, at, standard.Name, limit, chance)),
             ReasonKind.AboveLimit => Closely(
@@ -50,6 +52,7 @@ public sealed class ReasonWords
 
     private static string Floor(Reason reason) => (reason.Verdict == Verdict.Stop, reason.Read) switch
     {
+        (false, true) when reason.IsOneReading => "Reason.Floor.Unsure.OneReading",
         (true, true) => "Reason.Floor.Stop.Read",
         (true, false) => "Reason.Floor.Stop.Expected",
         (false, true) => "Reason.Floor.Unsure.Read",
@@ -57,6 +60,12 @@ public sealed class ReasonWords
     };
 
     private string Other(Reason reason) => reason.Other is { } other ? _say.Names.Gate(other) : string.Empty;
+
+    /// <summary>Which way is said in words.</summary>
+    private string Apart(Reason reason) => Figure(reason with
+    {
+        Value = new(Core.Geometry.Angle.FromDegrees(Math.Abs(reason.Value.Value.Degrees)), reason.Value.U),
+    });
 
     private string Closely(Reason reason, string sentence) => reason.Verdict == Verdict.Unsure
         ? _say.Text("Sentence.Two", sentence, _say.Text("Reason.TooClose"))

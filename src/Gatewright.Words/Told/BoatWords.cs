@@ -40,7 +40,7 @@ public sealed class BoatWords
     public IEnumerable<string> Notices(BoatCheck check)
     {
         ArgumentNullException.ThrowIfNull(check);
-        return Disagreements(check.Verdict).Concat(SlippedSleeves(check)).Concat(LeftAside(check));
+        return Disagreements(check.Verdict).Concat(SlippedSleeves(check)).Concat(Changed(check)).Concat(LeftAside(check));
     }
 
     /// <summary>Between the stations, where nothing is judged: at a station it is a reason of the gate's verdict.</summary>
@@ -49,6 +49,11 @@ public sealed class BoatWords
         from pitch in gate.Pitches
         where pitch.RepeatsDisagree && pitch.At.Station is null
         select _say.Text("Notice.Disagree", _say.Names.Gate(gate.Gate), _say.Names.AtPoint(pitch.At), pitch.Repeats);
+
+    /// <summary>Those that were read a second time: the others are reasons of their gates' verdicts.</summary>
+    private IEnumerable<string> Changed(BoatCheck check) => check.Context.Changes
+        .Where(c => c.IsConfirmed || c.At.Station is null)
+        .Select(c => _say.Text("Notice.Changed", _say.Names.GateFirst(c.Gate), _say.Language.Day(c.Before)));
 
     private IEnumerable<string> LeftAside(BoatCheck check) => check.Context.LeftAside == 0
         ? []

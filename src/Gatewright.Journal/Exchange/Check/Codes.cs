@@ -15,6 +15,7 @@ internal static class Codes
         ReasonKind.Floor => "floor",
         ReasonKind.Drop => "drop",
         ReasonKind.Repeats => "repeats",
+        ReasonKind.Changed => "changed",
         _ => "range",
     };
 
