@@ -55,6 +55,10 @@ public class ReasonSentenceTests
             "Seat 3 port was read more than once at the catch, and two of the readings are 2.4° ± 0.3 apart: more than the 3.0° by which readings of one gate may differ. Read it again."
         },
         {
+            ReasonKind.Changed, Verdict.Unsure, true,
+            "Seat 3 port reads 2.4° ± 0.3 higher at the catch than up to 2026-05-04: more than the 3.0° by which readings of one gate may differ, and nothing is on record as done to it. What was read until then no longer counts. Read it again, to be sure."
+        },
+        {
             ReasonKind.Range, Verdict.Adjust, true,
             "Seat 3 port and seat 6 starboard are 2.4° ± 0.3 apart at the catch; club allows 3° across the boat (chance that they are further apart: 96 %)."
         },
@@ -102,6 +106,10 @@ public class ReasonSentenceTests
         {
             ReasonKind.Repeats, Verdict.Unsure, true,
             "Platz 3 Backbord ist in der Auslage mehrmals gemessen, und zwei der Messungen liegen 2,4° ± 0,3 auseinander: mehr als die 3,0°, um die sich Messungen einer Dolle unterscheiden dürfen. Noch einmal messen."
+        },
+        {
+            ReasonKind.Changed, Verdict.Unsure, true,
+            "Platz 3 Backbord zeigt in der Auslage 2,4° ± 0,3 mehr als bis 04.05.2026: mehr als die 3,0°, um die sich Messungen einer Dolle unterscheiden dürfen, und dass etwas mit ihr geschah, steht nirgends. Was bis dahin gemessen wurde, zählt nicht mehr. Zur Sicherheit noch einmal messen."
         },
         {
             ReasonKind.Range, Verdict.Adjust, true,
@@ -207,5 +215,5 @@ public class ReasonSentenceTests
             Angle.FromDegrees(3),
             probability,
             read,
-            kind == ReasonKind.Range ? new GatePlace(6, Side.Starboard) : null);
+            kind == ReasonKind.Range ? new GatePlace(6, Side.Starboard) : null) { Before = new(2026, 5, 4) };
 }

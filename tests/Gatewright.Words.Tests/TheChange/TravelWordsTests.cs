@@ -39,7 +39,7 @@ public class TravelWordsTests
         Assert.Equal(
             "Seat 3 port: pitch at the catch, 2.1° to 4.5° if nothing changed; as the boat left 3.3 ± 0.8°, above the floor of 2.0° with a chance of 95 %; a reading below 2.6° is not sure to be above the floor of 2.0°: read again, and better, before the boat goes out",
             Wording.English.Travel.Reading(pitch));
-        Assert.Contains("vor der Reise 3,3 ± 0,8°, mit einer Wahrscheinlichkeit von 95 % über der Untergrenze von 2,0°; eine Messung unter 2,6°", Wording.German.Travel.Reading(pitch), StringComparison.Ordinal);
+        Assert.Contains("vor der Reise 3,3 ± 0,8°, mit einer Wahrscheinlichkeit von 95 % über der Gefahrengrenze von 2,0°; eine Messung unter 2,6°", Wording.German.Travel.Reading(pitch), StringComparison.Ordinal);
     }
 
     [Fact]
