@@ -1,3 +1,4 @@
+using Gatewright.Core;
 using Gatewright.Core.Advising;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
@@ -34,6 +35,22 @@ public sealed class NextWords
     {
         ArgumentNullException.ThrowIfNull(next);
         return _say.Text($"Next.Short.{next.Choice.Item}", Gate(next.Choice), At(next.Choice), Seconds(next));
+    }
+
+    /// <summary>
+    /// The gates that come before all advice: told of as knocked or refitted, so that what was read of them is old, and not read
+    /// since; null where there is none. Nothing is known of them that could be weighed.
+    /// </summary>
+    public string? Told(BoatCheck check)
+    {
+        ArgumentNullException.ThrowIfNull(check);
+        List<GatePlace> unread = [.. check.Context.Reports
+            .Where(r => r.Kind.ChangesTheGate())
+            .Select(r => r.Gate)
+            .OfType<GatePlace>()
+            .Except(check.Verdict.Gates.Select(g => g.Gate))
+            .Order()];
+        return unread.Count == 0 ? null : _say.Text("Next.Told", _say.Names.Gates(unread));
     }
 
     /// <summary>Why no reading is asked for.</summary>

@@ -119,6 +119,11 @@ internal sealed class BoatStatements(Wording say, Telling telling)
     private IEnumerable<string> ToDo(BoatCheck check)
     {
         yield return say.Text("Boat.ToDo");
+        if (say.Next.Told(check) is { } told)
+        {
+            yield return say.Text("Boat.Next", told);
+        }
+
         foreach (string next in Next(NextWords.For(check)))
         {
             yield return next;
