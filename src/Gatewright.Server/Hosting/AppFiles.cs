@@ -9,6 +9,9 @@ internal static class AppFiles
     /// <summary>Where the parts of its runtime lie.</summary>
     public const string Parts = Path + "/_framework";
 
+    /// <summary>What keeps it on a device: a worker, bound as a page is.</summary>
+    public const string Worker = Path + "/service-worker.js";
+
     /// <summary>Answers each place in the app with its page: which place it is, the app reads from the address itself.</summary>
     public static void MapApp(this WebApplication app) =>
         app.MapFallbackToFile(Path + "/{*place:nonfile}", "app/index.html", new StaticFileOptions

@@ -53,10 +53,16 @@ internal static class SecurityHeaders
     }
 
     /// <summary>
-    /// Whether an answer is a part of the app's runtime: never shown and never a worker, so that what binds those would say
-    /// nothing, forty times over on a phone's first load.
+    /// Whether an answer is a part of the app's program: never shown and never a worker, so that what binds those would say
+    /// nothing, seventy times over on a phone's first load.
     /// </summary>
     private static bool IsPart(HttpContext context) =>
-        context.Request.Path.StartsWithSegments(AppFiles.Parts)
-        && context.Response is { StatusCode: StatusCodes.Status200OK or StatusCodes.Status304NotModified, ContentType: "application/wasm" or "text/javascript" };
+        context.Request.Path.StartsWithSegments(AppFiles.Path)
+        // Packed, it has an ending more.
+        && !context.Request.Path.Value!.StartsWith(AppFiles.Worker, StringComparison.OrdinalIgnoreCase)
+        && context.Response is
+        {
+            StatusCode: StatusCodes.Status200OK or StatusCodes.Status304NotModified,
+            ContentType: "application/wasm" or "text/javascript" or "text/css",
+        };
 }
