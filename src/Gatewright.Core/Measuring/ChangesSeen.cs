@@ -31,43 +31,51 @@ internal sealed class ChangesSeen(IReadOnlyList<Reading> readings, MeasuringSett
 
     private SeenChange? Of(IEnumerable<Reading> gate)
     {
-        var now = new List<CorrectedReading>();
-        foreach (IGrouping<DateOnly?, Reading> day in gate.GroupBy(r => r.Lie.Date).OrderByDescending(d => d.Key ?? DateOnly.MaxValue))
+        CorrectedReading[] newestFirst = [.. gate.Select(r => CorrectedReading.Of(r, _shared, settings))];
+        Array.Sort(newestFirst, (left, right) => Day(right).CompareTo(Day(left)));
+        int now = 0;
+        for (int next = 0; next < newestFirst.Length; now = next)
         {
-            List<CorrectedReading> then = [.. day.Select(r => CorrectedReading.Of(r, _shared, settings))];
-            if (day.Key is { } date && Between(now, then, date) is { } change)
+            while (next < newestFirst.Length && Day(newestFirst[next]) == Day(newestFirst[now]))
+            {
+                next++;
+            }
+
+            if (now > 0 && Between(newestFirst.AsSpan(0, now), newestFirst.AsSpan(now, next - now)) is { } change)
             {
                 return change;
             }
-
-            now.AddRange(then);
         }
 
         return null;
     }
 
+    /// <summary>What has no date is taken as new.</summary>
+    private static DateOnly Day(CorrectedReading reading) => reading.Reading.Lie.Date ?? DateOnly.MaxValue;
+
     /// <summary>Where the two contradict each other most; null where they do nowhere.</summary>
-    private SeenChange? Between(List<CorrectedReading> now, List<CorrectedReading> then, DateOnly day)
+    private SeenChange? Between(ReadOnlySpan<CorrectedReading> now, ReadOnlySpan<CorrectedReading> then)
     {
         (SeenChange? worst, double most) = (null, RepeatedReading.Apart);
-        foreach (IGrouping<StrokePoint, CorrectedReading> point in then.GroupBy(r => r.Reading.At))
+        for (int i = 0; i < then.Length; i++)
         {
-            CorrectedReading[] here = [.. now.Where(r => r.Reading.At == point.Key)];
-            if (here.Length == 0)
+            CorrectedReading[] here = At(now, then[i]);
+            if (here.Length == 0 || At(then[..i], then[i]).Length > 0)
             {
                 continue;
             }
 
-            (Pooled after, Pooled before) = (Pool(here), Pool([.. point]));
+            (Pooled after, Pooled before) = (Pool(here), Pool(At(then, then[i])));
             double apart = after.Value - before.Value;
-            double u = Math.Sqrt(after.NoiseVariance + before.NoiseVariance + Shared(Less(after.Slopes, before.Slopes)));
+            double u = Math.Sqrt(after.NoiseVariance + before.NoiseVariance + Shared(after.Slopes, before.Slopes));
             double ratio = apart == 0 ? 0 : u > 0 ? Math.Abs(apart) / u : double.PositiveInfinity;
             if (ratio > most)
             {
                 bool isConfirmed = here.Length > 1 && RepeatedReading.Disagreement(here, _shared.Variances) is null;
-                double thenU = Math.Sqrt(before.NoiseVariance + Shared(before.Slopes));
+                double thenU = Math.Sqrt(before.NoiseVariance + Shared(before.Slopes, []));
+                Reading old = then[i].Reading;
                 worst = new(
-                    here[0].Reading.Gate, point.Key, Estimate.FromDegrees(apart, u), day, Estimate.FromDegrees(before.Value, thenU), isConfirmed);
+                    old.Gate, old.At, Estimate.FromDegrees(apart, u), old.Lie.Date!.Value, Estimate.FromDegrees(before.Value, thenU), isConfirmed);
                 most = ratio;
             }
         }
@@ -75,29 +83,56 @@ internal sealed class ChangesSeen(IReadOnlyList<Reading> readings, MeasuringSett
         return worst;
     }
 
-    private Pooled Pool(CorrectedReading[] repeats)
+    private static CorrectedReading[] At(ReadOnlySpan<CorrectedReading> readings, CorrectedReading point)
     {
-        double[] weights = RepeatedReading.Weights(repeats, _shared.Variances);
-        var pooled = new Pooled(0, 0, new double[_shared.Variances.Length]);
-        for (int i = 0; i < repeats.Length; i++)
+        int count = 0;
+        foreach (CorrectedReading reading in readings)
         {
-            pooled = new(
-                pooled.Value + (weights[i] * repeats[i].PitchDegrees),
-                pooled.NoiseVariance + (weights[i] * weights[i] * repeats[i].Noise.Variance),
-                Less(pooled.Slopes, repeats[i].Slopes, -weights[i]));
+            count += reading.Repeats(point) ? 1 : 0;
         }
 
-        return pooled;
+        var found = new CorrectedReading[count];
+        foreach (CorrectedReading reading in readings)
+        {
+            if (reading.Repeats(point))
+            {
+                found[^count--] = reading;
+            }
+        }
+
+        return found;
     }
 
-    private static double[] Less(double[] one, double[] other, double times = 1) => [.. one.Zip(other, (a, b) => a - (times * b))];
+    private Pooled Pool(CorrectedReading[] repeats)
+    {
+        if (repeats is [var only])
+        {
+            return new(only.PitchDegrees, only.Noise.Variance, only.Slopes);
+        }
 
-    private double Shared(double[] slopes)
+        double[] weights = RepeatedReading.Weights(repeats, _shared.Variances);
+        (double value, double noise, double[] slopes) = (0, 0, new double[_shared.Variances.Length]);
+        for (int i = 0; i < repeats.Length; i++)
+        {
+            value += weights[i] * repeats[i].PitchDegrees;
+            noise += weights[i] * weights[i] * repeats[i].Noise.Variance;
+            for (int j = 0; j < slopes.Length; j++)
+            {
+                slopes[j] += weights[i] * repeats[i].Slopes[j];
+            }
+        }
+
+        return new(value, noise, slopes);
+    }
+
+    /// <summary>The variance of what both share and follow differently.</summary>
+    private double Shared(double[] one, double[] other)
     {
         double sum = 0;
-        for (int i = 0; i < slopes.Length; i++)
+        for (int i = 0; i < one.Length; i++)
         {
-            sum += slopes[i] * slopes[i] * _shared.Variances[i];
+            double slope = one[i] - (i < other.Length ? other[i] : 0);
+            sum += slope * slope * _shared.Variances[i];
         }
 
         return sum;

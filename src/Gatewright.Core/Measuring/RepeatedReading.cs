@@ -18,7 +18,7 @@ internal static class RepeatedReading
     /// The u is known from the gauge and the way it was read, not from the scatter of these few: Student's t has no part in it.
     /// </remarks>
     public static double ApartLimit(double u, int count) =>
-        count == 2 ? Apart * u : NormalRange.Quantile(0.95, count) * u / Math.Sqrt(2);
+        count == 2 ? Apart * u : NormalRange.Within95(count) * u / Math.Sqrt(2);
 
     /// <summary>Whether two of so many readings lie further apart than that.</summary>
     /// <remarks>The limit grows with the count: what two may show needs no integral.</remarks>

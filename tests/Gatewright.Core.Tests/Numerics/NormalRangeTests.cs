@@ -23,5 +23,9 @@ public class NormalRangeTests
         Assert.Equal((2 * Normal.Cdf(width / Math.Sqrt(2))) - 1, NormalRange.Cdf(width, 2), 1e-9);
 
     [Fact]
+    public void What_is_kept_ready_is_what_is_worked_out() => Assert.All(
+        Enumerable.Range(2, 24), count => Assert.Equal(NormalRange.Quantile(0.95, count), NormalRange.Within95(count), 2e-9));
+
+    [Fact]
     public void One_number_has_no_range() => Assert.Throws<ArgumentOutOfRangeException>(() => NormalRange.Cdf(1, 1));
 }
