@@ -8,7 +8,7 @@ public static class NormalRange
     private const int Steps = 320;
 
     // Of 2 to 20 numbers, by Quantile: it takes milliseconds, and a phone asks for these at each tap.
-    private static readonly double[] Usual =
+    private static ReadOnlySpan<double> Usual =>
     [
         2.771807649, 3.314493156, 3.633159575, 3.857655511, 4.030092054, 4.169554155, 4.286309409, 4.386509115, 4.474124222, 4.551863584,
         4.621655472, 4.684919848, 4.742731708, 4.795923860, 4.845154184, 4.890951125, 4.933745358, 4.973892348, 5.011688794,
