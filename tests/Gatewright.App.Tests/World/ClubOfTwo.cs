@@ -4,6 +4,7 @@ using Gatewright.App.Device;
 using Gatewright.App.Frame;
 using Gatewright.App.Jobs;
 using Gatewright.App.Keeping.People;
+using Gatewright.App.Shed;
 using Gatewright.Journal.Facts;
 using Gatewright.Replica.Exchanging;
 using Gatewright.Replica.Shelves;
@@ -52,6 +53,7 @@ internal sealed class ClubOfTwo : IAsyncDisposable
         page.Services.AddSingleton<ClubPeople>();
         page.Services.AddSingleton<MemberNames>();
         page.Services.AddSingleton<RecordWords>();
+        page.Services.AddSingleton<LastShed>();
         page.Services.AddSingleton<PlanAsked>();
         page.Services.AddSingleton<Photos>();
         page.Services.AddSingleton(new HttpClient(new Answering(server ?? (_ => throw new HttpRequestException("There is no server."))))

@@ -1,0 +1,42 @@
+using System.Globalization;
+using Bunit;
+using Gatewright.App.Shed;
+using Gatewright.App.Tests.World;
+using Gatewright.Core;
+using Gatewright.Core.Measuring;
+using Gatewright.Journal.Facts;
+
+namespace Gatewright.App.Tests.Shed;
+
+public class ShedViewTests
+{
+    public ShedViewTests() => CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo("en");
+
+    [Fact]
+    public async Task While_a_boat_is_not_judged_yet_the_counts_say_so_and_then_no_more()
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        foreach (string key in Enumerable.Range(1, 6).Select(n => $"boat-{n}"))
+        {
+            await club.InHand.RecordAsync(
+                new ThingSet(Things.Boat, key, new Dictionary<string, string?> { ["name"] = key, ["class"] = "1x" }),
+                new BoatLaid(key, key, Lie.Upright, LevelBasis.ByEye),
+                new ReadingTaken(key, key, ReadItem.Gate, 1, Side.Port, 4, Station.Abeam));
+        }
+
+        var said = new List<string>();
+        IRenderedComponent<ShedView> shed = club.Page.Render<ShedView>();
+        shed.OnAfterRender += (_, _) => said.Add(shed.Find(".judging").TextContent);
+        said.Add(shed.Find(".judging").TextContent);
+
+        await shed.WaitForStateAsync(() => shed.Find(".judging").TextContent.Length == 0, TimeSpan.FromSeconds(20));
+        Assert.Equal("judging…", said[0]);
+        Assert.DoesNotContain("judging…", shed.Markup, StringComparison.Ordinal);
+
+        // Judged anew they are counted by what is known of them until then: nothing is announced at every change of the club.
+        said.Clear();
+        await club.InHand.RecordAsync(new Noted(Things.Boat, "boat-1", "a scratch"));
+        await Task.Delay(200, Xunit.TestContext.Current.CancellationToken);
+        Assert.All(said, Assert.Empty);
+    }
+}
