@@ -2,6 +2,7 @@ using Bunit;
 using Gatewright.App.Device;
 using Gatewright.App.Frame;
 using Gatewright.Journal.Facts;
+using Gatewright.Words;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace Gatewright.App.Tests.World;
@@ -29,6 +30,7 @@ internal sealed class ClubOnDevice : IAsyncDisposable
         page.Services.AddSingleton(typeof(Texts<>));
         page.Services.AddSingleton<FocusNext>();
         page.Services.AddSingleton(TimeProvider.System);
+        page.Services.AddSingleton(Wording.English);
         page.Services.AddSingleton(inHand);
         return new(page, inHand, shelf);
     }
