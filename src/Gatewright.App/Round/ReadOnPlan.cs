@@ -14,14 +14,16 @@ internal sealed class ReadOnPlan(Texts<RoundTexts> texts, Wording say, ReadingWo
 {
     /// <summary>The gates, from the bow.</summary>
     /// <param name="desk">The boat being read.</param>
+    /// <param name="now">What is read now; null where what came of it is told: then each gate shows the face that was read last, wherever that was.</param>
     /// <param name="judged">The verdict on a gate; null for none yet.</param>
-    public List<PlanGate> Of(ReadingDesk desk, Func<GatePlace, GateVerdict?> judged) => [.. desk.Gates.Select(gate => Of(desk, gate, judged(gate)))];
+    public List<PlanGate> Of(ReadingDesk desk, ReadingStep? now, Func<GatePlace, GateVerdict?> judged) =>
+        [.. desk.Gates.Select(gate => Of(desk, now, gate, judged(gate)))];
 
-    private PlanGate Of(ReadingDesk desk, GatePlace gate, GateVerdict? judged)
+    private PlanGate Of(ReadingDesk desk, ReadingStep? now, GatePlace gate, GateVerdict? judged)
     {
         string name = words.Short(gate);
         ReadingTaken? taken = desk.Walk.Boat.Readings.Select(r => (ReadingTaken)r.Fact)
-            .LastOrDefault(t => t.Seat == gate.Seat && t.Side == gate.Side && IsShown(t, desk.Walk.Now));
+            .LastOrDefault(t => t.Seat == gate.Seat && t.Side == gate.Side && IsShown(t, now));
         if (taken is null)
         {
             return new(gate, $"{name}: {texts["NotRead"]}");

@@ -78,6 +78,9 @@ public sealed partial class ReadPage
 
     private bool IsStory => _isStory || _desk is { Walk.IsOver: true };
 
+    /// <summary>What is read now; nothing while what came of it is told, even where steps are left.</summary>
+    private ReadingStep? Now => IsStory ? null : _desk?.Walk.Now;
+
     private decimal? Value => TypedDegrees.Parse(_typed) is { } value && _desk?.Walk.Now is { } step && Math.Abs(value) <= TypedDegrees.Most(step.Item)
         ? value
         : null;
@@ -199,7 +202,7 @@ public sealed partial class ReadPage
         await desk.UndoAsync();
         _check.Forget();
         _isStory = false;
-        _said = desk.TakenBack is { } back ? T["TakenBack", _words.Where(back.Step), Figures.Shown(back.Value)] : T["Undo"];
+        _said = desk.TakenBack is { } back ? _words.TakenBack(back) : T["Undo"];
     });
 
     private Task LaidAsync((Laying Laying, bool IsMoved) laid) => DoAsync(async desk =>
@@ -228,10 +231,16 @@ public sealed partial class ReadPage
         FocusThen("#ashore");
     });
 
-    private void Keep()
+    /// <summary>Said here, it is remembered here: who reads on after the page was loaded anew is not asked once more.</summary>
+    private async Task KeepAsync()
     {
+        Guid? kept = _desk?.Told?.Entry;
         Go(d => d.Keep());
         FocusThen(OnPad, "#story");
+        if (kept is { } entry)
+        {
+            await DoAsync(_ => Rounds.KeepAsync(Rounds.Plan.Keeping(entry)));
+        }
     }
 
     private Task EndAsync() => DoAsync(async _ =>
@@ -306,7 +315,7 @@ public sealed partial class ReadPage
     /// <summary>The verdict on a gate whose face was read: a pin or a sleeve is judged by nothing alone.</summary>
     private GateVerdict? JudgedFace(TakenReading? taken) => taken is { Step: { Item: ReadItem.Gate, Gate: var gate } } ? Judged(gate) : null;
 
-    private OarAngle? OarAt(BoatClass boatClass) => _desk?.Walk.Now is { Station: { } station }
+    private OarAngle? OarAt(BoatClass boatClass) => Now is { Station: { } station }
         ? MeasuringSettings.Default.Angles(boatClass.Rowing).At(station)
         : null;
 

@@ -14,6 +14,7 @@ public sealed class ReadingDesk
     private readonly ClubInHand _inHand;
     private readonly RoundPlan _plan;
     private readonly Stack<Guid> _beside = [];
+    private readonly HashSet<Guid> _kept;
     private Club? _seen;
     private Station _station;
 
@@ -26,6 +27,7 @@ public sealed class ReadingDesk
     public ReadingDesk(ClubInHand inHand, RoundPlan plan, string round, string boat, ReadingStep? asked)
     {
         (_inHand, _plan, Round) = (inHand, plan, round);
+        _kept = [.. plan.Kept ?? []];
         View = new(inHand.Club, boat);
         Gates = BoatGates.Of(inHand.Club, View);
         var here = new BoatInRound(View, round);
@@ -60,7 +62,7 @@ public sealed class ReadingDesk
     public TakenReading? TakenBack { get; private set; }
 
     /// <summary>Whether there is something to take back.</summary>
-    public bool CanUndo => _beside.Count > 0 || Walk.Undoing is not null;
+    public bool CanUndo => _beside.Count > 0 || Walk.Boat.Last is not null;
 
     /// <summary>Looks at the club again.</summary>
     /// <returns>Whether anything about the boat is new.</returns>
@@ -84,13 +86,15 @@ public sealed class ReadingDesk
     public async Task RecordAsync(decimal value)
     {
         ReadingStep step = Walk.Now!;
-        var told = new TakenReading(step, value, Walk.Boat.LastValue(step));
+        Recorded? slip = ToTakeBack(value);
+        IReadOnlyList<Fact> reading = Walk.Reading(value, Laying, NewKey(), _plan.Gauge);
         _station = step.Station ?? _station;
-        await _inHand.RecordAsync([.. Walk.Reading(value, Laying, NewKey(), _plan.Gauge)]);
+        IReadOnlyList<Guid> ids = await _inHand.RecordAsync(slip is null ? [.. reading] : [.. reading, new Retracted(slip.Entry.Id)]);
         _beside.Clear();
         Look();
         Walk = Walk.Recorded(Walk.Boat);
-        (Told, TakenBack) = (told, null);
+        decimal? before = Walk.Boat.ValueBeforeLast(step);
+        (Told, TakenBack) = (new(step, value, before, ids[reading.Count - 1], (slip?.Fact as ReadingTaken)?.Value), null);
     }
 
     /// <summary>
@@ -114,13 +118,13 @@ public sealed class ReadingDesk
             await _inHand.RecordAsync(new Retracted(beside));
             _beside.Pop();
         }
-        else if (Walk is { Undoing: { } undoing, Boat.Last.Fact: ReadingTaken taken })
+        else if (Walk is { Undoing: { Count: > 0 } undoing, Boat.Last.Fact: ReadingTaken taken })
         {
             BoatWalk before = Walk;
-            await _inHand.RecordAsync(undoing);
+            await _inHand.RecordAsync([.. undoing]);
             Look();
             Walk = before.Undone(Walk.Boat);
-            (Told, TakenBack) = (null, ReadingStep.Of(taken) is { } step ? new(step, taken.Value, null) : null);
+            (Told, TakenBack) = (null, ReadingStep.Of(taken) is { } step ? new(step, taken.Value, null, Slip: undoing.Count > 1 ? Walk.Boat.LastValue(step) : null) : null);
         }
     }
 
@@ -146,7 +150,14 @@ public sealed class ReadingDesk
     }
 
     /// <summary>Leaves the reading that is told of as it is.</summary>
-    public void Keep() => Told = Told is null ? null : Told with { IsKept = true };
+    public void Keep()
+    {
+        if (Told is { Entry: { } entry })
+        {
+            _kept.Add(entry);
+            Told = Told with { IsKept = true };
+        }
+    }
 
     /// <summary>Says how the boat lies.</summary>
     /// <param name="laying">How.</param>
@@ -182,6 +193,10 @@ public sealed class ReadingDesk
     private (string Thing, string Key) Here => Walk.Now is { Gate: var gate }
         ? (Things.Gate, Things.GateKey(View.Key, gate))
         : (Things.Boat, View.Key);
+
+    /// <summary>The slip that a value puts right: of those that nobody has kept, one that the member here may take back.</summary>
+    private Recorded? ToTakeBack(decimal value) =>
+        Walk.PutRight(value, Laying) is { } slip && !_kept.Contains(slip.Entry.Id) && _inHand.MayTakeBack(slip) ? slip : null;
 
     /// <summary>A key for a thing that is new.</summary>
     private static string NewKey() => Guid.CreateVersion7().ToString("N");

@@ -32,8 +32,13 @@ internal sealed class ReadingWords(Texts<RoundTexts> texts, Wording say)
             : judged is null
                 ? texts["Recorded", Spoken(told.Step), Figures.Shown(told.Value)]
                 : texts["RecordedJudged", Spoken(told.Step), Figures.Shown(told.Value), say.Names.Verdict(judged.Verdict)];
-        return taken + " " + (desk.Walk.Now is { } next ? texts["NextIs", Spoken(next)] : texts["AllRead"]);
+        string slip = desk.Told?.Slip is { } back ? " " + texts["SlipTakenBack", Figures.Shown(back)] : string.Empty;
+        return taken + slip + " " + (desk.Walk.Now is { } next ? texts["NextIs", Spoken(next)] : texts["AllRead"]);
     }
+
+    /// <summary>What was taken back, and what stands again since then.</summary>
+    public string TakenBack(TakenReading back) => texts["TakenBack", Where(back.Step), Figures.Shown(back.Value)]
+        + (back.Slip is { } slip ? " " + texts["SlipAgain", Figures.Shown(slip)] : string.Empty);
 
     /// <summary>How the boat lies, and how sure its level is.</summary>
     public string Lies(ReadingDesk desk, IReadOnlyList<LevelWay> ways)

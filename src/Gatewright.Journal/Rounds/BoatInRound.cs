@@ -1,5 +1,6 @@
 using Gatewright.Core;
 using Gatewright.Core.Measuring;
+using Gatewright.Journal.Entries;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
@@ -9,6 +10,8 @@ namespace Gatewright.Journal.Rounds;
 /// <summary>What a round has of one boat, told by the journal alone: so a round goes on where it stopped, whatever stopped it.</summary>
 public sealed class BoatInRound
 {
+    private const long Together = 1000;
+
     /// <summary>What a round has of a boat.</summary>
     public BoatInRound(BoatView boat, string round)
     {
@@ -48,17 +51,50 @@ public sealed class BoatInRound
         r.Fact is ReadingTaken taken && taken.Item != ReadItem.Sleeve && new GatePlace(taken.Seat, taken.Side) == gate);
 
     /// <summary>What the gauge last showed at a step, in this round or before it, degrees; null for never.</summary>
-    public decimal? LastValue(ReadingStep step)
+    public decimal? LastValue(ReadingStep step) => At(step).Select(Value).FirstOrDefault();
+
+    /// <summary>What the gauge showed there the time before the last, degrees; null for never.</summary>
+    public decimal? ValueBeforeLast(ReadingStep step) => At(step).Skip(1).Select(Value).FirstOrDefault();
+
+    /// <summary>
+    /// The last reading of a step, where it was taken as the boat lies now and was asked about as a slip; null otherwise.
+    /// Whether it was is told by the journal alone, as it was when the value was tapped: by the reading before it.
+    /// </summary>
+    public Recorded? AskedAbout(ReadingStep step) =>
+        At(step).FirstOrDefault() is { Fact: ReadingTaken taken } last
+        && taken.Lying == Laid?.Lying
+        && Slip.May(taken.Value, ValueBeforeLast(step))
+            ? last
+            : null;
+
+    /// <summary>The retraction of a slip that was recorded together with the reading that put it right; null for none.</summary>
+    /// <remarks>Both are written at once by one device: nobody takes a reading back by hand within a second of the next.</remarks>
+    public Recorded? PutRightBy(Recorded reading)
     {
-        // From the newest on: a boat has years of readings, and the one that is asked for is among the last.
+        ArgumentNullException.ThrowIfNull(reading);
+        return reading.Fact is not ReadingTaken right ? null : Boat.TakenBack
+            .LastOrDefault(b => IsWith(reading.Entry, b.Retraction.Entry)
+                && b.Back.Entry.Time < reading.Entry.Time
+                && b.Back.Fact is ReadingTaken slip
+                && (slip.Lying, ReadingStep.Of(slip)) == (right.Lying, ReadingStep.Of(right)))
+            .Retraction;
+    }
+
+    private static bool IsWith(Entry reading, Entry retraction) => retraction.Device == reading.Device
+        && retraction.Time > reading.Time
+        && retraction.Time.Milliseconds - reading.Time.Milliseconds < Together;
+
+    private static decimal? Value(Recorded reading) => ((ReadingTaken)reading.Fact).Value;
+
+    /// <summary>The readings of a step, newest first: a boat has years of them, and those that are asked for are among the last.</summary>
+    private IEnumerable<Recorded> At(ReadingStep step)
+    {
         for (int place = Boat.Readings.Count - 1; place >= 0; place--)
         {
             if (Boat.Readings[place].Fact is ReadingTaken taken && ReadingStep.Of(taken) == step)
             {
-                return taken.Value;
+                yield return Boat.Readings[place];
             }
         }
-
-        return null;
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Replay;
 
 namespace Gatewright.Journal.Rounds;
 
@@ -47,6 +48,24 @@ public sealed record BoatWalk(
         return isLaid ? [taken] : [laying.Fact(lying, Boat.Boat.Key, Boat.Round), taken];
     }
 
+    /// <summary>
+    /// The reading that is to be taken back when the gauge shows a value: the last of the same thing in the same lying, if it
+    /// was asked about as a slip and this one does not find it again; null for none.
+    /// </summary>
+    /// <param name="value">Degrees.</param>
+    /// <param name="laying">How the boat lies now.</param>
+    public Recorded? PutRight(decimal value, Laying laying)
+    {
+        ArgumentNullException.ThrowIfNull(laying);
+        return Now is { } step
+            && Boat.Laid is { } laid
+            && laying.Is(laid)
+            && Boat.AskedAbout(step) is { Fact: ReadingTaken asked } slip
+            && !Slip.IsFoundAgain(asked.Value, value)
+                ? slip
+                : null;
+    }
+
     /// <summary>After a reading was recorded: on to the next step.</summary>
     public BoatWalk Recorded(BoatInRound boat)
     {
@@ -85,8 +104,10 @@ public sealed record BoatWalk(
         return GoTo(Order[to]);
     }
 
-    /// <summary>What takes the last reading back; null when there is none.</summary>
-    public Retracted? Undoing => Boat.Last is { } last ? new(last.Entry.Id) : null;
+    /// <summary>What takes the last reading back, and what gives back the slip that it put right; nothing when there is none.</summary>
+    public IReadOnlyList<Retracted> Undoing => Boat.Last is not { } last ? []
+        : Boat.PutRightBy(last) is { } retraction ? [new(last.Entry.Id), new(retraction.Entry.Id)]
+        : [new(last.Entry.Id)];
 
     /// <summary>After the last reading was taken back: at its step again.</summary>
     public BoatWalk Undone(BoatInRound boat)

@@ -9,9 +9,17 @@ public static class Slip
     /// <summary>Further than this many degrees from the last reading of the same thing: 4 (this project's judgement).</summary>
     public const decimal MostFromLast = 4;
 
+    /// <summary>A second reading no further than this many degrees from the first says the same: 1, two steps of the pad (this project's judgement).</summary>
+    public const decimal MostBetweenSame = 1;
+
     /// <summary>Whether it may be one.</summary>
     /// <param name="value">What the gauge showed, degrees.</param>
     /// <param name="last">What it showed there last, degrees; null for never.</param>
     public static bool May(decimal value, decimal? last) =>
         Math.Abs(value) > Most || (last is { } before && Math.Abs(value - before) > MostFromLast);
+
+    /// <summary>Whether a value that was asked about is none, since it was read once more and found so.</summary>
+    /// <param name="asked">What was asked about, degrees.</param>
+    /// <param name="again">What the gauge showed then, degrees.</param>
+    public static bool IsFoundAgain(decimal asked, decimal again) => Math.Abs(again - asked) <= MostBetweenSame;
 }

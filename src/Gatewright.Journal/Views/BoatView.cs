@@ -53,6 +53,13 @@ public sealed class BoatView
     /// <summary>All that is no reading, and of many years much less: what is asked of it at each tap does not go through the readings.</summary>
     internal IReadOnlyList<Recorded> Others => _others;
 
+    /// <summary>The retractions that hold, of whatever in the club, oldest first.</summary>
+    internal IEnumerable<(Recorded Retraction, Recorded Back)> TakenBack => _club.About(Subject.Journal)
+        .Where(r => r.As<Retracted>() is not null)
+        .Select(r => (r, Back: _club.Find(r.Retracts!.Value)))
+        .Where(b => b.Back is not null)
+        .Select(b => (b.r, b.Back!));
+
     /// <summary>The holds on it that no later release has lifted; any of them keeps it off the water.</summary>
     public IReadOnlyList<Recorded> Holds
     {

@@ -88,7 +88,7 @@ public sealed class BoatWalkTests
         Assert.Equal([walk.Order[0]], walk.Order.Where(walk.Boat.IsRead));
         walk = Undo(walk);
         Assert.Equal(walk.Order[0], walk.Now);
-        Assert.Null(walk.Undoing);
+        Assert.Empty(walk.Undoing);
     }
 
     [Fact]
@@ -142,7 +142,7 @@ public sealed class BoatWalkTests
 
     private BoatWalk Undo(BoatWalk walk)
     {
-        _clubs.Add(walk.Undoing!);
+        _clubs.Add(walk.Undoing);
         return walk.Undone(_clubs.InRound);
     }
 }

@@ -64,4 +64,12 @@ public sealed class EnteringTests
     [InlineData(-0.5, 4.0, true)]
     public void A_value_far_off_is_asked_about(double value, double? last, bool asked) =>
         Assert.Equal(asked, Slip.May((decimal)value, (decimal?)last));
+
+    [Theory]
+    [InlineData(-1.5, -1.5, true)]
+    [InlineData(-1.5, -0.5, true)]
+    [InlineData(-1.5, -2.6, false)]
+    [InlineData(-1.5, 4.0, false)]
+    public void A_value_that_was_asked_about_is_found_again_within_two_steps_of_the_pad(double asked, double again, bool found) =>
+        Assert.Equal(found, Slip.IsFoundAgain((decimal)asked, (decimal)again));
 }

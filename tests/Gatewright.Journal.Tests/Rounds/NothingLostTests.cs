@@ -30,7 +30,7 @@ public sealed class NothingLostTests
             {
                 switch (move)
                 {
-                    case Undo when walk.Undoing is { } undoing:
+                    case Undo when walk.Undoing is { Count: > 0 } undoing:
                         clubs.Add(undoing);
                         walk = walk.Undone(clubs.InRound);
                         Assert.Equal(kept[^1].Step, walk.Now);

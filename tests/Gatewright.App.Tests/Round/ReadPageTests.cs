@@ -1,0 +1,80 @@
+using System.Globalization;
+using Bunit;
+using Gatewright.App.Round;
+using Gatewright.App.Tests.World;
+using Gatewright.Core;
+using Gatewright.Journal.Facts;
+using Gatewright.Journal.Rounds;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Gatewright.App.Tests.Round;
+
+public sealed class ReadPageTests
+{
+    public ReadPageTests() => CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo("en");
+
+    [Fact]
+    public async Task The_story_of_a_boat_read_at_one_station_of_two_shows_what_was_read()
+    {
+        await using ClubOfTwo club = await WithTealAsync(Lie.Upright);
+        IRenderedComponent<ReadPage> page = Page(club);
+        Assert.Equal(0, Shown(page));
+
+        await page.Find("#more").ClickAsync(new());
+        await page.Find("#to-story").ClickAsync(new());
+
+        await page.WaitForStateAsync(() => Shown(page) == 2, Patience);
+    }
+
+    [Theory]
+    [InlineData(Lie.Inverted, 1)]
+    [InlineData(Lie.Upright, 0)]
+    public async Task Beside_the_plan_of_a_boat_that_lies_inverted_it_is_said_where_port_is(Lie lie, int times)
+    {
+        await using ClubOfTwo club = await WithTealAsync(lie);
+        IRenderedComponent<ReadPage> page = Page(club);
+        Assert.Equal(times, page.FindAll(".inverted").Count);
+
+        await page.Find("#lies").ClickAsync(new());
+        Assert.Equal(times, page.FindAll("#inverted").Count);
+    }
+
+    [Fact]
+    public async Task A_slip_that_is_put_right_is_said_to_be_taken_back_and_undone_to_count_again()
+    {
+        await using ClubOfTwo club = await WithTealAsync(Lie.Upright);
+        var desk = new ReadingDesk(club.InHand, RoundPlan.None, "round", "teal", ReadingStep.Face(new(1, Side.Starboard), Station.Catch));
+        await desk.RecordAsync(-1.5m);
+        club.Page.Services.GetRequiredService<NavigationManager>().NavigateTo("round/round/teal?item=gate&seat=1&side=starboard&at=catch");
+        IRenderedComponent<ReadPage> page = Page(club);
+
+        await page.Find("#pad [data-value='4.0']").ClickAsync(new());
+        Assert.Contains("−1.5° taken back.", page.Find(".back").TextContent, StringComparison.Ordinal);
+        await page.Find("#undo").ClickAsync(new());
+        Assert.Contains("−1.5° counts again.", page.Find(".lies").TextContent, StringComparison.Ordinal);
+    }
+
+    private static TimeSpan Patience => TimeSpan.FromSeconds(20);
+
+    private static int Shown(IRenderedComponent<ReadPage> page) =>
+        page.FindAll(".boat text").Count(t => t.TextContent.Contains("4.0°", StringComparison.Ordinal));
+
+    private static IRenderedComponent<ReadPage> Page(ClubOfTwo club) =>
+        club.Page.Render<ReadPage>(p => p.Add(r => r.Round, "round").Add(r => r.Boat, "teal"));
+
+    /// <summary>A pair read with 4° at the catch, in a round that reads the catch and the finish.</summary>
+    private static async Task<ClubOfTwo> WithTealAsync(Lie lie)
+    {
+        ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        RoundPlan plan = RoundPlan.None.Begun("round", DateOnly.FromDateTime(DateTime.Today), ["teal"]) with { Stations = [Station.Catch, Station.Finish] };
+        await club.Device.SetAsync($"round/{club.InHand.Held.Club}", plan.Write());
+        await club.InHand.RecordAsync(
+            new ThingSet(Things.Boat, "teal", new Dictionary<string, string?> { ["name"] = "Teal", ["class"] = "2-", ["lie"] = lie == Lie.Inverted ? "inverted" : "upright" }),
+            new RoundStarted("round"));
+        var desk = new ReadingDesk(club.InHand, plan, "round", "teal", null);
+        await desk.RecordAsync(4.0m);
+        await desk.RecordAsync(4.0m);
+        return club;
+    }
+}
