@@ -74,13 +74,20 @@ public sealed class RecordWords(Texts<BoatTexts> texts, ClubInHand inHand, Membe
     private static CausePart Part(JobPlanned job) =>
         new(job.Cause, job is { Seat: { } seat, Side: { } side } ? new GatePlace(seat, side) : null);
 
-    private string Told(Reported told)
+    /// <summary>What was told and where, without the words of whoever told it.</summary>
+    public static string Briefly(Reported told)
     {
-        string what = Sentence.Capital(Said.Words.Names.Report(new Report(
+        ArgumentNullException.ThrowIfNull(told);
+        return Said.Words.Names.Report(new Report(
             told.Kind,
             told is { Seat: { } seat, Side: { } side } ? new GatePlace(seat, side) : null,
             told.Kind == ReportKind.DownToOneSide ? told.Side : null,
-            told.Date)));
+            told.Date));
+    }
+
+    private string Told(Reported told)
+    {
+        string what = Sentence.Capital(Briefly(told));
         return told.Text is { Length: > 0 } words ? texts["DidTell", what, words] : what;
     }
 }

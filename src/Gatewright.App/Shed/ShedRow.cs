@@ -26,10 +26,13 @@ public sealed record ShedRow(BoatView View, string? Rack, BoatStanding? Standing
     /// <summary>How many jobs on it are open.</summary>
     public int OpenJobs { get; } = View.Jobs.Count(j => j.IsOpen);
 
+    /// <summary>What was told of it last and is not seen to; null for nothing.</summary>
+    public Incident? Told { get; } = OpenReports.Of(View) is [{ } newest, ..] ? newest : null;
+
     /// <summary>Whether it is shown under a choice.</summary>
     public bool IsIn(ShedChoice choice) => choice switch
     {
-        ShedChoice.ToSeeTo => StaysAshore || OpenJobs > 0 || Verdict is { } v && v != Core.Judging.Verdict.Good,
+        ShedChoice.ToSeeTo => StaysAshore || OpenJobs > 0 || Told is not null || Verdict is { } v && v != Core.Judging.Verdict.Good,
         ShedChoice.NotRead => Standing is { Check: null },
         ShedChoice.Ashore => StaysAshore,
         _ => true,

@@ -17,6 +17,9 @@ public sealed record ReportEffect(GatePlace? Gate, bool IsToBeReadAgain, GateDia
     /// <summary>Whether the likeliest cause at the gate is another than before.</summary>
     public bool IsAnotherCause => Before is { Causes: [var before, ..] } && Now is { Causes: [var now, ..] } && before.Cause != now.Cause;
 
+    /// <summary>Whether it is likeliest now that nothing is wrong where it was told of.</summary>
+    public bool IsLikeliestNothing => Gate is null ? Boat is { IsNone: true } : Now is { Causes: [{ Cause: null }, ..] };
+
     /// <summary>What a report changed. Asks for the boat's diagnosis, before and after.</summary>
     /// <param name="before">The boat before it; null where nothing was on record.</param>
     /// <param name="after">The boat with it.</param>

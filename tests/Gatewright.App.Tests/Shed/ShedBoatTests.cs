@@ -1,13 +1,16 @@
 using System.Globalization;
 using Bunit;
+using Gatewright.App.Boat;
 using Gatewright.App.Frame;
 using Gatewright.App.Shed;
 using Gatewright.App.Tests.World;
 using Gatewright.Core;
+using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Judging;
 using Gatewright.Core.Measuring;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Standing;
+using Gatewright.Words;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace Gatewright.App.Tests.Shed;
@@ -43,16 +46,56 @@ public class ShedBoatTests
         Assert.StartsWith("stop · read ", about(standing), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task What_was_told_of_a_boat_is_shown_and_to_be_seen_to_until_its_gate_is_read()
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.RecordElsewhereAsync(new ThingSet(Things.Boat, "teal", new Dictionary<string, string?> { ["name"] = "Teal", ["class"] = "1x" }));
+        await ReadAsync(club, 4);
+        await club.RecordElsewhereAsync(new Reported("teal", ReportKind.CrabEarly, 1, Side.Starboard));
+        ShedRow told = new(new(club.InHand.Club, "teal"), null, null);
+
+        Assert.True(told.IsIn(ShedChoice.ToSeeTo));
+        string day = Wording.English.Language.Day(told.Told!.Day);
+        Assert.Equal(
+            $"told: {RecordWords.Briefly((Reported)told.Told.Record.Fact)}, {day}",
+            club.Page.Render<ShedBoat>(p => p.Add(b => b.Row, told)).Find(".told").TextContent);
+
+        await ReadAsync(club, 4);
+        ShedRow read = new(new(club.InHand.Club, "teal"), null, null);
+
+        Assert.False(read.IsIn(ShedChoice.ToSeeTo));
+        Assert.Empty(club.Page.Render<ShedBoat>(p => p.Add(b => b.Row, read)).FindAll(".told"));
+    }
+
+    [Theory]
+    [InlineData("coach", 0)]
+    [InlineData("keeper", 1)]
+    public async Task A_round_is_offered_to_whoever_may_read(string role, int offers)
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync(role);
+        await club.RecordElsewhereAsync(new ThingSet(Things.Boat, "teal", new Dictionary<string, string?> { ["name"] = "Teal", ["class"] = "1x" }));
+
+        IRenderedComponent<ShedView> shed = club.Page.Render<ShedView>();
+
+        Assert.Equal(offers, shed.FindAll("p.thumb a[href=round]").Count);
+    }
+
+    private static async Task ReadAsync(ClubOfTwo club, decimal degrees)
+    {
+        string lying = Guid.CreateVersion7().ToString("N");
+        await club.RecordElsewhereAsync(
+            new BoatLaid(lying, "teal", Lie.Upright, LevelBasis.ByEye),
+            new ReadingTaken(lying, "teal", ReadItem.Gate, 1, Side.Port, degrees, Station.Abeam),
+            new ReadingTaken(lying, "teal", ReadItem.Gate, 1, Side.Starboard, degrees, Station.Abeam));
+    }
+
     /// <summary>Reads every gate half a degree lower each time, the level by eye, until the verdict is as wanted and keeps the boat ashore.</summary>
     private static async Task<BoatStanding> ReadUntilAsync(ClubOfTwo club, Verdict verdict)
     {
         for (decimal degrees = 5; degrees > -6; degrees -= 0.5m)
         {
-            string lying = Guid.CreateVersion7().ToString("N");
-            await club.RecordElsewhereAsync(
-                new BoatLaid(lying, "teal", Lie.Upright, LevelBasis.ByEye),
-                new ReadingTaken(lying, "teal", ReadItem.Gate, 1, Side.Port, degrees, Station.Abeam),
-                new ReadingTaken(lying, "teal", ReadItem.Gate, 1, Side.Starboard, degrees, Station.Abeam));
+            await ReadAsync(club, degrees);
             if (await club.InHand.BoatAsync("teal") is { StaysAshore: true } standing && standing.Check!.Verdict.Verdict == verdict)
             {
                 return standing;
