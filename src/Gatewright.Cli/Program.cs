@@ -27,7 +27,7 @@ internal static class Program
 
     /// <summary>The commands.</summary>
     public static RootCommand Commands(Terminal terminal) =>
-        new("Gatewright reads the pitch of every gate of a shed's boats and says which may go out, which not, and why.")
+        new("Gatewright reads the pitch of every gate of a shed's boats and says which have to stay ashore, and why.")
         {
             CheckCommand.Of(terminal),
             MendCommand.Of(terminal),

@@ -41,5 +41,6 @@ public sealed class SharedWords
         _say.Causes.Directed(level.BowHigh, "Lay.BowHigh", "Lay.BowLow", "Lay.BowHighOrLow"),
         _say.Causes.Directed(level.PortLow, "Lay.PortLow", "Lay.StarboardLow", "Lay.PortOrStarboardLow"));
 
-    private string Gauge(string name) => name.Length == 0 ? _say.Text("Shared.Gauge") : _say.Text("Shared.GaugeNamed", name);
+    // A list that names no gauge may call its only one so: it has no name of its own.
+    private string Gauge(string name) => name.Length == 0 || string.Equals(name, "gauge", StringComparison.OrdinalIgnoreCase) ? _say.Text("Shared.Gauge") : _say.Text("Shared.GaugeNamed", name);
 }

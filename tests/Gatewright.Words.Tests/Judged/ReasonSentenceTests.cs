@@ -60,11 +60,11 @@ public class ReasonSentenceTests
         },
         {
             ReasonKind.Range, Verdict.Adjust, true,
-            "Seat 3 port and seat 6 starboard are 2.4° ± 0.3 apart at the catch; club allows 3° across the boat (chance that they are further apart: 96 %)."
+            "Seat 3 port and seat 6 starboard are 2.4° ± 0.3 apart at the catch; club allows 3° from gate to gate (chance that they are further apart: 96 %)."
         },
         {
             ReasonKind.Range, Verdict.Unsure, true,
-            "Seat 3 port and seat 6 starboard are 2.4° ± 0.3 apart at the catch; club allows 3° across the boat (chance that they are further apart: 96 %). Too close to tell: read again, or better."
+            "Seat 3 port and seat 6 starboard are 2.4° ± 0.3 apart at the catch; club allows 3° from gate to gate (chance that they are further apart: 96 %). Too close to tell: read again, or better."
         },
     };
 
@@ -113,7 +113,7 @@ public class ReasonSentenceTests
         },
         {
             ReasonKind.Range, Verdict.Adjust, true,
-            "Platz 3 Backbord und Platz 6 Steuerbord liegen in der Auslage 2,4° ± 0,3 auseinander; „club“ erlaubt im ganzen Boot 3° (Wahrscheinlichkeit, weiter auseinander zu liegen: 96 %)."
+            "Platz 3 Backbord und Platz 6 Steuerbord liegen in der Auslage 2,4° ± 0,3 auseinander; „club“ erlaubt von Dolle zu Dolle 3° (Wahrscheinlichkeit, weiter auseinander zu liegen: 96 %)."
         },
     };
 

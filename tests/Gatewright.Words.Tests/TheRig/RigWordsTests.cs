@@ -24,7 +24,7 @@ public class RigWordsTests
         },
         {
             new(Verdict.Adjust, RigReasonKind.Seats, RigMeasure.StretcherAngle, new(3, null), new(6.5, 1), 4, 0.99, new(RigMeasure.StretcherAngle, RigAspect.Seats, 0, 4, RigSource.Ours), new(1, null)),
-            "Seat 1 and seat 3: stretcher angle differs by 6.5 ± 1.0°; across the boat at most 4° is the target (chance that it is more: 99 %)."
+            "Seat 1 and seat 3: stretcher angle differs by 6.5 ± 1.0°; from seat to seat at most 4° is the target (chance that it is more: 99 %)."
         },
         {
             new(Verdict.Unsure, RigReasonKind.Repeats, RigMeasure.Inboard, new(1, Side.Port), new(1.2, 0.14), 0.28, 0.99, null),
