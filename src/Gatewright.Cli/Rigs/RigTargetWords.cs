@@ -25,14 +25,14 @@ internal static class RigTargetWords
     public static RigUnit UnitOf(RigMeasure measure, bool inInches) =>
         inInches && !measure.IsAngle() ? RigUnit.Inches : measure.Unit();
 
-    /// <summary>"height", "height port", "height, starboard less port", "span across the boat"; with its seat, if it has one.</summary>
+    /// <summary>"height", "height port", "height, starboard less port", "span from seat to seat"; with its seat, if it has one.</summary>
     public static string Named(RigTarget target)
     {
         string name = English.Rig.Measure(target.Measure);
         string of = target.Aspect switch
         {
             RigAspect.Sides => $"{name}, starboard less port",
-            RigAspect.Seats => $"{name} across the boat",
+            RigAspect.Seats => $"{name} from seat to seat",
             _ => target.Side is { } side ? $"{name} {side.Word()}" : name,
         };
         return target.Seat is { } seat ? FormattableString.Invariant($"{of}, seat {seat}") : of;
