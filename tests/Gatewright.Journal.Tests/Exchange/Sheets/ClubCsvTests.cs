@@ -22,6 +22,12 @@ public sealed class ClubCsvTests
     public void The_table_of_readings_gives_every_boat_the_clubs_verdict(AShed shed, int seed)
     {
         Club club = ReadingsRecordingTests.Record(Club.Empty(Journals.Club), ReadingsRecordingTests.Told(shed, new Random(seed)));
+        if (!Records(club).Any(r => r.Current.Readings.Count > 0))
+        {
+            // Nothing of it can be recorded: a table with no rows is none to read.
+            return;
+        }
+
         ReadingsInput read = Csv.Read(Written("readings.csv", club));
         Assert.Equal("", string.Join("; ", read.Errors));
         Dictionary<string, BoatRecord> boats = read.Records.ToDictionary(b => b.Current.Boat);
