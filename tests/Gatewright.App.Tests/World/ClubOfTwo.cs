@@ -54,6 +54,7 @@ internal sealed class ClubOfTwo : IAsyncDisposable
         page.Services.AddSingleton<MemberNames>();
         page.Services.AddSingleton<RecordWords>();
         page.Services.AddSingleton<LastShed>();
+        page.Services.AddSingleton<App.Shed.LastShed>();
         page.Services.AddSingleton<PlanAsked>();
         page.Services.AddSingleton<Photos>();
         page.Services.AddSingleton<LastShed>();
