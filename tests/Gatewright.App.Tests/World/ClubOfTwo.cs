@@ -54,10 +54,8 @@ internal sealed class ClubOfTwo : IAsyncDisposable
         page.Services.AddSingleton<MemberNames>();
         page.Services.AddSingleton<RecordWords>();
         page.Services.AddSingleton<LastShed>();
-        page.Services.AddSingleton<App.Shed.LastShed>();
         page.Services.AddSingleton<PlanAsked>();
         page.Services.AddSingleton<Photos>();
-        page.Services.AddSingleton<LastShed>();
         page.Services.AddSingleton(new HttpClient(new Answering(server ?? (_ => throw new HttpRequestException("There is no server."))))
         {
             BaseAddress = new("http://127.0.0.1:9/"),
