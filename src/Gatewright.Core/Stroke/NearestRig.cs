@@ -20,12 +20,15 @@ public sealed record NearestRig(WishAnswer Nearest, IReadOnlyList<StoppingBound>
     // A thousandth of the millimetre to which a rig is set.
     private const double CloseEnough = 1e-4;
 
+    // By less than this share another valley is no nearer: no figure that is shown would tell.
+    private const double Nearer = 1e-6;
+
     // Below this a bound that were moved by a centimetre would change no figure that is shown.
     private const double LeastPull = 1e-3;
 
     /// <summary>
     /// The rig within the bounds with the least sum of squared misses: Gauss's and Newton's rounds, each the exact least squares of the
-    /// slopes within the bounds by one measure after another. One hundredth of a ratio counts as much as one degree or one centimetre (ours).
+    /// slopes within the bounds by one measure after another, from several starts. One hundredth of a ratio counts as much as one degree or one centimetre (ours).
     /// </summary>
     /// <exception cref="ArgumentException">No wish, or nothing that may be set.</exception>
     public static NearestRig Of(StrokeGeometry from, IReadOnlyList<StrokeWish> wishes, IReadOnlyList<AllowedStep> allowed)
@@ -39,11 +42,46 @@ public sealed record NearestRig(WishAnswer Nearest, IReadOnlyList<StoppingBound>
         }
 
         var points = new WishPoints(from, wishes, allowed);
-        double[] values = points.Now();
+        (double[] best, double least) = (points.Now(), double.PositiveInfinity);
+        foreach (double[] start in Starts(points))
+        {
+            double[] values = Descended(points, start);
+            double sum = Misses(points, values) is { } misses ? Sum(misses) : double.PositiveInfinity;
+
+            // Of two as near, the one found first stays: the search from where the rig is comes before all others.
+            if (sum < least * (1 - Nearer))
+            {
+                (best, least) = (values, sum);
+            }
+        }
+
+        return new(Rounded(points, best), Stops(points, best));
+    }
+
+    /// <summary>
+    /// Where to look from: the rig as it is, and with each measure at either of its bounds. What is wished may have two valleys, as
+    /// a catch that comes nearer with the feet far forward or far back, and a descent ends in the one it began in.
+    /// </summary>
+    private static IEnumerable<double[]> Starts(WishPoints points)
+    {
+        yield return points.Now();
+        for (int i = 0; i < points.Allowed.Count; i++)
+        {
+            foreach (Length bound in (Length[])[points.Allowed[i].Least, points.Allowed[i].Most])
+            {
+                double[] start = points.Now();
+                start[i] = bound.Centimetres;
+                yield return start;
+            }
+        }
+    }
+
+    private static double[] Descended(WishPoints points, double[] values)
+    {
         for (int round = 0; round < MostRounds; round++)
         {
             if (Slopes(points, values) is not var (misses, slopes)
-                || Better(points, values, Step(misses, slopes, values, allowed), Sum(misses)) is not { } next)
+                || Better(points, values, Step(misses, slopes, values, points.Allowed), Sum(misses)) is not { } next)
             {
                 break;
             }
@@ -51,7 +89,7 @@ public sealed record NearestRig(WishAnswer Nearest, IReadOnlyList<StoppingBound>
             values = next;
         }
 
-        return new(Rounded(points, values), Stops(points, values));
+        return values;
     }
 
     private static WishAnswer Rounded(WishPoints points, double[] values)
