@@ -24,9 +24,23 @@ require_dotnet_sdk() {
 }
 
 # Builds a project or solution and says nothing unless that fails: dotnet's own quiet still sums up.
+# One compiler serves all its projects, which halves the time; it bears a name of its own, by which it is ended afterwards.
 build_quietly() {
-  local said
-  said=$(dotnet build "$@" --nologo --verbosity quiet -tl:off 2>&1) || { echo "$said"; return 1; }
+  local said status compiler=gatewright-$$
+  said=$(dotnet build "$@" --nologo --verbosity quiet -tl:off -p:UseSharedCompilation=true -p:SharedCompilationId=$compiler 2>&1)
+  status=$?
+  end_compiler "$compiler"
+  ((status == 0)) || { echo "$said"; return 1; }
+}
+
+# Ends the compiler of that name: it would wait for more work for ten minutes, with a gigabyte in hand.
+end_compiler() {
+  local process
+  for process in /proc/[0-9]*; do
+    if [[ $(tr '\0' ' ' <"$process/cmdline") == *VBCSCompiler*"-pipename:$1 "* ]]; then
+      kill "${process#/proc/}"
+    fi
+  done 2>/dev/null
 }
 
 # Installs a Debian package where it is missing and that may be done, else says how: NAME, for what, a file it brings.

@@ -49,8 +49,8 @@ public sealed class Chromium : IAsyncLifetime
             ColorScheme = shape.IsDark ? ColorScheme.Dark : ColorScheme.Light,
         });
 
-    /// <summary>A page of its own, as on a phone or at a desk.</summary>
-    public async Task<IPage> PageAsync(Uri address, bool isPhone, bool isDark)
+    /// <summary>A visit in a browser that knows nothing yet, as on a phone or at a desk.</summary>
+    internal async Task<Visit> VisitAsync(Uri address, bool isPhone, bool isDark)
     {
         IBrowserContext context = await _browser!.NewContextAsync(new()
         {
@@ -58,7 +58,7 @@ public sealed class Chromium : IAsyncLifetime
             ViewportSize = isPhone ? new() { Width = 360, Height = 740 } : new() { Width = 1280, Height = 900 },
             ColorScheme = isDark ? ColorScheme.Dark : ColorScheme.Light,
         });
-        return await context.NewPageAsync();
+        return new(await context.NewPageAsync());
     }
 
     public async ValueTask DisposeAsync()

@@ -13,7 +13,8 @@ public sealed class ComingInTests(Chromium chromium)
     public async Task A_club_is_opened_and_others_are_let_in(bool isPhone, bool isDark)
     {
         await using ServedSite site = await ServedSite.StartAsync(isDemo: false);
-        IPage keeper = await chromium.PageAsync(site.Address, isPhone, isDark);
+        await using Visit ofKeeper = await chromium.VisitAsync(site.Address, isPhone, isDark);
+        IPage keeper = ofKeeper.Page;
         await keeper.GotoAsync(await site.FirstLinkAsync());
         await keeper.HoldAsync("first-keeper");
         await OpenClubAsync(keeper, "short");
@@ -30,7 +31,8 @@ public sealed class ComingInTests(Chromium chromium)
         string link = (await keeper.Locator(".made code").TextContentAsync())!;
         await keeper.HoldAsync("people");
 
-        IPage coach = await chromium.PageAsync(site.Address, isPhone, isDark);
+        await using Visit ofCoach = await chromium.VisitAsync(site.Address, isPhone, isDark);
+        IPage coach = ofCoach.Page;
         await coach.GotoAsync(link);
         await coach.HoldAsync("join");
         await coach.GetByLabel("Your name, as the others see it").FillAsync("Coach");
@@ -40,7 +42,8 @@ public sealed class ComingInTests(Chromium chromium)
         await Assertions.Expect(coach.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToHaveTextAsync("Island school");
         await Assertions.Expect(coach.GetByRole(AriaRole.Link, new() { Name = "People" })).ToHaveCountAsync(0);
 
-        IPage late = await chromium.PageAsync(site.Address, isPhone, isDark);
+        await using Visit ofLate = await chromium.VisitAsync(site.Address, isPhone, isDark);
+        IPage late = ofLate.Page;
         await late.GotoAsync(link);
         await Assertions.Expect(late.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToHaveTextAsync("This link does not work");
         await late.HoldAsync("used-link");
@@ -50,7 +53,8 @@ public sealed class ComingInTests(Chromium chromium)
     public async Task Signed_out_and_in_again_by_password_and_by_passkey()
     {
         await using ServedSite site = await ServedSite.StartAsync(isDemo: false);
-        IPage page = await chromium.PageAsync(site.Address, isPhone: true, isDark: false);
+        await using Visit visit = await chromium.VisitAsync(site.Address, isPhone: true, isDark: false);
+        IPage page = visit.Page;
         ICDPSession devtools = await page.Context.NewCDPSessionAsync(page);
         await devtools.SendAsync("WebAuthn.enable");
         await devtools.SendAsync("WebAuthn.addVirtualAuthenticator", new()
@@ -95,7 +99,8 @@ public sealed class ComingInTests(Chromium chromium)
     public async Task An_account_is_ended_by_whoever_has_it()
     {
         await using ServedSite site = await ServedSite.StartAsync(isDemo: false);
-        IPage page = await chromium.PageAsync(site.Address, isPhone: false, isDark: false);
+        await using Visit visit = await chromium.VisitAsync(site.Address, isPhone: false, isDark: false);
+        IPage page = visit.Page;
         await page.GotoAsync(await site.FirstLinkAsync());
         await OpenClubAsync(page, Password);
         await page.GetByRole(AriaRole.Link, new() { Name = "Account" }).ClickAsync();

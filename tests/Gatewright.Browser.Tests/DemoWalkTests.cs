@@ -13,7 +13,8 @@ public sealed class DemoWalkTests(Chromium chromium)
     public async Task The_wrong_gate_is_found_and_told_why_and_what_to_do(bool isPhone, bool isDark)
     {
         await using ServedSite site = await ServedSite.StartAsync(isDemo: true);
-        IPage page = await chromium.PageAsync(site.Address, isPhone, isDark);
+        await using Visit visit = await chromium.VisitAsync(site.Address, isPhone, isDark);
+        IPage page = visit.Page;
         var blocked = new List<string>();
         page.Console += (_, message) => blocked.AddRange(message.Type == "error" ? [message.Text] : []);
 
@@ -37,7 +38,8 @@ public sealed class DemoWalkTests(Chromium chromium)
     public async Task The_keyboard_alone_is_enough()
     {
         await using ServedSite site = await ServedSite.StartAsync(isDemo: true);
-        IPage page = await chromium.PageAsync(site.Address, isPhone: true, isDark: false);
+        await using Visit visit = await chromium.VisitAsync(site.Address, isPhone: true, isDark: false);
+        IPage page = visit.Page;
         await page.GotoAsync("/");
 
         // The first stop skips to the content, the second leads home; then come the app and the pages.
@@ -58,7 +60,8 @@ public sealed class DemoWalkTests(Chromium chromium)
     public async Task The_clubs_people_are_no_wider_than_a_phone()
     {
         await using ServedSite site = await ServedSite.StartAsync(isDemo: true);
-        IPage page = await chromium.PageAsync(site.Address, isPhone: true, isDark: false);
+        await using Visit visit = await chromium.VisitAsync(site.Address, isPhone: true, isDark: false);
+        IPage page = visit.Page;
         await page.GotoAsync("/");
         await page.GetByRole(AriaRole.Button, new() { Name = "Look around without scripts" }).ClickAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToHaveTextAsync("The demo shed");

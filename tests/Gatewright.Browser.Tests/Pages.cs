@@ -92,7 +92,7 @@ internal static class Pages
 
     private static async Task<IEnumerable<string>> AxeAsync(this IPage page, RunOnlyOptions asked)
     {
-        AxeResult result = await page.RunAxe(new AxeRunOptions { RunOnly = asked });
+        AxeResult result = await page.RunAxe(new AxeRunOptions { RunOnly = asked, ResultTypes = [ResultType.Violations] });
         return result.Violations.SelectMany(v => v.Nodes.Where(n => !IsUnderTheFoot(v, n)).Select(n =>
             $"{v.Id}: {v.Help}: {n.Html} ({n.Any.FirstOrDefault()?.Message})"));
     }

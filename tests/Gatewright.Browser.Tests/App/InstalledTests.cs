@@ -4,13 +4,12 @@ using Microsoft.Playwright;
 namespace Gatewright.Browser.Tests.App;
 
 /// <summary>The app is kept on the device: it starts without a network, and without the server.</summary>
-public sealed class InstalledTests(Chromium chromium)
+public sealed class InstalledTests(Chromium chromium, DemoSite demo) : IClassFixture<DemoSite>
 {
     [Fact]
     public async Task What_a_browser_asks_of_an_installable_app_is_there()
     {
-        await using AppSite site = await AppSite.StartAsync();
-        await using Device phone = await Device.StartAsync(site.Address, chromium);
+        await using Device phone = await Device.StartAsync(demo.Site.Address, chromium);
         await phone.WalkInAsync();
 
         string text = await phone.Page.EvaluateAsync<string>("fetch('manifest.webmanifest').then(r => r.text())");
@@ -57,8 +56,7 @@ public sealed class InstalledTests(Chromium chromium)
     [Fact]
     public async Task The_shed_as_last_seen_stands_there_before_the_program_does()
     {
-        await using AppSite site = await AppSite.StartAsync();
-        await using Device phone = await Device.StartAsync(site.Address, chromium);
+        await using Device phone = await Device.StartAsync(demo.Site.Address, chromium);
         await phone.WalkInAsync();
         await phone.Page.UntilAsync("localStorage.getItem('gatewright.last-shed')?.includes('Nuthatch') === true");
 

@@ -3,13 +3,12 @@ using Microsoft.Playwright;
 namespace Gatewright.Browser.Tests.App;
 
 /// <summary>From the app to paper: by the server, and by the browser where there is no network.</summary>
-public sealed class PaperTests(Chromium chromium)
+public sealed class PaperTests(Chromium chromium, DemoSite demo) : IClassFixture<DemoSite>
 {
     [Fact]
     public async Task A_boat_leads_to_its_sheet_and_its_page_prints_without_what_is_there_to_be_touched()
     {
-        await using AppSite site = await AppSite.StartAsync();
-        await using Device device = await Device.StartAsync(site.Address, chromium, DeviceShape.Phone);
+        await using Device device = await Device.StartAsync(demo.Site.Address, chromium, DeviceShape.Phone);
         IPage page = device.Page;
         await page.GotoAsync("/app/");
         await device.WalkInAsync();
@@ -35,8 +34,7 @@ public sealed class PaperTests(Chromium chromium)
     [Fact]
     public async Task Everything_that_is_printed_is_reached_from_more()
     {
-        await using AppSite site = await AppSite.StartAsync();
-        await using Device device = await Device.StartAsync(site.Address, chromium, DeviceShape.Phone);
+        await using Device device = await Device.StartAsync(demo.Site.Address, chromium, DeviceShape.Phone);
         IPage page = device.Page;
         var faults = new List<string>();
         await page.GotoAsync("/app/");
