@@ -33,6 +33,7 @@ internal sealed class ChangeSheetPage(Book book, RigChange change, BoatView view
         flow.Paragraph(_imprint.Texts["Change.To", change.Plan.Rig], Lettering.Verdict);
         flow.Paragraph(
             _imprint.Texts["Job.Planned", _imprint.NameOf(change.Planned.Entry.Member), _imprint.Say.Language.Day(Day.Of(change.Planned.Entry))], Lettering.Note);
+        Cautions(flow);
         flow.Heading(_imprint.Texts["Job.Steps"]);
         flow.Y += 1;
         for (int step = 0; step < change.Plan.Steps.Count; step++)
@@ -41,7 +42,6 @@ internal sealed class ChangeSheetPage(Book book, RigChange change, BoatView view
         }
 
         Parts(flow);
-        Cautions(flow);
         ToRead(flow);
         Done(flow);
     }

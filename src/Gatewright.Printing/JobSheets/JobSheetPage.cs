@@ -26,6 +26,7 @@ internal sealed class JobSheetPage(Book book, Club club, JobView job, BoatStandi
         var flow = new Flow(book, Again);
         BoatHead.Draw(flow, _view.Name, _view.Class?.Name);
         Head(flow);
+        Cautions(flow);
         double beside = Plan(flow);
         flow.Narrow(beside, PlanWidth);
         flow.Heading(_imprint.Texts["Job.Steps"]);
@@ -37,7 +38,6 @@ internal sealed class JobSheetPage(Book book, Club club, JobView job, BoatStandi
 
         Parts(flow);
         flow.Widen();
-        Cautions(flow);
         new RecheckForm(_imprint, job).Draw(flow);
     }
 
@@ -89,7 +89,7 @@ internal sealed class JobSheetPage(Book book, Club club, JobView job, BoatStandi
         }
     }
 
-    /// <summary>What is to be minded, but what already stands among the steps or at the foot of every page.</summary>
+    /// <summary>What is to be minded, before the steps that it is minded in; but what already stands among the steps or at the foot of every page.</summary>
     private void Cautions(Flow flow)
     {
         IReadOnlyList<string> cautions = _imprint.Say.Cautions.Each(

@@ -53,6 +53,22 @@ public class JobSheetTests
         Assert.All(Wording.English.Cautions.Each(change.Cautions), caution => Assert.Contains(caution, said, StringComparison.Ordinal));
     }
 
+    /// <summary>A caution that is read after the step comes too late.</summary>
+    [Fact]
+    public void What_is_to_be_minded_comes_before_the_steps()
+    {
+        JobView job = Printed.Jobs(Printed.Full)[0];
+        BoatStanding boat = Printed.Full.Boats().Single(b => b.View.Key == job.Plan.Boat);
+        RigChange change = RigChanges.Of(Printed.Full.Club).Single();
+        using var ofJob = new Poppler(JobSheetPrint.Of(Printed.Full.Club, [(job, boat)], ExampleClub.Imprint()));
+        using var ofChange = new Poppler(JobSheetPrint.Of(Printed.Full.Club, [(change, null)], ExampleClub.Imprint()));
+        Assert.All([ofJob, ofChange], pdf =>
+        {
+            IReadOnlyList<Word> words = pdf.Pages()[0].Words;
+            Assert.True(words.First(w => w.Text == "Mind").Top < words.First(w => w.Text == "Steps").Top);
+        });
+    }
+
     /// <summary>The unit stands behind the box; a step that was done is ticked, so that its sheet has more ink.</summary>
     [Fact]
     public void A_change_s_boxes_have_their_units_and_its_done_steps_a_tick()
