@@ -4,6 +4,8 @@ using Gatewright.App.Device;
 using Gatewright.App.Frame;
 using Gatewright.App.Keeping.People;
 using Gatewright.App.Tests.World;
+using Gatewright.Core;
+using Gatewright.Core.Diagnosing;
 using Gatewright.Journal.Facts;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -13,7 +15,10 @@ namespace Gatewright.App.Tests.Keeping;
 public class MemberNamesTests
 {
     private string _server = """[{"member":"m-ada","name":"Ada","role":"helper"},{"member":"m-bea","name":"Bea Alder","role":"keeper"}]""";
+    private string _links = """[{"invitation":"l-eight","role":"crew","label":"First eight","expires":"2030-01-01T00:00:00Z"}]""";
     private HttpStatusCode _status = HttpStatusCode.OK;
+    private HttpStatusCode _linksStatus = HttpStatusCode.OK;
+    private bool _isReached = true;
 
     [Fact]
     public async Task A_name_is_there_once_it_was_heard_and_is_drawn_at_once()
@@ -78,16 +83,65 @@ public class MemberNamesTests
         Assert.DoesNotContain(club.Device.Settings.Keys, k => k.EndsWith("/c", StringComparison.Ordinal));
     }
 
-    private async Task<ClubOfTwo> StartAsync()
+    [Fact]
+    public async Task A_keeper_sees_what_a_crew_told_under_the_name_of_its_link_without_a_network_too()
     {
-        ClubOfTwo club = await ClubOfTwo.StartAsync("helper", request =>
-        {
-            Assert.Equal("/api/clubs/c/members", request.RequestUri!.AbsolutePath);
-            return new(_status) { Content = new StringContent(_server, null, "application/json") };
-        });
+        await using ClubOfTwo club = await StartAsync("keeper");
+        await club.RecordElsewhereAsAsync("l-eight", new Reported("teal", ReportKind.Knock, 1, Side.Port));
+        Assert.Equal(Text(club, "Member"), Teller(club));
+
+        await Names(club).AskAsync();
+        Assert.Equal("First eight", Teller(club));
+
+        _isReached = false;
+        await Names(club).AskAsync();
+        Assert.Equal(("First eight", "Bea Alder"), (Teller(club), Who(club)));
+    }
+
+    [Fact]
+    public async Task A_link_that_the_server_lists_no_more_has_no_name_here_any_more()
+    {
+        await using ClubOfTwo club = await StartAsync("keeper");
+        await Names(club).AskAsync();
+        _links = "[]";
+
+        await Names(club).AskAsync();
+
+        Assert.DoesNotContain(club.Device.Settings.Values, v => v.Contains("First eight", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("helper", HttpStatusCode.OK)]
+    [InlineData("keeper", HttpStatusCode.Forbidden)]
+    public async Task Whoever_may_not_list_the_links_hears_the_members_names(string role, HttpStatusCode links)
+    {
+        _linksStatus = links;
+        await using ClubOfTwo club = await StartAsync(role);
+        await club.RecordElsewhereAsAsync("l-eight", new Reported("teal", ReportKind.Knock, 1, Side.Port));
+
+        await Names(club).AskAsync();
+
+        Assert.Equal((Text(club, "Member"), "Bea Alder"), (Teller(club), Who(club)));
+    }
+
+    private async Task<ClubOfTwo> StartAsync(string role = "helper")
+    {
+        ClubOfTwo club = await ClubOfTwo.StartAsync(role, request => _isReached
+            ? request.RequestUri!.AbsolutePath switch
+            {
+                "/api/clubs/c/members" => Answer(_status, _server),
+                "/api/clubs/c/invitations" when role == "keeper" => Answer(_linksStatus, _links),
+                _ => throw new InvalidOperationException($"{request.RequestUri} is not for a {role}."),
+            }
+            : throw new HttpRequestException("no network"));
         await club.RecordElsewhereAsync(new StepDone("j", 0));
         return club;
     }
+
+    private static HttpResponseMessage Answer(HttpStatusCode status, string text) =>
+        new(status) { Content = new StringContent(text, null, "application/json") };
+
+    private static string Teller(ClubOfTwo club) => Words(club).Who(club.InHand.Club.All().First(r => r.Fact is Reported).Entry);
 
     private static MemberNames Names(ClubOfTwo club) => club.Page.Services.GetRequiredService<MemberNames>();
 

@@ -69,9 +69,13 @@ internal sealed class ClubOfTwo : IAsyncDisposable
 
     /// <summary>Records what the keeper elsewhere has recorded.</summary>
     /// <returns>The ids of the entries.</returns>
-    public async Task<IReadOnlyList<Guid>> RecordElsewhereAsync(params Fact[] facts)
+    public Task<IReadOnlyList<Guid>> RecordElsewhereAsync(params Fact[] facts) => RecordElsewhereAsAsync("m-bea", facts);
+
+    /// <summary>Records what somebody else elsewhere has recorded: a crew over its link, say.</summary>
+    /// <returns>The ids of the entries.</returns>
+    public async Task<IReadOnlyList<Guid>> RecordElsewhereAsAsync(string member, params Fact[] facts)
     {
-        await Device.JoinAsync(Session("m-bea", "keeper"));
+        await Device.JoinAsync(Session(member, "keeper"));
         IReadOnlyList<Guid> ids = await InHand.RecordAsync(facts);
         await Device.JoinAsync(Session("m-ada", _role));
         return ids;

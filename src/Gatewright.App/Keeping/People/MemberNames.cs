@@ -1,12 +1,14 @@
 using System.Text.Json;
 using Gatewright.App.Device;
+using Gatewright.Journal.Members;
 using Gatewright.Replica.Exchanging;
 using Gatewright.Replica.Shelves;
 
 namespace Gatewright.App.Keeping.People;
 
 /// <summary>
-/// The names of a club's members as this device last heard them from the server. They are kept beside the journal, never in
+/// The names of a club's members as this device last heard them from the server, and on a keeper's what the links of its crews
+/// are called. They are kept beside the journal, never in
 /// it, and go with the club; whoever has left has none here from the next exchange on.
 /// </summary>
 public sealed class MemberNames : IDisposable
@@ -51,9 +53,14 @@ public sealed class MemberNames : IDisposable
         (_asked, _isUnknownMet) = ((club, _clock.GetUtcNow()), false);
         try
         {
-            PersonSeen[] people = await _people.MembersAsync(club);
-            string text = JsonSerializer.Serialize(
-                people.ToDictionary(p => p.Member, p => p.Role == PersonSeen.Former ? string.Empty : p.Name), PeopleJson.Default.DictionaryStringString);
+            Dictionary<string, string> names = (await _people.MembersAsync(club))
+                .ToDictionary(p => p.Member, p => p.Role == PersonSeen.Former ? string.Empty : p.Name);
+            foreach (LinkListed crew in await CrewsAsync(club))
+            {
+                names.TryAdd(crew.Invitation, crew.Label);
+            }
+
+            string text = JsonSerializer.Serialize(names, PeopleJson.Default.DictionaryStringString);
             string setting = $"names/{club}";
             if (_device.Device.Clubs.Any(c => c.Club == club) && _device.Device.Settings.GetValueOrDefault(setting) != text)
             {
@@ -64,6 +71,27 @@ public sealed class MemberNames : IDisposable
         catch (Exception cannot) when (cannot is PeopleException or ShelfException)
         {
             // A name is a help to the reader: what is read without one is no less true.
+        }
+    }
+
+    /// <summary>
+    /// The links of crews: what was told over one stands under the link's own id. Keepers alone may list them, and whoever is
+    /// none any more hears the members' names all the same.
+    /// </summary>
+    private async Task<IEnumerable<LinkListed>> CrewsAsync(string club)
+    {
+        if (Roles.Of(_inHand.Held.Role) != Role.Keeper)
+        {
+            return [];
+        }
+
+        try
+        {
+            return (await _people.LinksAsync(club)).Where(l => Roles.Of(l.Role) == Role.Crew);
+        }
+        catch (PeopleException refused) when (!refused.IsUnreachable)
+        {
+            return [];
         }
     }
 
