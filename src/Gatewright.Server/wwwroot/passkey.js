@@ -36,9 +36,9 @@ const doing = {
     await add(button.dataset.name);
     location.reload();
   },
-  use: async () => {
+  use: async button => {
     await use();
-    location.assign("/");
+    location.assign(button.dataset.to);
   },
 };
 

@@ -2,6 +2,7 @@ using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Members;
+using Gatewright.Server.Pages;
 using Gatewright.Server.Tests.Hosting;
 using Gatewright.Store;
 using Gatewright.Store.Tests;
@@ -78,9 +79,9 @@ public sealed class InertTextTests(Stores stores)
         await server.MakeAccountAsync("rower", Club, "m-keeper", Role.Keeper);
         (string To, string Goes)[] links =
         [
-            ("/club/upper-lock", "/club/upper-lock"), ("//elsewhere.example/x", "/"), ("/\\elsewhere.example", "/"),
-            ("https://elsewhere.example", "/"), ("https:elsewhere.example", "/"), ("javascript:alert(1)", "/"),
-            ("/\t/elsewhere.example", "/"), ("/x\r\nSet-Cookie: a=b", "/"), (" //elsewhere.example", "/"), ("elsewhere.example", "/"),
+            ("/club/upper-lock", "/club/upper-lock"), ("//elsewhere.example/x", LocalPath.SignedIn), ("/\\elsewhere.example", LocalPath.SignedIn),
+            ("https://elsewhere.example", LocalPath.SignedIn), ("https:elsewhere.example", LocalPath.SignedIn), ("javascript:alert(1)", LocalPath.SignedIn),
+            ("/\t/elsewhere.example", LocalPath.SignedIn), ("/x\r\nSet-Cookie: a=b", LocalPath.SignedIn), (" //elsewhere.example", LocalPath.SignedIn), ("elsewhere.example", LocalPath.SignedIn),
         ];
         foreach ((string to, string goes) in links)
         {

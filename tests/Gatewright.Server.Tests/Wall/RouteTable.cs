@@ -68,6 +68,7 @@ internal static class RouteTable
         Page("/", "2xx 302 302 302 302 302"),
         Page("/missing", Open),
         Page("/sign-in", Open),
+        Page("/signed-in", "302 302 302 302 302 302"),
         Page("/join/{Secret}", Open) with { Path = "/join/guessed" },
         Page("/crew/{Secret}", Open) with { Path = "/crew/guessed" },
         Page("/account", "302 2xx 403 2xx 2xx 2xx"),
