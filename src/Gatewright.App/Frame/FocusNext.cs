@@ -11,7 +11,23 @@ public sealed class FocusNext(IJSRuntime script)
     /// <param name="places">Selectors, the best place first.</param>
     public async Task GoAsync(IReadOnlyList<string> places)
     {
-        IJSObjectReference module = await (_module ??= script.InvokeAsync<IJSObjectReference>("import", "./focus.js").AsTask());
-        await module.InvokeVoidAsync("focus", new object[] { places.ToArray() });
+        if (await ModuleAsync() is { } module)
+        {
+            await module.InvokeVoidAsync("focus", new object[] { places.ToArray() });
+        }
+    }
+
+    /// <summary>The script; null where it does not come, without a network say: the page goes on without it, and it is asked for again next time.</summary>
+    private async Task<IJSObjectReference?> ModuleAsync()
+    {
+        try
+        {
+            return await (_module ??= script.InvokeAsync<IJSObjectReference>("import", "./focus.js").AsTask());
+        }
+        catch (JSException)
+        {
+            _module = null;
+            return null;
+        }
     }
 }

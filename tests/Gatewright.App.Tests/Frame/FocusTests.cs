@@ -1,4 +1,5 @@
 using Bunit;
+using Gatewright.App.Frame;
 using Gatewright.App.Jobs;
 using Gatewright.App.Reporting;
 using Gatewright.App.Rig;
@@ -9,6 +10,7 @@ using Gatewright.Core.Diagnosing;
 using Gatewright.Journal.Facts;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.JSInterop;
 
 namespace Gatewright.App.Tests.Frame;
 
@@ -89,6 +91,46 @@ public class FocusTests
         await TapAsync(page, "#close-more");
 
         Assert.Equal("more", Focused(club, page));
+    }
+
+    [Fact]
+    public async Task A_script_that_does_not_come_stops_nobody_and_is_asked_for_again()
+    {
+        var script = new ScriptOnceGone();
+        var focus = new FocusNext(script);
+
+        await focus.GoAsync(["#first"]);
+        Assert.Empty(script.Focused);
+
+        await focus.GoAsync(["#second"]);
+        Assert.Equal(["#second"], script.Focused);
+    }
+
+    /// <summary>A browser that cannot fetch a script the first time it is asked to, and can from then on.</summary>
+    private sealed class ScriptOnceGone : IJSRuntime, IJSObjectReference
+    {
+        private bool _isThere;
+
+        public List<string> Focused { get; } = [];
+
+        public ValueTask<T> InvokeAsync<T>(string identifier, object?[]? args) => InvokeAsync<T>(identifier, CancellationToken.None, args);
+
+        public ValueTask<T> InvokeAsync<T>(string identifier, CancellationToken cancellationToken, object?[]? args)
+        {
+            if (identifier == "focus")
+            {
+                Focused.AddRange((string[])args![0]!);
+            }
+            else if (!_isThere)
+            {
+                _isThere = true;
+                return ValueTask.FromException<T>(new JSException("Failed to fetch dynamically imported module"));
+            }
+
+            return ValueTask.FromResult(this is T module ? module : default!);
+        }
+
+        public ValueTask DisposeAsync() => ValueTask.CompletedTask;
     }
 
     private static Task TapAsync<T>(IRenderedComponent<T> page, string place)
