@@ -1,7 +1,7 @@
-using Gatewright.Core.Checking;
 using Gatewright.Core.Judging;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Standing;
+using Gatewright.Journal.Views;
 
 namespace Gatewright.Journal.Rounds;
 
@@ -27,11 +27,9 @@ public static class DueBoats
 
         return check.Verdict.StaysAshore ? DueReason.Ashore
             : check.Verdict.Verdict == Verdict.Adjust ? DueReason.Adjust
-            : IsToldSince(check, boat.LastRead) ? DueReason.Told
+            : OpenReports.Of(boat.View).Count > 0 ? DueReason.Told
             : check.Verdict.Verdict == Verdict.Unsure ? DueReason.Doubt
             : boat.LastRead is { } day && today.DayNumber - day.DayNumber > LongestDays ? DueReason.LongAgo
             : null;
     }
-
-    private static bool IsToldSince(BoatCheck check, DateOnly? read) => check.Context.Reports.Any(r => r.Date is null || r.Date >= read);
 }

@@ -9,7 +9,7 @@ public enum DueReason
     /// <summary>It was judged `adjust`.</summary>
     Adjust,
 
-    /// <summary>Something was told of it since it was last read: a knock, a crab.</summary>
+    /// <summary>Something was told of it and is not seen to: a knock, a crab.</summary>
     Told,
 
     /// <summary>It was mended or changed, and not read since.</summary>

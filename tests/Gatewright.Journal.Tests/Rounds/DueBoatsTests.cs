@@ -1,9 +1,11 @@
 using Gatewright.Core;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
+using Gatewright.Core.Measuring;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Rounds;
 using Gatewright.Journal.Standing;
+using Gatewright.Journal.Views;
 
 namespace Gatewright.Journal.Tests.Rounds;
 
@@ -48,6 +50,29 @@ public sealed class DueBoatsTests
         _clubs.Add(new Reported(RoundClubs.Boat, ReportKind.DownToOneSide, Side: Side.Port, Date: RoundClubs.Day.AddDays(-1)));
         _clubs.ReadAll(4, RoundClubs.Day);
         Assert.Null(Reason());
+    }
+
+    [Fact]
+    public void Told_of_a_gate_that_was_not_read_when_another_was_it_is_due_as_long_as_the_mark_says_so()
+    {
+        _clubs.ReadAll(4, RoundClubs.Day);
+        _clubs.Add(
+            new Reported(RoundClubs.Boat, ReportKind.Knock, 1, Side.Port, Date: RoundClubs.Day.AddDays(1)),
+            new BoatLaid("next", RoundClubs.Boat, Lie.Upright, LevelBasis.Read, 0, 0, Date: RoundClubs.Day.AddDays(2)),
+            new ReadingTaken("next", RoundClubs.Boat, ReadItem.Gate, 1, Side.Starboard, 4, Station.Abeam));
+        Assert.NotEmpty(OpenReports.Of(_clubs.View));
+        Assert.Equal(DueReason.Told, Reason());
+    }
+
+    [Fact]
+    public void Told_of_and_read_on_one_day_the_journals_order_decides()
+    {
+        _clubs.Add(new Reported(RoundClubs.Boat, ReportKind.DownToOneSide, Side: Side.Port, Date: RoundClubs.Day));
+        _clubs.ReadAll(4, RoundClubs.Day);
+        Assert.Null(Reason());
+
+        _clubs.Add(new Reported(RoundClubs.Boat, ReportKind.DownToOneSide, Side: Side.Port, Date: RoundClubs.Day));
+        Assert.Equal(DueReason.Told, Reason());
     }
 
     [Fact]
