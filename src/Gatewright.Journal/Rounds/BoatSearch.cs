@@ -26,15 +26,15 @@ public static class BoatSearch
         return boats.FirstOrDefault(b => HasCode(b, code.Trim()));
     }
 
-    // A label may carry an address that ends in the boat's key, so that any phone's camera leads to the boat.
+    // A key is typed in small letters or capitals, as a phone writes them; a label may carry an address that ends in the boat's key, so that any phone's camera leads to the boat.
     private static bool HasCode(BoatView boat, string code) =>
         code.Equals(boat.Properties["code"], StringComparison.OrdinalIgnoreCase)
-        || code == boat.Key
+        || code.Equals(boat.Key, StringComparison.OrdinalIgnoreCase)
         || code.EndsWith("/boat/" + Uri.EscapeDataString(boat.Key), StringComparison.Ordinal)
         || IsOfSeat(code, boat.Key);
 
     // A seat's label has the boat's key, a slash and its number, or the address of one of its gates.
     private static bool IsOfSeat(string code, string key) =>
-        (code.StartsWith(key + "/", StringComparison.Ordinal) && int.TryParse(code.AsSpan(key.Length + 1), NumberStyles.None, CultureInfo.InvariantCulture, out _))
+        (code.StartsWith(key + "/", StringComparison.OrdinalIgnoreCase) && int.TryParse(code.AsSpan(key.Length + 1), NumberStyles.None, CultureInfo.InvariantCulture, out _))
         || code.Contains("/boat/" + Uri.EscapeDataString(key) + "/gate/", StringComparison.Ordinal);
 }

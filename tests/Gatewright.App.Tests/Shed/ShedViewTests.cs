@@ -39,4 +39,34 @@ public class ShedViewTests
         await Task.Delay(200, Xunit.TestContext.Current.CancellationToken);
         Assert.All(said, Assert.Empty);
     }
+
+    [Theory]
+    [InlineData("r-17", "heron", "racks/lower")]
+    [InlineData("Oar-3", "teal", "oars/oar-3")]
+    [InlineData("https://gates.example/app/oars/oar-3", "teal", "oars/oar-3")]
+    [InlineData("oar-4", null, "oars/oar-4")]
+    [InlineData("h-2", "heron", null)]
+    [InlineData("Teal/2", "teal", null)]
+    [InlineData("2-", "teal", null)]
+    [InlineData("nothing", null, null)]
+    public async Task The_code_on_a_label_finds_the_boats_it_belongs_to(string code, string? boat, string? page)
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.RecordElsewhereAsync(
+            Set(Things.Rack, "lower", ("name", "Lower"), ("code", "R-17")),
+            Set(Things.Boat, "heron", ("name", "Heron"), ("class", "1x"), ("rack", "lower"), ("code", "H-2")),
+            Set(Things.Boat, "teal", ("name", "Teal"), ("class", "2-")),
+            Set(Things.Oar, "oar-3", ("name", "Red 3"), ("boat", "teal"), ("seat", "2"), ("side", "port")),
+            Set(Things.Oar, "oar-4", ("name", "Red 4")));
+        IRenderedComponent<ShedView> shed = club.Page.Render<ShedView>();
+        shed.WaitForElement("#search");
+
+        await shed.InvokeAsync(() => shed.Find("#search").InputAsync(new() { Value = code }));
+
+        Assert.Equal(boat is null ? [] : [$"boat/{boat}"], shed.FindAll(".boat-link").Select(n => n.GetAttribute("href")));
+        Assert.Equal(page, shed.FindAll("#of-label").SingleOrDefault()?.GetAttribute("href"));
+    }
+
+    private static ThingSet Set(string thing, string key, params (string Field, string Value)[] fields) =>
+        new(thing, key, fields.ToDictionary(f => f.Field, f => (string?)f.Value));
 }

@@ -59,6 +59,19 @@ public class CodeTests
         }
     }
 
+    [Theory]
+    [InlineData("https://gates.example", LabelKind.Racks)]
+    [InlineData(null, LabelKind.Racks)]
+    [InlineData("https://gates.example", LabelKind.Oars)]
+    [InlineData(null, LabelKind.Oars)]
+    public void What_is_read_off_the_label_of_a_rack_or_an_oar_finds_that_rack_or_oar(string? address, LabelKind kind)
+    {
+        IReadOnlyList<Label> labels = new ClubLabels(Printed.Full.Club, ExampleClub.Imprint(), address).Of(kind, []);
+        Assert.NotEmpty(labels);
+        Assert.All(labels, label => Assert.Equal(label.Title, LabelSearch.Of(Printed.Full.Club, label.Code)?.Title));
+        Assert.All(labels, label => Assert.Equal(label.Title, LabelSearch.Of(Printed.Full.Club, label.Typed)?.Title));
+    }
+
     [Fact]
     public void A_code_that_the_club_has_set_stands_on_the_label_as_it_is()
     {
