@@ -231,17 +231,11 @@ public sealed partial class ReadPage
         FocusThen("#ashore");
     });
 
-    /// <summary>Said here, it is remembered here: who reads on after the page was loaded anew is not asked once more.</summary>
-    private async Task KeepAsync()
+    private Task KeepAsync() => DoAsync(async desk =>
     {
-        Guid? kept = _desk?.Told?.Entry;
-        Go(d => d.Keep());
+        await desk.KeepAsync();
         FocusThen(OnPad, "#story");
-        if (kept is { } entry)
-        {
-            await DoAsync(_ => Rounds.KeepAsync(Rounds.Plan.Keeping(entry)));
-        }
-    }
+    });
 
     private Task EndAsync() => DoAsync(async _ =>
     {

@@ -14,7 +14,6 @@ public sealed class ReadingDesk
     private readonly ClubInHand _inHand;
     private readonly RoundPlan _plan;
     private readonly Stack<Guid> _beside = [];
-    private readonly HashSet<Guid> _kept;
     private Club? _seen;
     private Station _station;
 
@@ -27,7 +26,6 @@ public sealed class ReadingDesk
     public ReadingDesk(ClubInHand inHand, RoundPlan plan, string round, string boat, ReadingStep? asked)
     {
         (_inHand, _plan, Round) = (inHand, plan, round);
-        _kept = [.. plan.Kept ?? []];
         View = new(inHand.Club, boat);
         Gates = BoatGates.Of(inHand.Club, View);
         var here = new BoatInRound(View, round);
@@ -149,12 +147,13 @@ public sealed class ReadingDesk
         }
     }
 
-    /// <summary>Leaves the reading that is told of as it is.</summary>
-    public void Keep()
+    /// <summary>Records that the reading that is told of is no slip: no device asks about it once more, or takes it back by itself.</summary>
+    public async Task KeepAsync()
     {
         if (Told is { Entry: { } entry })
         {
-            _kept.Add(entry);
+            await _inHand.RecordAsync(new ReadingKept(View.Key, entry));
+            Look();
             Told = Told with { IsKept = true };
         }
     }
@@ -194,9 +193,9 @@ public sealed class ReadingDesk
         ? (Things.Gate, Things.GateKey(View.Key, gate))
         : (Things.Boat, View.Key);
 
-    /// <summary>The slip that a value puts right: of those that nobody has kept, one that the member here may take back.</summary>
+    /// <summary>The slip that a value puts right, where the member here may take it back.</summary>
     private Recorded? ToTakeBack(decimal value) =>
-        Walk.PutRight(value, Laying) is { } slip && !_kept.Contains(slip.Entry.Id) && _inHand.MayTakeBack(slip) ? slip : null;
+        Walk.PutRight(value, Laying) is { } slip && _inHand.MayTakeBack(slip) ? slip : null;
 
     /// <summary>A key for a thing that is new.</summary>
     private static string NewKey() => Guid.CreateVersion7().ToString("N");

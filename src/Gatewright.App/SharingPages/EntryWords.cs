@@ -19,6 +19,7 @@ public static class EntryWords
             RoundEnded => nameof(RoundEnded),
             BoatLaid => nameof(BoatLaid),
             ReadingTaken => nameof(ReadingTaken),
+            ReadingKept => nameof(ReadingKept),
             RackLevelRead => nameof(RackLevelRead),
             GaugeReversed => nameof(GaugeReversed),
             Reported => nameof(Reported),

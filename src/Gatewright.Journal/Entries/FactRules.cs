@@ -42,6 +42,7 @@ internal static class FactRules
             case OarRead read: OarRules.Check(read, book); break;
             case ChangePlanned change: ChangeRules.Check(change, book); break;
             case MeasureSet set: Check(set, book); break;
+            case ReadingKept kept: book.Boat("boat", kept.Boat); break;
         }
     }
 

@@ -50,4 +50,5 @@ namespace Gatewright.Journal.Facts;
 [JsonSerializable(typeof(OarRead))]
 [JsonSerializable(typeof(ChangePlanned))]
 [JsonSerializable(typeof(MeasureSet))]
+[JsonSerializable(typeof(ReadingKept))]
 internal sealed partial class FactJson : JsonSerializerContext;

@@ -32,6 +32,7 @@ public static class FactKinds
         FactKind.Of("oar-read", json => json.OarRead),
         FactKind.Of("change-planned", json => json.ChangePlanned),
         FactKind.Of("measure-set", json => json.MeasureSet),
+        FactKind.Of("reading-kept", json => json.ReadingKept),
     ];
 
     private static readonly Dictionary<string, FactKind> ByName = All.ToDictionary(k => k.Name);

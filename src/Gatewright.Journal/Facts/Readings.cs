@@ -48,6 +48,11 @@ public sealed record ReadingTaken(
     string? Gauge = null,
     string? Job = null) : Fact;
 
+/// <summary>A reading that looked like a slip was said to be none: it holds beside what is read there next.</summary>
+/// <param name="Boat">The boat.</param>
+/// <param name="Reading">The entry of the reading.</param>
+public sealed record ReadingKept(string Boat, Guid Reading) : Fact;
+
 /// <summary>How a boat's level was known while it was read.</summary>
 [JsonConverter(typeof(KebabEnumConverter<LevelBasis>))]
 public enum LevelBasis

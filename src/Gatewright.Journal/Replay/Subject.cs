@@ -26,6 +26,7 @@ public readonly record struct Subject(string Thing, string Key)
         ThingSet set => new(set.Thing, set.Key),
         BoatLaid laid => Boat(laid.Boat),
         ReadingTaken reading => Boat(reading.Boat),
+        ReadingKept kept => Boat(kept.Boat),
         Reported report => Boat(report.Boat),
         Held held => Boat(held.Boat),
         Released released => Boat(released.Boat),

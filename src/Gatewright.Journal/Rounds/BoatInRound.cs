@@ -57,13 +57,14 @@ public sealed class BoatInRound
     public decimal? ValueBeforeLast(ReadingStep step) => At(step).Skip(1).Select(Value).FirstOrDefault();
 
     /// <summary>
-    /// The last reading of a step, where it was taken as the boat lies now and was asked about as a slip; null otherwise.
+    /// The last reading of a step, where it was taken as the boat lies now and was asked about as a slip that nobody has kept; null otherwise.
     /// Whether it was is told by the journal alone, as it was when the value was tapped: by the reading before it.
     /// </summary>
     public Recorded? AskedAbout(ReadingStep step) =>
         At(step).FirstOrDefault() is { Fact: ReadingTaken taken } last
         && taken.Lying == Laid?.Lying
         && Slip.May(taken.Value, ValueBeforeLast(step))
+        && !IsKept(last)
             ? last
             : null;
 
@@ -79,6 +80,8 @@ public sealed class BoatInRound
                 && (slip.Lying, ReadingStep.Of(slip)) == (right.Lying, ReadingStep.Of(right)))
             .Retraction;
     }
+
+    private bool IsKept(Recorded reading) => Boat.Others.Any(r => r.Fact is ReadingKept kept && kept.Reading == reading.Entry.Id);
 
     private static bool IsWith(Entry reading, Entry retraction) => retraction.Device == reading.Device
         && retraction.Time > reading.Time

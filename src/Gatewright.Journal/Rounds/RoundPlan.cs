@@ -13,10 +13,8 @@ namespace Gatewright.Journal.Rounds;
 /// <param name="Boats">Its boats' keys, in the order in which they are read.</param>
 /// <param name="Stations">The stations that are read.</param>
 /// <param name="Gauge">The gauge's key; null for one that is not named.</param>
-/// <param name="Kept">The entries of readings that were asked about as slips in the round under way and said to be none; null for no such.</param>
 public sealed record RoundPlan(
-    string? Round, DateOnly? Day, IReadOnlyList<string> Boats, IReadOnlyList<Station> Stations, string? Gauge,
-    IReadOnlyList<Guid>? Kept = null)
+    string? Round, DateOnly? Day, IReadOnlyList<string> Boats, IReadOnlyList<Station> Stations, string? Gauge)
 {
     /// <summary>No round yet: abeam, a gauge without a name.</summary>
     public static RoundPlan None { get; } = new(null, null, [], [Station.Abeam], null);
@@ -41,16 +39,13 @@ public sealed record RoundPlan(
 
     /// <summary>A round that begins.</summary>
     public RoundPlan Begun(string round, DateOnly day, IReadOnlyList<string> boats) =>
-        this with { Round = round, Day = day, Boats = boats, Kept = null };
+        this with { Round = round, Day = day, Boats = boats };
 
     /// <summary>The same round with a boat more, if it has not that boat.</summary>
     public RoundPlan With(string boat) => Boats.Contains(boat) ? this : this with { Boats = [.. Boats, boat] };
 
-    /// <summary>The same round with one reading more of which was said that it is no slip.</summary>
-    public RoundPlan Keeping(Guid reading) => this with { Kept = [.. Kept ?? [], reading] };
-
     /// <summary>After its round: how it was read is kept for the next.</summary>
-    public RoundPlan Ended() => this with { Round = null, Day = null, Boats = [], Kept = null };
+    public RoundPlan Ended() => this with { Round = null, Day = null, Boats = [] };
 
     /// <summary>The boat that comes after one: the next in order of which nothing was read; null when there is none.</summary>
     /// <param name="boat">The boat.</param>

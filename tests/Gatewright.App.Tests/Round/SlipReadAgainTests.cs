@@ -84,21 +84,38 @@ public sealed class SlipReadAgainTests
     }
 
     [Fact]
-    public async Task Kept_it_stays_even_by_a_page_loaded_anew_that_remembers_so()
+    public async Task Kept_it_stays_and_the_journal_says_so_to_whoever_reads_there_next()
     {
         await using ClubOnDevice club = await WithTealAsync();
         ReadingDesk desk = await SlippedAsync(club);
         Guid kept = desk.Told!.Entry!.Value;
-        desk.Keep();
+
+        await desk.KeepAsync();
+
+        Assert.False(desk.Told!.IsAsked);
+        Assert.Equal(new ReadingKept("teal", kept), Assert.Single(club.Recorded<ReadingKept>()));
         desk.GoTo(desk.Walk.Order[0]);
         await desk.RecordAsync(4.0m);
         Assert.Equal([-1.5m, 4.0m], desk.Walk.Boat.Values(desk.Walk.Order[0]));
         await desk.UndoAsync();
 
-        var again = new ReadingDesk(club.InHand, RoundPlan.None.Keeping(kept), "round", "teal", null);
+        ReadingDesk again = Desk(club);
         again.GoTo(again.Walk.Order[0]);
         await again.RecordAsync(4.0m);
         Assert.Equal([-1.5m, 4.0m], again.Walk.Boat.Values(again.Walk.Order[0]));
+    }
+
+    [Fact]
+    public async Task Kept_it_can_still_be_undone()
+    {
+        await using ClubOnDevice club = await WithTealAsync();
+        ReadingDesk desk = await SlippedAsync(club);
+        await desk.KeepAsync();
+
+        await desk.UndoAsync();
+
+        Assert.Empty(desk.Walk.Boat.Values(desk.Walk.Order[0]));
+        Assert.Equal(-1.5m, desk.TakenBack!.Value);
     }
 
     [Fact]

@@ -41,6 +41,7 @@ public sealed class FactKindsTests
         { "oar-read", 1, """{"oar":"o1","item":"length","value":3755,"unit":"mm"}""" },
         { "change-planned", 1, """{"job":"c1","boat":"heron","rig":"Regatta","steps":[{"text":"set it","seat":3,"parts":[],"side":"port","measure":"spread","value":84.5,"u":0.3,"laidBy":false,"turnsSide":false,"refits":true},{"text":"put it in","seat":3,"parts":[{"part":"insert","size":4,"count":1}],"side":"port","insert":4,"laidBy":false,"turnsSide":false,"refits":true},{"text":"bring it","seat":3,"parts":[],"side":"port","rigger":"r3","laidBy":false,"turnsSide":true,"refits":true}],"again":[{"item":"spread","seat":3,"after":[0],"from":84,"to":85},{"item":"pitch-catch","seat":3,"after":[0,1],"side":"port"}]}""" },
         { "measure-set", 1, """{"boat":"heron","measure":"spread","seat":3,"value":84.5,"unit":"cm","u":0.3,"side":"port","date":"2026-10-10"}""" },
+        { "reading-kept", 1, """{"boat":"heron","reading":"01900000-0000-7000-8000-000000000001"}""" },
         { "measure", 1, """{"boat":"heron","measure":"spread","seat":3,"value":84.5,"unit":"cm","side":"port"}""" },
     };
 

@@ -35,6 +35,7 @@ internal static class FactWords
         OarRead read => FormattableString.Invariant($"{read.Item.Word()}: {read.Value} {OarUnit(read)}"),
         StockChanged stock => FormattableString.Invariant($"{stock.Part} {stock.Size}: {stock.Change:+0;-0;0}"),
         StockCounted stock => FormattableString.Invariant($"{stock.Part} {stock.Size}: {stock.Count} counted"),
+        ReadingKept => "a reading that looked like a slip is kept",
         RackLevelRead level => FormattableString.Invariant($"level read: bow high {level.BowHigh}°, port low {level.PortLow}°"),
         GaugeReversed gauge => FormattableString.Invariant($"turned end for end: {gauge.First}°, then {gauge.Turned}°"),
         RoundStarted round => $"round {round.Round} began",

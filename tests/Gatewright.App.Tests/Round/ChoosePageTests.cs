@@ -1,0 +1,39 @@
+using System.Globalization;
+using Bunit;
+using Gatewright.App.Round;
+using Gatewright.App.Tests.World;
+using Gatewright.Journal.Facts;
+
+namespace Gatewright.App.Tests.Round;
+
+/// <summary>The boats of a round are found by the labels of what belongs to them.</summary>
+public sealed class ChoosePageTests
+{
+    public ChoosePageTests() => CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo("en");
+
+    [Theory]
+    [InlineData("https://gates.example/app/racks/lower", "Heron", 0, true)]
+    [InlineData("https://gates.example/app/oars/oar-3", "Teal", 0, true)]
+    [InlineData("https://gates.example/app/boat/teal", "Teal", 1, true)]
+    [InlineData("https://gates.example/app/oars/oar-9", null, 0, false)]
+    public async Task What_the_camera_reads_off_a_label_shows_its_boats_and_picks_the_one_it_names(string code, string? boat, int picked, bool isKnown)
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.RecordElsewhereAsync(
+            Set(Things.Rack, "lower", ("name", "Lower")),
+            Set(Things.Boat, "heron", ("name", "Heron"), ("class", "1x"), ("rack", "lower")),
+            Set(Things.Boat, "teal", ("name", "Teal"), ("class", "2-")),
+            Set(Things.Oar, "oar-3", ("name", "Red 3"), ("boat", "teal")));
+        IRenderedComponent<ChoosePage> page = club.Page.Render<ChoosePage>();
+        page.WaitForElement("#search");
+
+        await page.InvokeAsync(() => page.FindComponent<ScanCode>().Instance.Found(code));
+
+        Assert.Equal(boat is null ? [] : [boat], page.FindAll(".rack .what > span:first-child").Select(n => n.TextContent.Split(' ')[0]));
+        Assert.Equal(picked, page.FindAll(".rack input[checked]").Count);
+        Assert.Equal(isKnown, page.FindAll("[role=alert]").Count == 0);
+    }
+
+    private static ThingSet Set(string thing, string key, params (string Field, string Value)[] fields) =>
+        new(thing, key, fields.ToDictionary(f => f.Field, f => (string?)f.Value));
+}
