@@ -7,6 +7,7 @@ using Gatewright.Core.Diagnosing;
 using Gatewright.Journal.Entries;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
+using Gatewright.Journal.Reporting;
 using Gatewright.Journal.Views;
 using Gatewright.Words;
 
@@ -74,10 +75,20 @@ public sealed class RecordWords(Texts<BoatTexts> texts, ClubInHand inHand, Membe
     private static CausePart Part(JobPlanned job) =>
         new(job.Cause, job is { Seat: { } seat, Side: { } side } ? new GatePlace(seat, side) : null);
 
-    /// <summary>What was told and where, without the words of whoever told it.</summary>
-    public static string Briefly(Reported told)
+    /// <summary>What was told and where, a report or damage, without the words of whoever told it.</summary>
+    public static string Briefly(Recorded told)
     {
         ArgumentNullException.ThrowIfNull(told);
+        return told.Fact switch
+        {
+            Reported report => Briefly(report),
+            Noted note => Damage.Briefly(BoatRemarks.GateOf(new(note.Thing, note.Key)), Said.Words),
+            _ => string.Empty,
+        };
+    }
+
+    private static string Briefly(Reported told)
+    {
         return Said.Words.Names.Report(new Report(
             told.Kind,
             told is { Seat: { } seat, Side: { } side } ? new GatePlace(seat, side) : null,

@@ -41,15 +41,8 @@ public static class Figures
     public static string Degrees(double value, int decimals = 2) =>
         Text(Math.Round((decimal)value, decimals, MidpointRounding.AwayFromZero), "0." + new string('0', decimals)) + "°";
 
-    /// <summary>A day with the month as a word, where figures alone would be read one way here and another there: "4 May 2026", in German "04.05.2026".</summary>
-    public static string Day(DateOnly day) => day.ToString(
-        CultureInfo.CurrentCulture.TwoLetterISOLanguageName == "de" ? "dd.MM.yyyy" : "d MMM yyyy", CultureInfo.CurrentCulture);
-
     /// <summary>A time of day by the device's clock: "18:05".</summary>
     public static string Clock(DateTimeOffset moment) => moment.LocalDateTime.ToString("HH:mm", CultureInfo.CurrentCulture);
-
-    /// <summary>A day and a time by the device's clock: "4 May 2026, 18:05".</summary>
-    public static string Moment(DateTimeOffset moment) => $"{Day(DateOnly.FromDateTime(moment.LocalDateTime))}, {Clock(moment)}";
 
     /// <summary>What somebody is typing, of the other sign.</summary>
     public static string Turned(string typed) => typed.StartsWith('\u2212') || typed.StartsWith('-') ? typed[1..] : TrueMinus + typed;

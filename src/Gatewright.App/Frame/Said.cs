@@ -38,5 +38,5 @@ internal static class Said
 
     /// <summary>A moment by this device's clock: "2026-03-14 17:05".</summary>
     public static string Moment(DateTimeOffset at) =>
-        $"{Day(DateOnly.FromDateTime(at.LocalDateTime))} {at.LocalDateTime.ToString("HH:mm", CultureInfo.InvariantCulture)}";
+        $"{Day(DateOnly.FromDateTime(at.LocalDateTime))} {Figures.Clock(at)}";
 }

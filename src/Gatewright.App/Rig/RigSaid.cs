@@ -26,7 +26,7 @@ public sealed class RigSaid(Wording say, RigHere here)
     /// <summary>"86.5 ± 0.3 cm".</summary>
     public string Figure(RigMeasure measure, RigEstimate figure) => say.Rig.Figure(figure, here.Unit(measure));
 
-    /// <summary>"86 ± 1.5 cm"; across the boat "at most 1 cm".</summary>
+    /// <summary>"86 cm, from 84.5 to 87.5"; from seat to seat "at most 1 cm".</summary>
     public string Target(RigTarget target) => say.Rig.Target(target, here.Unit(target.Measure));
 
     /// <summary>Why a figure is not good.</summary>
@@ -43,7 +43,4 @@ public sealed class RigSaid(Wording say, RigHere here)
     /// <summary>A figure as it was entered, with its unit: "86.5 cm", "42°".</summary>
     public static string Entered(RigUnit unit, decimal value) =>
         OnPad(unit, value) + (unit == RigUnit.Degrees ? "°" : " " + unit.Word());
-
-    /// <summary>A day as it is written here.</summary>
-    public static string Day(DateOnly day) => day.ToString("d", CultureInfo.CurrentCulture);
 }

@@ -309,6 +309,12 @@ public sealed partial class ReadPage
     /// <summary>The verdict on a gate whose face was read: a pin or a sleeve is judged by nothing alone.</summary>
     private GateVerdict? JudgedFace(TakenReading? taken) => taken is { Step: { Item: ReadItem.Gate, Gate: var gate } } ? Judged(gate) : null;
 
+    /// <summary>Why what was just read is judged by another figure than the one that was entered.</summary>
+    private string? Entered(ReadingDesk desk) =>
+        desk.Told?.Step.Station is { } at && JudgedFace(desk.Told)?.At(at) is { Read: true } pitch
+            ? desk.Face?.Why(Say, pitch.Pitch.Value.Degrees, pitch.Repeats)
+            : null;
+
     private OarAngle? OarAt(BoatClass boatClass) => Now is { Station: { } station }
         ? MeasuringSettings.Default.Angles(boatClass.Rowing).At(station)
         : null;

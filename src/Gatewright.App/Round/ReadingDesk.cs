@@ -1,6 +1,7 @@
 using Gatewright.App.Device;
 using Gatewright.Core;
 using Gatewright.Core.Judging;
+using Gatewright.Core.Measuring;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Rounds;
@@ -55,6 +56,9 @@ public sealed class ReadingDesk
 
     /// <summary>The reading that is told of under the plan; null for none.</summary>
     public TakenReading? Told { get; private set; }
+
+    /// <summary>The reading that is told of, with level and zero taken out; null for none, and where it is of no face.</summary>
+    public CorrectedFace? Face => Told is not null && Walk.Boat.Last is { } last ? CorrectedFace.Of(View, last, MeasuringSettings.Default) : null;
 
     /// <summary>What was taken back last; null for nothing.</summary>
     public TakenReading? TakenBack { get; private set; }

@@ -124,7 +124,7 @@ internal sealed class KnownRigs
     /// <summary>The rig that a crew wants: by the club's targets, else by the starting ones.</summary>
     public TargetRig ForCrew(Crew crew, RigOfBoat rig, string boat)
     {
-        string name = Words.Wording.English.Rig.Crew(crew);
+        string name = Words.Wording.English.Rig.TargetsFor(crew);
         return KeyOf(boat) is { } key && new BoatView(_club, key) is var view && TargetsView.Of(_club, view, crew) is { } targets
             ? CrewRig.Of(name, rig, targets, ClubSettings.Of(_club, view))
             : CrewRig.Of(name, rig, RigTargets.Starting(rig.Class, crew), Standard.Club);

@@ -7,7 +7,7 @@ namespace Gatewright.Cli.Rigs;
 /// <summary>Targets of the rig in a sentence.</summary>
 internal static class RigTargetWords
 {
-    /// <summary>"Targets for women: span 159.3 ± 2 cm, …." Those of what was measured; all where nothing was.</summary>
+    /// <summary>"Targets for women: span 159.3 cm, from 157.3 to 161.3; …." Those of what was measured; all where nothing was.</summary>
     public static string Of(ShedRig rig, bool inInches)
     {
         IEnumerable<RigTarget> targets = rig.Targets.All.Where(t => t.Aspect == RigAspect.Value);
@@ -16,7 +16,7 @@ internal static class RigTargetWords
             targets = verdict.Figures.Select(f => f.Target).OfType<RigTarget>().Distinct();
         }
 
-        string all = string.Join(", ", targets.Select(t => $"{Named(t)} {English.Rig.Target(t, UnitOf(t.Measure, inInches))}"));
+        string all = string.Join("; ", targets.Select(t => $"{Named(t)} {English.Rig.Target(t, UnitOf(t.Measure, inInches))}"));
         string crew = rig.Targets.Crew is { } known ? English.Rig.Crew(known) : English.Rig.AnyCrew;
         return all.Length == 0 ? $"No targets of what was measured, for {crew}." : $"Targets for {crew}: {all}. gatewright targets says where each comes from.";
     }

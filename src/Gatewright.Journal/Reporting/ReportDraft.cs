@@ -64,13 +64,16 @@ public sealed record ReportDraft(
 
     private static string Told(ReportSubject what, ReportPlace where, string? text, Wording say)
     {
-        string place = (what.Kind(), where) switch
+        if (what.Kind() is not { } kind)
         {
-            ({ } kind, ReportPlace.AtGate at) => say.Names.Report(new Report(kind, at.Gate)),
-            ({ } kind, ReportPlace.OnSide on) => say.Names.Report(new Report(kind, null, on.Of)),
-            ({ } kind, _) => say.Names.Report(kind),
-            (null, ReportPlace.AtGate at) => $"{say.Names.Damage}, {say.Names.Gate(at.Gate)}",
-            _ => say.Names.Damage,
+            return Damage.Text((where as ReportPlace.AtGate)?.Gate, text, say);
+        }
+
+        string place = where switch
+        {
+            ReportPlace.AtGate at => say.Names.Report(new Report(kind, at.Gate)),
+            ReportPlace.OnSide on => say.Names.Report(new Report(kind, null, on.Of)),
+            _ => say.Names.Report(kind),
         };
         return Sentence.Capital(text is null ? place : $"{place}: {text}");
     }

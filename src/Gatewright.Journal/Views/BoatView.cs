@@ -53,6 +53,16 @@ public sealed class BoatView
     /// <summary>All that is no reading, and of many years much less: what is asked of it at each tap does not go through the readings.</summary>
     internal IReadOnlyList<Recorded> Others => _others;
 
+    /// <summary>The notes on it and on its gates, each with its gate; none on gates while its class is not known.</summary>
+    internal IEnumerable<(Recorded Note, GatePlace? Gate)> Notes => _others
+        .Where(r => r.As<Noted>() is not null)
+        .Select(r => (r, (GatePlace?)null))
+        .Concat(Enumerable.Range(1, Class?.Seats ?? 0)
+            .SelectMany(seat => Enum.GetValues<Side>().Select(side => new GatePlace(seat, side)))
+            .SelectMany(gate => _club.About(new(Things.Gate, Things.GateKey(Key, gate)))
+                .Where(r => r.As<Noted>() is not null)
+                .Select(r => (r, (GatePlace?)gate))));
+
     /// <summary>The retractions that hold, of whatever in the club, oldest first.</summary>
     internal IEnumerable<(Recorded Retraction, Recorded Back)> TakenBack => _club.About(Subject.Journal)
         .Where(r => r.As<Retracted>() is not null)
@@ -99,8 +109,12 @@ public sealed class BoatView
         _until is null || job.Done is not { } done || RecordedOrder.Instance.Compare(done, _until) < 0;
 
     /// <summary>What was read to prove a job, as the core takes it; nothing while the boat's class is not known.</summary>
-    internal IReadOnlyList<Reading> ReadingsOf(string job, MeasuringSettings settings) => Class is { } boatClass
-        ? new ReadingsView(_club, _others, boatClass, settings).Readings(_readings.Where(r => r.Fact is ReadingTaken taken && taken.Job == job))
+    internal IReadOnlyList<Reading> ReadingsOf(string job, MeasuringSettings settings) =>
+        AsRead(_readings.Where(r => r.Fact is ReadingTaken taken && taken.Job == job), settings, isNamed: true);
+
+    /// <summary>Readings as the core takes them; none while the boat's class is not known, and none whose lying is not here.</summary>
+    internal IReadOnlyList<Reading> AsRead(IEnumerable<Recorded> readings, MeasuringSettings settings, bool isNamed = false) => Class is { } boatClass
+        ? new ReadingsView(_club, _others, boatClass, settings, isNamed).Readings(readings)
         : [];
 
     /// <summary>The readings of gates' faces at one station that speak of them as they are; null until the class is known.</summary>

@@ -1,18 +1,24 @@
+using Gatewright.Core;
 using Gatewright.Core.Measuring;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
+using Gatewright.Journal.Reporting;
 
 namespace Gatewright.Journal.Views;
 
-/// <summary>What was told of a boat and not seen to: its gate neither mended nor read since, or no gate if it is of the whole boat.</summary>
+/// <summary>
+/// What was told of a boat and not seen to: of a report, that its gate is neither mended nor read since, or no gate if it is of the
+/// whole boat; of damage, that since then neither a release says what was done nor a job or a mending at its place has ended.
+/// </summary>
 public static class OpenReports
 {
-    /// <summary>The reports, newest first.</summary>
+    /// <summary>The reports and the notes of damage, newest first.</summary>
     public static IReadOnlyList<Incident> Of(BoatView boat)
     {
         ArgumentNullException.ThrowIfNull(boat);
         List<Recorded> told = [.. boat.Others.Where(r => r.Fact is Reported)];
-        if (told.Count == 0)
+        List<(Recorded Note, GatePlace? Gate)> damage = [.. boat.Notes.Where(n => Damage.Is((Noted)n.Note.Fact))];
+        if (told.Count == 0 && damage.Count == 0)
         {
             return [];
         }
@@ -21,9 +27,18 @@ public static class OpenReports
         var changes = new GateChanges(boat);
         return [.. told
             .Where(t => !changes.IsMended(t) && !boat.Readings.Any(r => IsOfItsGate(r, t) && days.Compare(r, t) > 0))
+            .Concat(damage.Where(d => !SeesTo(boat, d.Gate).Any(r => days.Compare(r, d.Note) > 0)).Select(d => d.Note))
             .OrderByDescending(t => t, days)
             .Select(t => new Incident(t, days.Of(t), true))];
     }
+
+    /// <summary>Whether damage to a boat was told and not seen to.</summary>
+    public static bool HasDamage(BoatView boat) => Of(boat).Any(told => told.Record.Fact is Noted);
+
+    /// <summary>What sees to damage that was told before it: of a gate's damage, work at another gate does not.</summary>
+    private static IEnumerable<Recorded> SeesTo(BoatView boat, GatePlace? gate) => boat.Others
+        .Where(r => r.Fact is Released || (r.Fact is GateMended mended && gate is not null && gate == new GatePlace(mended.Seat, mended.Side)))
+        .Concat(boat.Jobs.Where(job => job.Done is not null && job.Gate == gate).Select(job => job.Done!));
 
     private static bool IsOfItsGate(Recorded reading, Recorded report) =>
         reading.Fact is ReadingTaken { Item: not ReadItem.Sleeve } taken

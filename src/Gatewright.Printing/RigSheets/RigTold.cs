@@ -67,7 +67,7 @@ internal sealed class RigTold(Imprint imprint, BoatRig rig)
         IEnumerable<string> targets = places
             .Select(p => rig.View.Targets?.Find(measure, RigAspect.Value, p))
             .OfType<RigTarget>()
-            .Select(Target)
+            .Select(_say.Rig.Column)
             .Distinct();
         string target = string.Join("; ", targets);
         return new(
@@ -86,8 +86,6 @@ internal sealed class RigTold(Imprint imprint, BoatRig rig)
         string name = $"{Sentence.Capital(_say.Rig.Measure(measure))}, {Unit(measure)}";
         return side is { } one ? $"{name}, {_say.Names.Side(one)}" : name;
     }
-
-    private string Target(RigTarget target) => $"{_say.Figures.Brief(target.Value)} ± {_say.Figures.Brief(target.Tolerance)}";
 
     private SheetValue? Value(RigMeasure measure, RigPlace place) => rig.Verdict?.Find(measure, place) is { } judged
         ? new(

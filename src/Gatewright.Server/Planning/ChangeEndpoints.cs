@@ -114,7 +114,7 @@ internal static class ChangeEndpoints
         if (crew is { } who)
         {
             var view = new BoatView(open.Club, boat);
-            return CrewRig.Of(Wording.English.Rig.Crew(who), rig, TargetsView.Of(open.Club, view, who)!, ClubSettings.Of(open.Club, view));
+            return CrewRig.Of(Wording.English.Rig.TargetsFor(who), rig, TargetsView.Of(open.Club, view, who)!, ClubSettings.Of(open.Club, view));
         }
 
         RigOfBoat? like = await RigAsync(open, other ?? boat, day).ConfigureAwait(false);

@@ -33,6 +33,30 @@ public sealed class LevelWords
     public string Cost(HullLevel level, MeasuringSettings settings) =>
         _say.Text($"LevelCost.{Way(level)}", _say.Figures.Brief(Math.Round(LevelEstimate.Of(level, settings).U.Degrees, 2)));
 
+    /// <summary>
+    /// Why a figure is not the one that was entered: "5.0° entered; 4.6° with the boat's level taken out"; null where both show
+    /// alike, and where nothing is known to tell them apart.
+    /// </summary>
+    /// <param name="entered">What was entered, degrees.</param>
+    /// <param name="shown">What is shown, degrees.</param>
+    /// <param name="isLevelOut">Whether a level that is not 0 was taken out.</param>
+    /// <param name="isZeroOut">Whether a gauge's zero that is not 0 was taken out.</param>
+    /// <param name="readings">How many readings the figure is the mean of, 1 or more.</param>
+    public string? Entered(double entered, double shown, bool isLevelOut, bool isZeroOut, int readings = 1)
+    {
+        string? mean = readings > 1 ? _say.Text("Entered.Mean", readings) : null;
+        string? taken = (isLevelOut, isZeroOut) switch
+        {
+            (true, true) => _say.Text("Entered.LevelAndZero"),
+            (true, false) => _say.Text("Entered.Level"),
+            (false, true) => _say.Text("Entered.Zero"),
+            _ => null,
+        };
+        string why = string.Join(", ", new[] { mean, taken }.OfType<string>());
+        (string before, string after) = (_say.Figures.Degrees(entered), _say.Figures.Degrees(shown));
+        return before == after || why.Length == 0 ? null : _say.Text("Entered.Is", before, after, why);
+    }
+
     private static string Way(HullLevel level) => level switch
     {
         HullLevel.Read => "Read",

@@ -1,6 +1,8 @@
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
+using Gatewright.Core.Geometry;
 using Gatewright.Core.Measuring;
+using Gatewright.Core.Mending;
 
 namespace Gatewright.Words.Suspected;
 
@@ -57,6 +59,21 @@ public sealed class CauseWords
         return part.Gate is { } gate ? _say.Text("Story.Part", cause, _say.Names.Gate(gate)) : cause;
     }
 
+    /// <summary>
+    /// What a remedy is for: "pin leans out (its top away from the hull)", the other way from where it brings the pin.
+    /// </summary>
+    public string Of(Remedy remedy)
+    {
+        ArgumentNullException.ThrowIfNull(remedy);
+        PinLean brings = remedy.Change.Pin;
+        return remedy.Part.Cause switch
+        {
+            Cause.PinAft when brings.Aft.Degrees != 0 => _say.Text(brings.Aft.Degrees < 0 ? "Cause.PinAft.Aft" : "Cause.PinAft.Forward"),
+            Cause.PinOut when brings.Out.Degrees != 0 => _say.Text(brings.Out.Degrees < 0 ? "Cause.PinOut.Out" : "Cause.PinOut.In"),
+            var cause => _say.Names.Cause(cause),
+        };
+    }
+
     /// <summary>"These readings cannot tell a wrong insert at seat 1 port from a pin leaning fore or aft at seat 1 port."</summary>
     public IEnumerable<string> Twins(BoatCheck check)
     {
@@ -66,9 +83,12 @@ public sealed class CauseWords
 
     /// <summary>"2.9° ± 0.4 out"; either way where it is too small to have a direction.</summary>
     internal string Directed(Estimate lean, string positive, string negative, string either) =>
-        Math.Abs(lean.Value.Degrees) < FigureWords.ShownStep / 2 ? _say.Text(either, _say.Figures.Loose(lean))
+        IsEitherWay(lean) ? _say.Text(either, _say.Figures.Loose(lean))
         : lean.Value.Degrees > 0 ? _say.Text(positive, _say.Figures.Loose(lean))
         : _say.Text(negative, _say.Figures.Loose(lean with { Value = -lean.Value }));
+
+    /// <summary>Whether an angle is too small to have a direction: it shows as 0.0.</summary>
+    internal static bool IsEitherWay(Estimate angle) => Math.Abs(angle.Value.Degrees) < FigureWords.ShownStep / 2;
 
     /// <summary>"one", "one and another", "one and another and a third".</summary>
     internal string And(IEnumerable<string> parts) => parts.Aggregate((one, other) => _say.Text("List.And", one, other));

@@ -1,6 +1,7 @@
 using Gatewright.Core;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
+using Gatewright.Core.Measuring;
 
 namespace Gatewright.Words.Suspected;
 
@@ -38,8 +39,13 @@ public sealed class SharedWords
 
     private string Lay(LevelDiagnosis level) => _say.Text(
         level.Lie.Lie == Lie.Upright ? "Lay.Upright" : "Lay.Inverted",
-        _say.Causes.Directed(level.BowHigh, "Lay.BowHigh", "Lay.BowLow", "Lay.BowHighOrLow"),
-        _say.Causes.Directed(level.PortLow, "Lay.PortLow", "Lay.StarboardLow", "Lay.PortOrStarboardLow"));
+        Tilted(level.BowHigh, "Lay.BowHigh", "Lay.BowLow", "Lay.BowHighOrLow"),
+        Tilted(level.PortLow, "Lay.PortLow", "Lay.StarboardLow", "Lay.PortOrStarboardLow"));
+
+    /// <summary>Which way it lay; where that is too small to have a direction, within what it lay level.</summary>
+    private string Tilted(Estimate tilt, string positive, string negative, string level) => CauseWords.IsEitherWay(tilt)
+        ? _say.Text(level, _say.Figures.Degrees(tilt.U.Degrees))
+        : _say.Causes.Directed(tilt, positive, negative, level);
 
     // A list that names no gauge may call its only one so: it has no name of its own.
     private string Gauge(string name) => name.Length == 0 || string.Equals(name, "gauge", StringComparison.OrdinalIgnoreCase) ? _say.Text("Shared.Gauge") : _say.Text("Shared.GaugeNamed", name);

@@ -64,9 +64,25 @@ public sealed class OarWords
     public string Laid(OarLaid laid) => _say.Text($"Oars.Laid.{laid}");
 
     /// <summary>The oars that go best together, or that there are not so many of which enough is known.</summary>
-    public string Matched(MatchedOars? match, int count) => match is null
-        ? _say.Text("Oars.NotSoMany", count)
-        : _say.Text("Oars.Matched", count, string.Join(", ", match.Oars.Select(o => o.Name)), _say.Figures.Degrees(match.Spread));
+    /// <param name="match">The oars; null where there are not so many.</param>
+    /// <param name="count">How many were asked for.</param>
+    /// <param name="pool">How many they were chosen from, where that is known: of all there are nothing was chosen.</param>
+    public string Matched(MatchedOars? match, int count, int? pool = null)
+    {
+        if (match is null)
+        {
+            return _say.Text("Oars.NotSoMany", count);
+        }
+
+        string spread = _say.Figures.Degrees(match.Spread);
+        return (count == pool, count) switch
+        {
+            (true, 2) => Pair(match) + ".",
+            (true, > 2) => _say.Text("Oars.MatchedAll", count, spread),
+            (_, 2) => _say.Text("Oars.MatchedTwo", Names(match), spread),
+            _ => _say.Text("Oars.Matched", count, Names(match), spread),
+        };
+    }
 
     /// <summary>A pair that goes well together: "A and B: 0.4 of the tolerance apart".</summary>
     public string Pair(MatchedOars pair)
@@ -77,6 +93,8 @@ public sealed class OarWords
 
     /// <summary>What a verdict within a set does not say.</summary>
     public string Rough => _say.Text("Oars.Rough");
+
+    private static string Names(MatchedOars match) => string.Join(", ", match.Oars.Select(o => o.Name));
 
     private string Digits(OarItem item, double value) => _say.Figures.Fixed(value, item == OarItem.Weight ? 2 : 1);
 }

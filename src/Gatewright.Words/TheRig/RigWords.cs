@@ -25,6 +25,9 @@ public sealed class RigWords
     /// <summary>"novices", "women".</summary>
     public string Crew(Crew crew) => _say.Text($"Rig.Crew.{crew}");
 
+    /// <summary>What a boat that is set for a crew is set to: "the targets for women".</summary>
+    public string TargetsFor(Crew crew) => _say.Text("Rig.TargetsFor", Crew(crew));
+
     /// <summary>Of whom nobody has said that they row it: "women and men".</summary>
     public string AnyCrew => _say.Text("Rig.Crew.Any");
 
@@ -59,14 +62,25 @@ public sealed class RigWords
     /// <summary>"86.5 ± 0.3 cm".</summary>
     public string Figure(RigEstimate figure, RigUnit unit) => Figure(figure, unit, null);
 
-    /// <summary>What a target asks for: "86 ± 1.5 cm", across the boat "at most 1 cm".</summary>
+    /// <summary>What a target asks for: "86 cm, from 84.5 to 87.5", from seat to seat "at most 1 cm". A ± beside it would be an uncertainty.</summary>
     public string Target(RigTarget target, RigUnit unit)
     {
         ArgumentNullException.ThrowIfNull(target);
-        string tolerance = _say.Figures.Brief(unit.FromOwn(target.Tolerance));
         return target.Aspect == RigAspect.Seats
-            ? _say.Text("Rig.Target.Seats", tolerance + Behind(unit))
-            : _say.Text("Figure.Bare", _say.Figures.Brief(unit.FromOwn(target.Value)), tolerance) + Behind(unit);
+            ? _say.Text("Rig.Target.Seats", Brief(target.Tolerance, unit) + Behind(unit))
+            : _say.Text(
+                "Rig.Target.Value",
+                Brief(target.Value, unit) + Behind(unit),
+                Brief(target.Value - target.Tolerance, unit),
+                Brief(target.Value + target.Tolerance, unit));
+    }
+
+    /// <summary>The same in a narrow column that says the unit: "86 (84.5–87.5)".</summary>
+    public string Column(RigTarget target)
+    {
+        ArgumentNullException.ThrowIfNull(target);
+        RigUnit own = target.Measure.Unit();
+        return $"{Brief(target.Value, own)} ({Brief(target.Value - target.Tolerance, own)}–{Brief(target.Value + target.Tolerance, own)})";
     }
 
     /// <summary>What a verdict on a rig says nothing of, and what comes before it.</summary>
@@ -80,7 +94,7 @@ public sealed class RigWords
     }
 
     /// <summary>Why a figure is not good, with the numbers.</summary>
-    /// <example>Seat 2: span 161.7 ± 0.2 cm, above 161.3 cm (target 159.3 ± 2 cm; chance that it is outside: 97 %).</example>
+    /// <example>Seat 2: span 161.7 ± 0.2 cm, above 161.3 cm (target 159.3 cm, from 157.3 to 161.3; chance that it is outside: 97 %).</example>
     public string Of(RigReason reason) => Of(reason, inInches: false);
 
     /// <summary>The same, lengths in inches where they are asked for.</summary>
@@ -92,7 +106,7 @@ public sealed class RigWords
         string place = Sentence.Capital(Place(at));
         string measure = Measure(reason.Measure);
         string figure = Figure(reason.Value, unit, reason.Limit);
-        string limit = _say.Figures.Brief(unit.FromOwn(reason.Limit)) + Behind(unit);
+        string limit = Brief(reason.Limit, unit) + Behind(unit);
         string target = reason.Target is { } known ? Target(known, unit) : string.Empty;
         string chance = _say.Figures.Percent(reason.Probability);
         string sentence = reason.Kind switch
@@ -108,6 +122,8 @@ public sealed class RigWords
             ? _say.Text("Sentence.Two", sentence, _say.Text("Reason.TooClose"))
             : sentence;
     }
+
+    private string Brief(double own, RigUnit unit) => _say.Figures.Brief(unit.FromOwn(own));
 
     private string Seat(RigPlace place) => Sentence.Capital(_say.Text("Place.Seat", place.Seat));
 

@@ -57,7 +57,7 @@ public class UsedTextsTests
         [typeof(OarsTexts)] = [.. new[] { nameof(OarForm.Length), nameof(OarForm.Inboard), nameof(OarForm.Weight) }.Select(f => "Wrong" + f), .. Of<OarItem>("Head")],
         [typeof(PrintingTexts)] = [.. PrintPage.Documents, .. PrintPage.Documents.Select(d => d + "Line"), .. PrintPage.Kinds.Select(k => "Of" + k)],
         [typeof(PeopleTexts)] = Enum.GetValues<Role>().SelectMany(r => new[] { r.Word(), r.Word() + "May" }),
-        [typeof(SettingsTexts)] = Of<Cause>(string.Empty),
+        [typeof(SettingsTexts)] = [.. Of<Cause>(string.Empty), .. new[] { "gates", "oars", "boats", "gauges" }.Select(n => n + "-one")],
         [typeof(StandardsTexts)] =
         [
             .. Stations.All.Select(s => s.Word()), .. Things.Fields[Things.Standard].Keys.Select(f => f + "Why"), .. Of<StandardFault>(string.Empty),

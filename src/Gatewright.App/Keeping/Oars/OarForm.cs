@@ -62,10 +62,13 @@ public sealed class OarForm
     }
 
     /// <summary>The shapes there are, with what they are called here; one that a club wrote otherwise is kept.</summary>
-    public static IEnumerable<(string Value, string Text)> Blades(string? now, Texts<OarsTexts> texts)
+    /// <param name="now">The one that is chosen; null for none.</param>
+    /// <param name="texts">The texts.</param>
+    /// <param name="otherwise">What holds where none is chosen: that of the set, or of its oars; null for nothing.</param>
+    public static IEnumerable<(string Value, string Text)> Blades(string? now, Texts<OarsTexts> texts, string? otherwise = null)
     {
         ArgumentNullException.ThrowIfNull(texts);
-        yield return (string.Empty, texts["BladeUnsaid"]);
+        yield return (string.Empty, otherwise ?? texts["BladeUnsaid"]);
         foreach (string shape in BladeShapes.All)
         {
             yield return (shape, OarsSaid.Blade(shape, texts));
