@@ -37,7 +37,8 @@ public sealed class SharedWords
 
     private static double LevelWrong(BoatCheck check) => check.Diagnosis.Probability(part => part.Cause == Cause.HullLevel);
 
-    private string Lay(LevelDiagnosis level) => _say.Text(
+    /// <summary>How a boat probably lay in one lying.</summary>
+    internal string Lay(LevelDiagnosis level) => _say.Text(
         level.Lie.Lie == Lie.Upright ? "Lay.Upright" : "Lay.Inverted",
         Tilted(level.BowHigh, "Lay.BowHigh", "Lay.BowLow", "Lay.BowHighOrLow"),
         Tilted(level.PortLow, "Lay.PortLow", "Lay.StarboardLow", "Lay.PortOrStarboardLow"));

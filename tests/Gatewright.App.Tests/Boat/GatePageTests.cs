@@ -2,6 +2,8 @@ using System.Globalization;
 using AngleSharp.Dom;
 using Bunit;
 using Gatewright.App.Boat;
+using Gatewright.Core;
+using Gatewright.Core.Measuring;
 using Gatewright.Journal.Facts;
 
 namespace Gatewright.App.Tests.Boat;
@@ -29,6 +31,20 @@ public sealed class GatePageTests
         Assert.Contains("taken back", page.Find("li.old").TextContent, StringComparison.Ordinal);
         Assert.Contains("Nothing was read", page.Find("section[aria-labelledby=gate-as-read]").TextContent, StringComparison.Ordinal);
         Assert.Single(boat.InHand.Club.All(), r => r.Fact is Retracted);
+    }
+
+    [Fact]
+    public async Task A_reading_says_what_comes_of_it_where_the_level_is_taken_out()
+    {
+        await using BoatInHand boat = await BoatInHand.StartAsync();
+        await boat.ReadAsync(Today, 4);
+        await boat.RecordAsync(
+            new BoatLaid("low", BoatInHand.Key, Lie.Upright, LevelBasis.Read, -0.5m, 0),
+            new ReadingTaken("low", BoatInHand.Key, ReadItem.Gate, 1, Side.Starboard, 3.5m, Station.Abeam));
+
+        IRenderedComponent<GatePage> page = boat.Gate();
+
+        Assert.Equal(["3.5° entered; 4.0° with the boat's level taken out"], page.FindAll("section[aria-labelledby=gate-taken] .entered").Select(e => e.TextContent));
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Bunit;
 using Gatewright.App.Jobs;
 using Gatewright.App.Tests.World;
@@ -57,6 +58,22 @@ public class RecheckPageTests
         await page.Find(".pad-here button").ClickAsync(new());
 
         Assert.Equal("dial", Read(club).Gauge);
+    }
+
+    [Theory]
+    [InlineData(0.4, "5.0° entered; 4.6° with the boat's level taken out")]
+    [InlineData(0, null)]
+    public async Task What_is_told_and_was_not_entered_says_why(double bowHigh, string? said)
+    {
+        CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo("en");
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.RecordElsewhereAsync([
+            .. Planned,
+            new BoatLaid("again", "teal", Lie.Upright, LevelBasis.Read, (decimal)bowHigh, 0),
+            new ReadingTaken("again", "teal", ReadItem.Gate, 1, Side.Starboard, 5, Station.Abeam, Job: "j"),
+        ]);
+
+        Assert.Equal(said, Page(club).FindAll(".now .entered").Select(e => e.TextContent).SingleOrDefault());
     }
 
     private static ReadingTaken Read(ClubOfTwo club) =>

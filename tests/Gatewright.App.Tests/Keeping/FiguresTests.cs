@@ -31,15 +31,15 @@ public class FiguresTests
     public void A_count_is_whole_and_not_below_nothing(string typed, int? count) => Assert.Equal(count, Figures.Count(typed));
 
     [Theory]
-    [InlineData("en", "\u22120.5", "+1.25", "4 May 2026")]
-    [InlineData("de", "\u22120,5", "+1,25", "04.05.2026")]
-    public void Numbers_and_days_are_written_in_the_language_of_the_page(string language, string minus, string plus, string day)
+    [InlineData("en", "\u22120.5", "+1.25")]
+    [InlineData("de", "\u22120,5", "+1,25")]
+    public void Numbers_are_written_in_the_language_of_the_page(string language, string minus, string plus)
     {
         CultureInfo before = CultureInfo.CurrentCulture;
         try
         {
             CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo(language);
-            Assert.Equal((minus, plus, day), (Figures.Text(-0.5m), Figures.WithSign(1.25m), Figures.Day(new(2026, 5, 4))));
+            Assert.Equal((minus, plus), (Figures.Text(-0.5m), Figures.WithSign(1.25m)));
         }
         finally
         {

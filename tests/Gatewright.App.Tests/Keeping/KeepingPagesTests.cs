@@ -1,11 +1,15 @@
 using System.Globalization;
 using Bunit;
+using Gatewright.App.Frame;
 using Gatewright.App.Keeping.Boats;
 using Gatewright.App.Keeping.Gauges;
 using Gatewright.App.Keeping.Racks;
+using Gatewright.App.Keeping.Settings;
 using Gatewright.App.Keeping.Standards;
 using Gatewright.App.Keeping.Stores;
 using Gatewright.App.Tests.World;
+using Gatewright.Core;
+using Gatewright.Core.Diagnosing;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Views;
 
@@ -25,6 +29,50 @@ public class KeepingPagesTests
         Assert.Equal("B-7", page.Find("#code").GetAttribute("value"));
         Assert.NotNull(page.Find("[role=alert]"));
         Assert.DoesNotContain(club.Recorded<ThingSet>(), s => s.Thing == Things.Boat);
+    }
+
+    [Theory]
+    [InlineData("en", "2026-05-04")]
+    [InlineData("de", "04.05.2026")]
+    public async Task A_rack_says_the_day_its_level_was_read_as_every_page_says_a_day(string language, string day)
+    {
+        (CultureInfo culture, CultureInfo texts) = (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture);
+        try
+        {
+            AppCulture.Begin(language);
+            await using ClubOnDevice club = await ClubOnDevice.StartAsync();
+            await club.InHand.RecordAsync(
+                new ThingSet(Things.Rack, "a", new Dictionary<string, string?> { ["name"] = "A" }),
+                new RackLevelRead("a", 0.3m, 0, new(2026, 5, 4)));
+
+            Assert.Contains(day, club.Page.Render<RacksPage>().Markup, StringComparison.Ordinal);
+        }
+        finally
+        {
+            (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture) = (culture, texts);
+            (CultureInfo.DefaultThreadCurrentCulture, CultureInfo.DefaultThreadCurrentUICulture) = (null, null);
+        }
+    }
+
+    [Theory]
+    [InlineData(1, "found once in 1 look at gates")]
+    [InlineData(2, "found 2 times in 2 looks at gates")]
+    public async Task What_was_found_once_was_not_found_1_times(int jobs, string said)
+    {
+        CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo("en");
+        await using ClubOnDevice club = await ClubOnDevice.StartAsync();
+        await club.InHand.RecordAsync([
+            new ThingSet(Things.Boat, "teal", new Dictionary<string, string?> { ["name"] = "Teal", ["class"] = "2-" }),
+            .. Enumerable.Range(1, jobs).SelectMany(i => new Fact[]
+            {
+                new JobPlanned($"j{i}", "teal", Cause.GatePitch, "insert-swap", [], [], [], 1, Side.Starboard),
+                JobDone.Of($"j{i}", [Cause.GatePitch]),
+            }),
+        ]);
+
+        IRenderedComponent<LearntChances> page = club.Page.Render<LearntChances>();
+
+        page.WaitForAssertion(() => Assert.Contains(said, page.Find(".chances li").TextContent, StringComparison.Ordinal));
     }
 
     [Fact]

@@ -39,6 +39,21 @@ public class OarsPagesTests
     }
 
     [Fact]
+    public async Task A_set_whose_oars_have_a_shape_and_an_oar_whose_set_has_one_do_not_say_that_none_is_said()
+    {
+        await using ClubOnDevice club = await WithSetAsync();
+        await club.InHand.RecordAsync([.. new[] { "o1", "o2", "o3" }.Select(o => new ThingSet(Things.Oar, o, new Dictionary<string, string?> { ["blade"] = "macon" }))]);
+        string shape() => club.Page.Render<OarSetPage>(p => p.Add(s => s.Key, "s1")).Find("#blade option[selected]").TextContent;
+        Assert.StartsWith("As its oars: ", shape(), StringComparison.Ordinal);
+
+        await club.InHand.RecordAsync(
+            new ThingSet(Things.OarSet, "s1", new Dictionary<string, string?> { ["blade"] = "cleaver" }),
+            new ThingSet(Things.Oar, "o1", new Dictionary<string, string?> { ["blade"] = null }));
+        Assert.StartsWith("As its set: ", club.Page.Render<OarFormPage>(p => p.Add(o => o.Key, "o1")).Find("#blade option[selected]").TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("As its", shape(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task An_oar_that_is_not_right_yet_says_all_of_it_and_records_nothing()
     {
         await using ClubOnDevice club = await ClubOnDevice.StartAsync();
@@ -130,7 +145,7 @@ public class OarsPagesTests
         IRenderedComponent<OarSetPage> page = club.Page.Render<OarSetPage>(p => p.Add(s => s.Key, "s1"));
         await page.InvokeAsync(() => page.Find("#match-count").Input("2"));
 
-        Assert.Equal("The 2 most alike: B, C. The two that differ most are apart by 0.0 of the tolerance.", page.Find("#matched").TextContent);
+        Assert.Equal("The two most alike: B, C, apart by 0.0 of the tolerance.", page.Find("#matched").TextContent);
         await page.InvokeAsync(() => page.Find("#match-boat").Change("teal"));
 
         // The flatter gate, on port, takes the port oar that adds a degree; the other is left over.

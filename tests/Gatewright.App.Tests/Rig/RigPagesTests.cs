@@ -100,12 +100,12 @@ public sealed class RigPagesTests
         RigTarget set = Target(rig, RigMeasure.Span, new(2, null));
         Assert.Equal((165, 1, 2), (set.Value, set.Tolerance, set.Seat));
         Assert.NotEqual(RigSource.Boat, Target(rig, RigMeasure.Span, new(1, null)).Source);
-        Assert.Contains("Seat 2 165 ± 1 cm", Plain(span()), StringComparison.Ordinal);
+        Assert.Contains("Seat 2 165 cm, from 164 to 166", Plain(span()), StringComparison.Ordinal);
         Assert.DoesNotContain("above", page.Find("section[aria-labelledby=rig-whole]").TextContent, StringComparison.Ordinal);
 
         await page.Find("#target-boat-teal-span-2-clear").ClickAsync(new());
         Assert.Null(Target(rig, RigMeasure.Span, new(2, null)).Seat);
-        Assert.DoesNotContain("Seat 2 165 ± 1 cm", Plain(span()), StringComparison.Ordinal);
+        Assert.DoesNotContain("Seat 2 165 cm, from 164 to 166", Plain(span()), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -55,6 +55,31 @@ public sealed class ReadPageTests
         Assert.Contains("−1.5° counts again.", page.Find(".lies").TextContent, StringComparison.Ordinal);
     }
 
+    /// <summary>The sentence under a tap names the figure that was judged: where that is not the one that was tapped, it says so.</summary>
+    [Theory]
+    [InlineData(0.5, 1)]
+    [InlineData(0, 0)]
+    public async Task Under_a_tap_it_is_said_where_the_level_was_taken_out(double bowHigh, int times)
+    {
+        await using ClubOfTwo club = await WithTealAsync(Lie.Upright, new(Lie.Upright, LevelBasis.Read, (decimal)bowHigh, 0));
+        IRenderedComponent<ReadPage> page = Page(club);
+        await page.Find("#pad [data-value='4.0']").ClickAsync(new());
+
+        Assert.Equal(times, page.FindAll(".entered").Count(e => e.TextContent.StartsWith("4.0° entered; ", StringComparison.Ordinal)));
+    }
+
+    [Theory]
+    [InlineData(false, 1)]
+    [InlineData(true, 0)]
+    public async Task A_browser_that_cannot_scan_says_so(bool canScan, int times)
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        club.Page.JSInterop.SetupModule("./scan.js").Setup<bool>("canScan").SetResult(canScan);
+        IRenderedComponent<ScanCode> scan = club.Page.Render<ScanCode>();
+
+        Assert.Equal((times, 1 - times), (scan.FindAll(".cannot").Count, scan.FindAll("#scan").Count));
+    }
+
     private static TimeSpan Patience => TimeSpan.FromSeconds(20);
 
     private static int Shown(IRenderedComponent<ReadPage> page) =>
@@ -64,7 +89,7 @@ public sealed class ReadPageTests
         club.Page.Render<ReadPage>(p => p.Add(r => r.Round, "round").Add(r => r.Boat, "teal"));
 
     /// <summary>A pair read with 4° at the catch, in a round that reads the catch and the finish.</summary>
-    private static async Task<ClubOfTwo> WithTealAsync(Lie lie)
+    private static async Task<ClubOfTwo> WithTealAsync(Lie lie, Laying? laying = null)
     {
         ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
         RoundPlan plan = RoundPlan.None.Begun("round", DateOnly.FromDateTime(DateTime.Today), ["teal"]) with { Stations = [Station.Catch, Station.Finish] };
@@ -73,6 +98,11 @@ public sealed class ReadPageTests
             new ThingSet(Things.Boat, "teal", new Dictionary<string, string?> { ["name"] = "Teal", ["class"] = "2-", ["lie"] = lie == Lie.Inverted ? "inverted" : "upright" }),
             new RoundStarted("round"));
         var desk = new ReadingDesk(club.InHand, plan, "round", "teal", null);
+        if (laying is not null)
+        {
+            await desk.LayAsync(laying, isMoved: false);
+        }
+
         await desk.RecordAsync(4.0m);
         await desk.RecordAsync(4.0m);
         return club;

@@ -58,7 +58,7 @@ public class ShedBoatTests
         Assert.True(told.IsIn(ShedChoice.ToSeeTo));
         string day = Wording.English.Language.Day(told.Told!.Day);
         Assert.Equal(
-            $"told: {RecordWords.Briefly((Reported)told.Told.Record.Fact)}, {day}",
+            $"told: {RecordWords.Briefly(told.Told.Record)}, {day}",
             club.Page.Render<ShedBoat>(p => p.Add(b => b.Row, told)).Find(".told").TextContent);
 
         await ReadAsync(club, 4);
@@ -66,6 +66,23 @@ public class ShedBoatTests
 
         Assert.False(read.IsIn(ShedChoice.ToSeeTo));
         Assert.Empty(club.Page.Render<ShedBoat>(p => p.Add(b => b.Row, read)).FindAll(".told"));
+    }
+
+    [Fact]
+    public async Task Damage_is_shown_and_to_be_seen_to_until_somebody_says_what_was_done()
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.RecordElsewhereAsync(
+            new ThingSet(Things.Boat, "teal", new Dictionary<string, string?> { ["name"] = "Teal", ["class"] = "1x" }),
+            new Noted(Things.Gate, "teal/1/port", "Schaden, Platz 1 Backbord: Riss"));
+        await ReadAsync(club, 4);
+        ShedRow told = new(new(club.InHand.Club, "teal"), null, null);
+
+        Assert.True(told.IsIn(ShedChoice.ToSeeTo));
+        Assert.StartsWith("told: damage, seat 1 port, ", club.Page.Render<ShedBoat>(p => p.Add(b => b.Row, told)).Find(".told").TextContent, StringComparison.Ordinal);
+
+        await club.RecordElsewhereAsync(new Released("teal", "splinted"));
+        Assert.Null(new ShedRow(new(club.InHand.Club, "teal"), null, null).Told);
     }
 
     [Theory]

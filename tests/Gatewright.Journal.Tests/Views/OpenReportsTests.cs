@@ -1,8 +1,10 @@
 using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Reporting;
 using Gatewright.Journal.Tests.Rounds;
 using Gatewright.Journal.Views;
+using Gatewright.Words;
 
 namespace Gatewright.Journal.Tests.Views;
 
@@ -52,6 +54,69 @@ public sealed class OpenReportsTests
 
         Assert.Empty(OpenReports.Of(_clubs.View));
     }
+
+    [Theory]
+    [InlineData("en")]
+    [InlineData("de")]
+    public void Damage_is_open_in_whichever_language_it_was_told(string tag)
+    {
+        _clubs.Add(Broken(Wording.OnScreen(Language.Of(tag))));
+
+        Assert.IsType<Noted>(Assert.Single(OpenReports.Of(_clubs.View)).Record.Fact);
+        Assert.True(OpenReports.HasDamage(_clubs.View));
+    }
+
+    [Theory]
+    [InlineData("Damages were looked for: none")]
+    [InlineData("No damage")]
+    public void Another_note_is_no_damage(string text)
+    {
+        _clubs.Add(new Noted(Things.Boat, RoundClubs.Boat, text));
+
+        Assert.Empty(OpenReports.Of(_clubs.View));
+    }
+
+    [Fact]
+    public void A_reading_sees_to_no_damage()
+    {
+        _clubs.Add(Broken(Wording.English));
+        _clubs.ReadAll(4, Next.AddDays(1));
+
+        Assert.True(OpenReports.HasDamage(_clubs.View));
+    }
+
+    [Fact]
+    public void Work_at_another_gate_sees_to_no_damage()
+    {
+        _clubs.Add(Broken(Wording.English), new GateMended(RoundClubs.Boat, 1, Side.Starboard, Next));
+
+        Assert.True(OpenReports.HasDamage(_clubs.View));
+    }
+
+    private static readonly Dictionary<string, Fact[]> SeesToIt = new()
+    {
+        ["a release"] = [new Released(RoundClubs.Boat, "splinted")],
+        ["a mending"] = [new GateMended(RoundClubs.Boat, 1, Side.Port, RoundClubs.Day)],
+        ["a job"] = [new JobPlanned("j", RoundClubs.Boat, Cause.PinOut, "pin-straighten", [], [], [], 1, Side.Port), new JobDone("j")],
+    };
+
+    [Theory]
+    [InlineData("a release")]
+    [InlineData("a mending")]
+    [InlineData("a job")]
+    public void Damage_is_seen_to_by_work_at_its_place_and_by_whoever_says_what_was_done(string what)
+    {
+        _clubs.Add(Broken(Wording.English));
+        _clubs.Add(SeesToIt[what]);
+
+        Assert.False(OpenReports.HasDamage(_clubs.View));
+
+        _clubs.Add(Broken(Wording.English));
+        Assert.Single(OpenReports.Of(_clubs.View));
+    }
+
+    private static Fact Broken(Wording say) => new ReportDraft(RoundClubs.Boat, ReportSubject.Damage, new ReportPlace.AtGate(new(1, Side.Port)), "cracked")
+        .Facts(say, notesGates: true)[0];
 
     private void Tell(Side side, DateOnly day) => _clubs.Add(new Reported(RoundClubs.Boat, ReportKind.Knock, 1, side, Date: day));
 }

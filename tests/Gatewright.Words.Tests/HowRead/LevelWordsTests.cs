@@ -41,6 +41,20 @@ public class LevelWordsTests
         }
     }
 
+    [Theory]
+    [InlineData(true, false, 1, "5.0° entered; 4.6° with the boat's level taken out")]
+    [InlineData(false, true, 1, "5.0° entered; 4.6° with the gauge's zero taken out")]
+    [InlineData(true, true, 1, "5.0° entered; 4.6° with the boat's level and the gauge's zero taken out")]
+    [InlineData(false, false, 2, "5.0° entered; 4.6° as the mean of 2 readings")]
+    [InlineData(true, false, 3, "5.0° entered; 4.6° as the mean of 3 readings, with the boat's level taken out")]
+    [InlineData(false, false, 1, null)]
+    public void A_figure_that_was_not_entered_says_what_became_of_the_one_that_was(bool level, bool zero, int readings, string? said) =>
+        Assert.Equal(said, Wording.English.Levels.Entered(5, 4.6, level, zero, readings));
+
+    [Fact]
+    public void Of_a_figure_that_shows_as_it_was_entered_nothing_is_said() =>
+        Assert.Null(Wording.English.Levels.Entered(5, 5.04, isLevelOut: true, isZeroOut: true, readings: 2));
+
     /// <remarks>The u of each way as docs/method.md has them; a rack's is that of a reading and of the bed together.</remarks>
     [Theory]
     [InlineData(0, "leaves ± 0.1° each way")]

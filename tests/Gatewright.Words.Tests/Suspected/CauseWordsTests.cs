@@ -1,6 +1,8 @@
 using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
+using Gatewright.Core.Geometry;
 using Gatewright.Core.Measuring;
+using Gatewright.Core.Mending;
 
 namespace Gatewright.Words.Tests.Suspected;
 
@@ -44,6 +46,32 @@ public class CauseWordsTests
             Gate, Estimate.FromDegrees(4, 0.3), Estimate.FromDegrees(0.04, 0.4), Estimate.FromDegrees(leansOut, 0.4), [new(null, 1)]);
 
         Assert.EndsWith(words, Wording.English.Causes.ProbablyIs(gate), StringComparison.Ordinal);
+    }
+
+    /// <remarks>What brings a pin aft is for one that leans forward; an insert moves no pin.</remarks>
+    [Theory]
+    [InlineData(Cause.PinAft, 2, 0, "pin leans forward (its top to the bow)")]
+    [InlineData(Cause.PinAft, -2, 0, "pin leans aft (its top to the stern)")]
+    [InlineData(Cause.PinOut, 0, 2, "pin leans in (its top towards the hull)")]
+    [InlineData(Cause.PinOut, 0, -2, "pin leans out (its top away from the hull)")]
+    [InlineData(Cause.PinOut, 0, 0, "pin leans out or in")]
+    [InlineData(Cause.WrongSeat, 0, 0, "rigger on another's place")]
+    public void What_a_remedy_is_for_leans_against_what_it_does(Cause cause, double aft, double outwards, string said)
+    {
+        var remedy = new Remedy(RemedyKind.PinFootShim, new(cause, Gate), GateState.FromDegrees(0, aft, outwards), [], [], 20, []);
+
+        Assert.Equal(said, Wording.English.Causes.Of(remedy));
+    }
+
+    [Theory]
+    [InlineData(0.01, "Read upright, it probably lay level from bow to stern within ±0.2° and 0.6° ± 0.2 port low", "Aufrecht gemessen lag es wahrscheinlich so: von Bug bis Heck waagerecht auf ±0,2° und Backbord 0,6° ± 0,2 tief")]
+    [InlineData(-0.4, "Read upright, it probably lay 0.4° ± 0.2 bow low and 0.6° ± 0.2 port low", "Aufrecht gemessen lag es wahrscheinlich so: Bug 0,4° ± 0,2 tief und Backbord 0,6° ± 0,2 tief")]
+    public void A_boat_that_lay_level_lay_neither_high_nor_low(double bowHigh, string english, string german)
+    {
+        var level = new LevelDiagnosis(new(Lie.Upright, new HullLevel.ByEye()), Estimate.FromDegrees(bowHigh, 0.2), Estimate.FromDegrees(0.6, 0.2));
+
+        Assert.Equal(english, Wording.English.Shared.Lay(level));
+        Assert.Equal(german, Wording.German.Shared.Lay(level));
     }
 
     [Fact]

@@ -29,6 +29,19 @@ public class OarWordsTests
         Assert.EndsWith("The test of outliers marks it.", Wording.English.Oars.Off(Of(OarItem.Sleeve, SetWorth.Fair, marked), marked), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(2, null, "The two most alike: Blue 1, Blue 2, apart by 0.4 of the tolerance.")]
+    [InlineData(2, 5, "The two most alike: Blue 1, Blue 2, apart by 0.4 of the tolerance.")]
+    [InlineData(2, 2, "Blue 1 and Blue 2: apart by 0.4 of the tolerance.")]
+    [InlineData(3, 3, "All 3: the two that differ most are apart by 0.4 of the tolerance.")]
+    [InlineData(3, 5, "The 3 most alike: Blue 1, Blue 2, Blue 3. The two that differ most are apart by 0.4 of the tolerance.")]
+    public void Of_all_the_oars_there_are_none_were_chosen(int count, int? pool, string said)
+    {
+        Oar[] oars = [.. Enumerable.Range(1, count).Select(i => new Oar($"b{i}", $"Blue {i}", null, null, null, null, null, null))];
+
+        Assert.Equal(said, Wording.English.Oars.Matched(new(oars, 0.4), count, pool));
+    }
+
     [Fact]
     public void Of_two_it_is_the_other()
     {

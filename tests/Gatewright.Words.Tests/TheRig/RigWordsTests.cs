@@ -12,15 +12,15 @@ public class RigWordsTests
     {
         {
             new(Verdict.Adjust, RigReasonKind.AboveLimit, RigMeasure.Span, new(2, null), new(161.7, 0.206), 161.3, 0.97, Span),
-            "Seat 2: span 161.7 ± 0.2 cm, above 161.3 cm (target 159.3 ± 2 cm; chance that it is outside: 97 %)."
+            "Seat 2: span 161.7 ± 0.2 cm, above 161.3 cm (target 159.3 cm, from 157.3 to 161.3; chance that it is outside: 97 %)."
         },
         {
             new(Verdict.Unsure, RigReasonKind.BelowLimit, RigMeasure.Span, new(2, null), new(157.28, 0.206), 157.3, 0.54, Span),
-            "Seat 2: span 157.28 ± 0.21 cm, below 157.3 cm (target 159.3 ± 2 cm; chance that it is outside: 54 %). Too close to tell: read again, or better."
+            "Seat 2: span 157.28 ± 0.21 cm, below 157.3 cm (target 159.3 cm, from 157.3 to 161.3; chance that it is outside: 54 %). Too close to tell: read again, or better."
         },
         {
             new(Verdict.Adjust, RigReasonKind.Sides, RigMeasure.Height, new(1, Side.Port), new(-1.3, 0.54), 0, 0.99, new(RigMeasure.Height, RigAspect.Sides, 1, 1, RigSource.Survey), new(1, Side.Starboard)),
-            "Seat 1: height, starboard less port, is -1.3 ± 0.5 cm; the target is 1 ± 1 cm (chance that it is outside: 99 %)."
+            "Seat 1: height, starboard less port, is -1.3 ± 0.5 cm; the target is 1 cm, from 0 to 2 (chance that it is outside: 99 %)."
         },
         {
             new(Verdict.Adjust, RigReasonKind.Seats, RigMeasure.StretcherAngle, new(3, null), new(6.5, 1), 4, 0.99, new(RigMeasure.StretcherAngle, RigAspect.Seats, 0, 4, RigSource.Ours), new(1, null)),
@@ -57,13 +57,24 @@ public class RigWordsTests
 
     [Fact]
     public void Lengths_are_told_in_inches_on_request() => Assert.Equal(
-        "Seat 2: span 63.66 ± 0.08 in, above 63.5 in (target 62.72 ± 0.79 in; chance that it is outside: 97 %).",
+        "Seat 2: span 63.66 ± 0.08 in, above 63.5 in (target 62.72 in, from 61.93 to 63.5; chance that it is outside: 97 %).",
         Wording.English.Rig.Of(Every.First().Data.Item1, inInches: true));
 
     [Fact]
     public void German_has_its_decimal_comma() => Assert.Equal(
-        "Platz 2: Dollenabstand 161,7 ± 0,2 cm, über 161,3 cm (Ziel 159,3 ± 2 cm; Wahrscheinlichkeit, außerhalb zu liegen: 97 %).",
+        "Platz 2: Dollenabstand 161,7 ± 0,2 cm, über 161,3 cm (Ziel 159,3 cm, von 157,3 bis 161,3; Wahrscheinlichkeit, außerhalb zu liegen: 97 %).",
         Wording.German.Rig.Of(Every.First().Data.Item1));
+
+    [Fact]
+    public void In_a_column_that_says_the_unit_a_target_has_its_ends_in_brackets() =>
+        Assert.Equal("159,3 (157,3–161,3)", Wording.German.Rig.Column(Span));
+
+    [Fact]
+    public void A_boat_is_set_to_the_targets_of_a_crew_and_not_to_the_crew()
+    {
+        Assert.Equal("the targets for women", Wording.English.Rig.TargetsFor(Crew.Women));
+        Assert.Equal("die Ziele für Frauen", Wording.German.Rig.TargetsFor(Crew.Women));
+    }
 
     [Fact]
     public void Every_measure_says_how_it_is_taken_and_how_sure_that_is() => Assert.All(RigMeasures.All, measure =>
