@@ -12,7 +12,7 @@ namespace Gatewright.Printing.RigSheets;
 internal sealed class MeasureTable(Imprint imprint, IReadOnlyList<SheetMeasure> measures, BoatClass boatClass)
 {
     private const double NameWidth = 46.6;
-    private const double TargetWidth = 31.4;
+    private const double TargetWidth = 25.4;
     private const double UncertaintyWidth = 9;
     private const double HeaderHeight = 5.2;
 

@@ -67,7 +67,7 @@ internal sealed class RigTold(Imprint imprint, BoatRig rig)
         IEnumerable<string> targets = places
             .Select(p => rig.View.Targets?.Find(measure, RigAspect.Value, p))
             .OfType<RigTarget>()
-            .Select(_say.Rig.Column)
+            .Select(_say.Rig.Range)
             .Distinct();
         string target = string.Join("; ", targets);
         return new(

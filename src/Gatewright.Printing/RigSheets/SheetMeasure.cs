@@ -6,7 +6,7 @@ namespace Gatewright.Printing.RigSheets;
 /// <param name="Measure">The measure alone: "Height".</param>
 /// <param name="Unit">"cm" or "°".</param>
 /// <param name="Name">What it is called, with its unit; of a sculling boat's gates the side too.</param>
-/// <param name="Target">What it is to be, with its tolerance; null for no target.</param>
+/// <param name="Target">From where to where it may lie; null for no target.</param>
 /// <param name="IsFirst">Whether it is among those that every boat is set up by first; the others wait for room.</param>
 /// <param name="Seats">What it is, from the bow; null where it was not measured.</param>
 internal sealed record SheetMeasure(string Measure, string Unit, string Name, string? Target, bool IsFirst, IReadOnlyList<SheetValue?> Seats)

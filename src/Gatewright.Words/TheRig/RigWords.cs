@@ -75,12 +75,12 @@ public sealed class RigWords
                 Brief(target.Value + target.Tolerance, unit));
     }
 
-    /// <summary>The same in a narrow column that says the unit: "86 (84.5–87.5)".</summary>
-    public string Column(RigTarget target)
+    /// <summary>From where to where a target lets a figure lie, in a narrow column that says the unit: "84.5–87.5".</summary>
+    public string Range(RigTarget target)
     {
         ArgumentNullException.ThrowIfNull(target);
         RigUnit own = target.Measure.Unit();
-        return $"{Brief(target.Value, own)} ({Brief(target.Value - target.Tolerance, own)}–{Brief(target.Value + target.Tolerance, own)})";
+        return $"{Brief(target.Value - target.Tolerance, own)}–{Brief(target.Value + target.Tolerance, own)}";
     }
 
     /// <summary>What a verdict on a rig says nothing of, and what comes before it.</summary>

@@ -112,8 +112,8 @@ public sealed class RigTests(ClubStores stores)
 
         ProgramRun set = place.Run("targets", "--class", "2x", "--set", "span=158+-1", "--set", "height/port=6.5±0.5in", "--member", "ash", "--plain");
         Assert.Equal((0, string.Empty), (set.Status, set.Error));
-        Assert.Contains("Span 158 plus or minus 1 cm (set by the club for class and crew).", set.Lines);
-        Assert.Contains("Height port 16.51 plus or minus 1.27 cm (set by the club for class and crew).", set.Lines);
+        Assert.Contains("Span 158 cm, from 157 to 159 (set by the club for class and crew).", set.Lines);
+        Assert.Contains("Height port 16.51 cm, from 15.24 to 17.78 (set by the club for class and crew).", set.Lines);
         Assert.Equal(0, place.Run("targets", "--boat", "Sandpiper", "--set", "span/2=162+-0.5", "--member", "ash").Status);
         Assert.Contains("\"tolerance\": 0.5,\n          \"source\": \"boat\"", place.Run("rig", "--boat", "Sandpiper", "--json").Output.ReplaceLineEndings("\n"), StringComparison.Ordinal);
         Assert.DoesNotContain("for this boat", place.Run("targets", "--boat", "Sandpiper", "--set", "span/2=", "--member", "ash").Output, StringComparison.Ordinal);

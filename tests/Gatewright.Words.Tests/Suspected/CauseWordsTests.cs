@@ -64,7 +64,7 @@ public class CauseWordsTests
     }
 
     [Theory]
-    [InlineData(0.01, "Read upright, it probably lay level from bow to stern within ±0.2° and 0.6° ± 0.2 port low", "Aufrecht gemessen lag es wahrscheinlich so: von Bug bis Heck waagerecht auf ±0,2° und Backbord 0,6° ± 0,2 tief")]
+    [InlineData(0.01, "Read upright, it probably lay level from bow to stern within ± 0.2° and 0.6° ± 0.2 port low", "Aufrecht gemessen lag es wahrscheinlich so: von Bug bis Heck waagerecht auf ± 0,2° und Backbord 0,6° ± 0,2 tief")]
     [InlineData(-0.4, "Read upright, it probably lay 0.4° ± 0.2 bow low and 0.6° ± 0.2 port low", "Aufrecht gemessen lag es wahrscheinlich so: Bug 0,4° ± 0,2 tief und Backbord 0,6° ± 0,2 tief")]
     public void A_boat_that_lay_level_lay_neither_high_nor_low(double bowHigh, string english, string german)
     {

@@ -66,8 +66,8 @@ public class RigWordsTests
         Wording.German.Rig.Of(Every.First().Data.Item1));
 
     [Fact]
-    public void In_a_column_that_says_the_unit_a_target_has_its_ends_in_brackets() =>
-        Assert.Equal("159,3 (157,3–161,3)", Wording.German.Rig.Column(Span));
+    public void In_a_column_that_says_the_unit_a_target_is_its_range() =>
+        Assert.Equal("157,3–161,3", Wording.German.Rig.Range(Span));
 
     [Fact]
     public void A_boat_is_set_to_the_targets_of_a_crew_and_not_to_the_crew()
