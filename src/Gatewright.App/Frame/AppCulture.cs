@@ -22,7 +22,7 @@ public static class AppCulture
     public static CultureInfo Of(Language language)
     {
         ArgumentNullException.ThrowIfNull(language);
-        bool isGerman = language == Language.German;
+        bool isGerman = language.Tag == Language.German.Tag;
         var culture = new CultureInfo(language.Tag)
         {
             NumberFormat = language.Numbers,

@@ -13,20 +13,22 @@ internal sealed class JudgedDoubts
 {
     private readonly BoatCheck _check;
     private readonly List<Doubt> _doubts;
-    private readonly HashSet<(GatePlace Gate, Station Station)> _contradicted;
+    private readonly HashSet<(GatePlace Gate, ReadItem Item, Station? Station)> _contradicted;
+    private readonly bool _isSomethingElseOpen;
 
     public JudgedDoubts(BoatCheck check)
     {
         _check = check;
         _doubts = [.. check.Verdict.Gates
-            .SelectMany(gate => gate.Reasons.Where(r => r is { Read: true, IsOneReading: false }).Select(reason => Of(gate.Gate, reason, check.Corrected)))
+            .SelectMany(gate => gate.Reasons.Where(r => r is { Read: true, IsOneReading: false, Item: ReadItem.Gate }).Select(reason => Of(gate.Gate, reason, check.Corrected)))
             .DistinctBy(d => (d.First, d.Second, d.Reason.Kind))];
-        _contradicted = [.. check.Verdict.Gates.SelectMany(gate => gate.Reasons.Where(IsContradiction).Select(r => (gate.Gate, r.Station)))
-            .Where(c => check.Corrected.Pitches[check.Corrected.IndexOf(c.Gate, c.Station)].Repeats <= 2)];
+        _contradicted = [.. check.Verdict.Gates.SelectMany(gate => gate.Reasons.Where(r => IsContradiction(gate, r)).Select(r => (gate.Gate, r.Item, Station: (Station?)r.Station)))
+            .Where(c => check.Readings.Readings.Count(r => (r.Gate, r.Item, r.At.Station) == c) <= 2)];
+        _isSomethingElseOpen = check.Verdict.Gates.Any(gate => gate.Reasons.Any(r => r.IsOneReading || r.Item != ReadItem.Gate));
     }
 
     /// <summary>Whether no reading leaves a verdict open.</summary>
-    public bool Settled => _doubts.TrueForAll(d => d.Reason.Verdict != Verdict.Unsure);
+    public bool Settled => !_isSomethingElseOpen && _doubts.TrueForAll(d => d.Reason.Verdict != Verdict.Unsure);
 
     /// <summary>How much of it a further reading is expected to take away, in bits; 0 for one that measures nothing again.</summary>
     public double Drop(ReadingChoice choice)
@@ -34,13 +36,13 @@ internal sealed class JudgedDoubts
         bool again = choice.Item is NextItem.Level or NextItem.GaugeReversed
             || (choice is { Item: NextItem.Gate, Gate: { } gate, At.Station: { } station }
                 && _check.Corrected.IndexOf(gate, station) >= 0);
+        // Of two readings that contradict each other either may be right: a third tells which. A pin is read abeam.
+        double contradicted = choice.Gate is { } at
+            && _contradicted.Contains((at, ReadingTaken.ItemOf(choice.Item), choice.At is { } point ? point.Station : Station.Abeam)) ? 1 : 0;
         if (_doubts.Count == 0 || !again)
         {
-            return 0;
+            return contradicted;
         }
-
-        // Of two readings that contradict each other either may be right: a third tells which.
-        double contradicted = choice is { Item: NextItem.Gate, Gate: { } at, At.Station: { } here } && _contradicted.Contains((at, here)) ? 1 : 0;
 
         // How well a value will be known does not depend on what the reading shows.
         MeasuringSettings settings = _check.Settings.Diagnosing.Measuring;
@@ -49,7 +51,9 @@ internal sealed class JudgedDoubts
         return contradicted + _doubts.Sum(d => d.Bits - d.ExpectedBits(d.Variance(then)));
     }
 
-    private static bool IsContradiction(Reason reason) => reason.Kind is ReasonKind.Repeats or ReasonKind.Changed;
+    /// <summary>Or that a face was not read again since it was under its floor.</summary>
+    private static bool IsContradiction(GateVerdict gate, Reason reason) =>
+        reason.Kind is ReasonKind.Repeats or ReasonKind.Changed || (reason is { IsOneReading: true, Before: not null } && !gate.At(reason.Station).Read);
 
     private static Doubt Of(GatePlace gate, Reason reason, CorrectedReadings corrected) => reason.Kind switch
     {

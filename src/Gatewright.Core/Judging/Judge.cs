@@ -20,7 +20,7 @@ public sealed class Judge(Standard standard, DecisionRule rule, MeasuringSetting
     /// <param name="boat">What was read.</param>
     /// <param name="corrected">Its gate readings, corrected.</param>
     /// <param name="forecast">What to expect where a gate was not read; asked for only there.</param>
-    /// <param name="changes">The gates that read otherwise than on the days before.</param>
+    /// <param name="changes">The gates and pins that read otherwise than on the days before.</param>
     public BoatVerdict Boat(
         BoatReadings boat, CorrectedReadings corrected, IPitchForecast forecast, IReadOnlyList<SeenChange>? changes = null)
     {
@@ -33,7 +33,7 @@ public sealed class Judge(Standard standard, DecisionRule rule, MeasuringSetting
         var gates = new List<GateVerdict>(places.Count);
         foreach (GatePlace place in places)
         {
-            GateVerdict gate = Gate(place, boat.Class, corrected, forecast, ranges, changes?.FirstOrDefault(c => c.Gate == place));
+            GateVerdict gate = Gate(place, boat.Class, corrected, forecast, ranges, [.. changes?.Where(c => c.Gate == place) ?? []]);
             worst = Verdicts.Worse(worst, gate.Verdict);
             gates.Add(gate);
         }
@@ -81,7 +81,7 @@ public sealed class Judge(Standard standard, DecisionRule rule, MeasuringSetting
         CorrectedReadings corrected,
         IPitchForecast forecast,
         List<(GatePlace Gate, Reason Reason)> ranges,
-        SeenChange? change)
+        List<SeenChange> changes)
     {
         var reasons = new List<Reason>();
         var pitches = new List<StationPitch>(Stations.All.Count);
@@ -102,7 +102,12 @@ public sealed class Judge(Standard standard, DecisionRule rule, MeasuringSetting
             }
         }
 
-        AddChange(change, reasons);
+        foreach (SeenChange change in changes)
+        {
+            AddChange(change, reasons);
+        }
+
+        AddFormer(changes, pitches.Exists(p => p.Read), reasons);
         AddDrop(place, corrected, reasons);
         foreach ((GatePlace gate, Reason reason) in ranges)
         {
@@ -155,17 +160,43 @@ public sealed class Judge(Standard standard, DecisionRule rule, MeasuringSetting
     }
 
     /// <summary>
-    /// A gate that was read otherwise once since may have been changed, or misread: until it was read again nobody can tell.
+    /// A gate or pin that was read otherwise once since may have been changed, or misread: until it was read again nobody can tell.
     /// </summary>
-    private void AddChange(SeenChange? change, List<Reason> reasons)
+    private static void AddChange(SeenChange change, List<Reason> reasons)
     {
         if (change is { IsConfirmed: false, At.Station: { } station })
         {
             (double apart, double u) = (change.Apart.Value.Degrees, change.Apart.U.Degrees);
             Angle allowed = Angle.FromDegrees(RepeatedReading.Apart * u);
             double probability = u > 0 ? 1 - (2 * Normal.Above(Math.Abs(apart) / u)) : 1;
-            reasons.Add(new(Verdict.Unsure, ReasonKind.Changed, station, change.Apart, allowed, probability, Read: true) { Before = change.Before });
-            AddDoubt(change.Then, station, reasons);
+            reasons.Add(new(Verdict.Unsure, ReasonKind.Changed, station, change.Apart, allowed, probability, Read: true)
+            {
+                Item = change.Item,
+                Before = change.Before,
+            });
+        }
+    }
+
+    /// <summary>
+    /// While it is not sure that a gate was changed, or its face was not read since, what the face read before may still be so: a
+    /// pin that reads otherwise brings out no gate that was under its floor.
+    /// </summary>
+    /// <remarks>A face that reads otherwise tells more of the gate than its pin does: where it does, it decides alone.</remarks>
+    private void AddFormer(List<SeenChange> changes, bool isFaceRead, List<Reason> reasons)
+    {
+        SeenChange? face = changes.Find(c => c.Item == ReadItem.Gate);
+        bool isSure = isFaceRead && (face?.IsConfirmed ?? changes.TrueForAll(c => c.IsConfirmed));
+        if (changes is not [{ Faces: var faces }, ..] || isSure)
+        {
+            return;
+        }
+
+        foreach (FormerFace former in faces)
+        {
+            if (former.At.Station is { } station)
+            {
+                AddDoubt(former.Pitch, station, reasons, station == face?.At.Station ? null : former.Day);
+            }
         }
     }
 
@@ -173,13 +204,17 @@ public sealed class Judge(Standard standard, DecisionRule rule, MeasuringSetting
     /// Of two readings that contradict each other the lower may be the right one: where it does not show that the pitch lies above
     /// the floor, nothing does.
     /// </summary>
-    private void AddDoubt(Estimate reading, Station station, List<Reason> reasons)
+    private void AddDoubt(Estimate reading, Station station, List<Reason> reasons, DateOnly? before = null)
     {
         Pitch floor = _standard.At(station).Floor;
         double below = DecisionRule.Below(floor, reading.Value.Degrees, reading.U.Degrees);
         if (rule.Floor(below) != Verdict.Good && !reasons.Exists(r => r.Kind == ReasonKind.Floor && r.Station == station && r.Read))
         {
-            reasons.Add(new(Verdict.Unsure, ReasonKind.Floor, station, reading, floor.Angle, below, Read: true) { IsOneReading = true });
+            reasons.Add(new(Verdict.Unsure, ReasonKind.Floor, station, reading, floor.Angle, below, Read: true)
+            {
+                IsOneReading = true,
+                Before = before,
+            });
         }
     }
 

@@ -18,7 +18,7 @@ public enum ReasonKind
     /// <summary>Readings of one gate at one station that do not agree with each other.</summary>
     Repeats,
 
-    /// <summary>Reads otherwise than on a day before with nothing on record as done to it, and was not read a second time yet.</summary>
+    /// <summary>Gate or pin reads otherwise than on a day before with nothing on record as done to it, and was not read a second time yet.</summary>
     Changed,
 
     /// <summary>Too far from another gate of the boat at one station.</summary>

@@ -2,21 +2,22 @@ using System.Runtime.InteropServices;
 
 namespace Gatewright.Core.Measuring;
 
-/// <summary>Which gates read otherwise than on the days before.</summary>
+/// <summary>Which gates and pins read otherwise than on the days before.</summary>
 /// <remarks>
 /// The mean of what a gate was and what it is tells of neither: a gate that fell under its floor would be lifted over it again by
 /// the good readings of last month. So each day is held against all later ones that agree among each other, and from the first
-/// that does not, back, a gate's readings no longer count: at no station, since what changes a gate changes it at all of them.
+/// that does not, back, a gate's readings no longer count, of face and pin alike and at no station: what changes a pin changes the face
+/// on it at all of them.
 /// </remarks>
 internal sealed class ChangesSeen(IReadOnlyList<Reading> readings, MeasuringSettings settings)
 {
     private readonly SharedErrors _shared = new(readings, settings);
 
-    /// <summary>The changes; empty where no gate's face was read on more than one day.</summary>
+    /// <summary>The changes; empty where no gate was read on more than one day.</summary>
     public static IReadOnlyList<SeenChange> Of(IReadOnlyList<Reading> readings, MeasuringSettings settings)
     {
         List<IGrouping<GatePlace, Reading>> gates = [.. readings
-            .Where(r => r.Item == ReadItem.Gate)
+            .Where(r => r.Item != ReadItem.Sleeve)
             .GroupBy(r => r.Gate)
             .Where(g => g.Select(r => r.Lie.Date).Distinct().Skip(1).Any())
             .OrderBy(g => g.Key)];
@@ -26,10 +27,10 @@ internal sealed class ChangesSeen(IReadOnlyList<Reading> readings, MeasuringSett
         }
 
         var seen = new ChangesSeen(readings, settings);
-        return [.. gates.Select(seen.Of).OfType<SeenChange>()];
+        return [.. gates.SelectMany(seen.Of)];
     }
 
-    private SeenChange? Of(IEnumerable<Reading> gate)
+    private SeenChange[] Of(IEnumerable<Reading> gate)
     {
         CorrectedReading[] newestFirst = [.. gate.Select(r => CorrectedReading.Of(r, _shared, settings))];
         Array.Sort(newestFirst, (left, right) => Day(right).CompareTo(Day(left)));
@@ -41,22 +42,23 @@ internal sealed class ChangesSeen(IReadOnlyList<Reading> readings, MeasuringSett
                 next++;
             }
 
-            if (now > 0 && Between(newestFirst.AsSpan(0, now), newestFirst.AsSpan(now, next - now)) is { } change)
+            if (now > 0 && Between(newestFirst.AsSpan(0, now), newestFirst.AsSpan(now, next - now)) is { Length: > 0 } changes)
             {
-                return change;
+                FormerFace[] faces = Faces(newestFirst[now..]);
+                return Array.ConvertAll(changes, change => change with { Faces = faces });
             }
         }
 
-        return null;
+        return [];
     }
 
     /// <summary>What has no date is taken as new.</summary>
     private static DateOnly Day(CorrectedReading reading) => reading.Reading.Lie.Date ?? DateOnly.MaxValue;
 
-    /// <summary>Where the two contradict each other most; null where they do nowhere.</summary>
-    private SeenChange? Between(ReadOnlySpan<CorrectedReading> now, ReadOnlySpan<CorrectedReading> then)
+    /// <summary>Of each thing read, where the two contradict each other most; empty where they do nowhere.</summary>
+    private SeenChange[] Between(ReadOnlySpan<CorrectedReading> now, ReadOnlySpan<CorrectedReading> then)
     {
-        (SeenChange? worst, double most) = (null, RepeatedReading.Apart);
+        var worst = new SortedDictionary<ReadItem, (SeenChange Change, double Ratio)>();
         for (int i = 0; i < then.Length; i++)
         {
             CorrectedReading[] here = At(now, then[i]);
@@ -69,19 +71,29 @@ internal sealed class ChangesSeen(IReadOnlyList<Reading> readings, MeasuringSett
             double apart = after.Value - before.Value;
             double u = Math.Sqrt(after.NoiseVariance + before.NoiseVariance + Shared(after.Slopes, before.Slopes));
             double ratio = apart == 0 ? 0 : u > 0 ? Math.Abs(apart) / u : double.PositiveInfinity;
-            if (ratio > most)
+            Reading old = then[i].Reading;
+            if (ratio > (worst.TryGetValue(old.Item, out (SeenChange Change, double Ratio) most) ? most.Ratio : RepeatedReading.Apart))
             {
                 bool isConfirmed = here.Length > 1 && RepeatedReading.Disagreement(here, _shared.Variances) is null;
-                double thenU = Math.Sqrt(before.NoiseVariance + Shared(before.Slopes, []));
-                Reading old = then[i].Reading;
-                worst = new(
-                    old.Gate, old.At, Estimate.FromDegrees(apart, u), old.Lie.Date!.Value, Estimate.FromDegrees(before.Value, thenU), isConfirmed);
-                most = ratio;
+                worst[old.Item] = (new(old.Item, old.Gate, old.At, Estimate.FromDegrees(apart, u), old.Lie.Date!.Value, [], isConfirmed), ratio);
             }
         }
 
-        return worst;
+        return [.. worst.Values.Select(w => w.Change)];
     }
+
+    /// <summary>Point by point, as the last day it was read there had it.</summary>
+    private FormerFace[] Faces(CorrectedReading[] newestFirst) =>
+    [
+        .. from reading in newestFirst
+           where reading.Reading.Item == ReadItem.Gate
+           group reading by reading.Reading.At into point
+           let last = Day(point.First())
+           let face = Pool([.. point.Where(r => Day(r) == last)])
+           let u = Math.Sqrt(face.NoiseVariance + Shared(face.Slopes, []))
+           orderby point.Key.Angle.Degrees descending
+           select new FormerFace(point.Key, last, Estimate.FromDegrees(face.Value, u)),
+    ];
 
     private static CorrectedReading[] At(ReadOnlySpan<CorrectedReading> readings, CorrectedReading point)
     {
@@ -107,14 +119,14 @@ internal sealed class ChangesSeen(IReadOnlyList<Reading> readings, MeasuringSett
     {
         if (repeats is [var only])
         {
-            return new(only.PitchDegrees, only.Noise.Variance, only.Slopes);
+            return new(only.Degrees, only.Noise.Variance, only.Slopes);
         }
 
         double[] weights = RepeatedReading.Weights(repeats, _shared.Variances);
         (double value, double noise, double[] slopes) = (0, 0, new double[_shared.Variances.Length]);
         for (int i = 0; i < repeats.Length; i++)
         {
-            value += weights[i] * repeats[i].PitchDegrees;
+            value += weights[i] * repeats[i].Degrees;
             noise += weights[i] * weights[i] * repeats[i].Noise.Variance;
             for (int j = 0; j < slopes.Length; j++)
             {

@@ -2,20 +2,19 @@ using Gatewright.Core.Geometry;
 
 namespace Gatewright.Core.Measuring;
 
-/// <summary>One reading of a gate with the hull's level and the gauge's zero taken out.</summary>
+/// <summary>One reading of a gate or its pin with the hull's level and the gauge's zero taken out.</summary>
 /// <param name="Reading">The reading as it was taken.</param>
-/// <param name="PitchDegrees">The pitch on a level hull.</param>
+/// <param name="Degrees">On a level hull the pitch of a face, or the lean of a pin.</param>
 /// <param name="Noise">What is uncertain of this reading alone.</param>
 /// <param name="Slopes">How it follows each of the errors it shares with others.</param>
 internal readonly record struct CorrectedReading(
-    Reading Reading, double PitchDegrees, UncertaintyBudget Noise, double[] Slopes)
+    Reading Reading, double Degrees, UncertaintyBudget Noise, double[] Slopes)
 {
     public static CorrectedReading Of(Reading reading, SharedErrors shared, MeasuringSettings settings)
     {
-        Pitch shown = new(reading.Value - shared.Zero(reading.Gauge));
-        HullAttitude hull = shared.Level(reading.Lie).Attitude;
-        Pitch level = PitchGeometry.OnLevelHull(shown, reading.At.Angle, reading.Gate.Side, hull, reading.Lie.Lie);
-        return new(reading, level.Degrees, ReadingNoise.Of(reading, settings), shared.Slopes(reading));
+        double[] slopes = shared.Slopes(reading);
+        double level = reading.Item == ReadItem.Gate ? Pitch(reading, shared) : Lean(reading, shared, slopes);
+        return new(reading, level, ReadingNoise.Of(reading, settings), slopes);
     }
 
     /// <summary>From bow to stern, each gate from catch to finish; repeats by what they showed.</summary>
@@ -32,12 +31,12 @@ internal readonly record struct CorrectedReading(
             order = Nullable.Compare(left.Reading.At.Station, right.Reading.At.Station);
         }
 
-        return order == 0 ? left.PitchDegrees.CompareTo(right.PitchDegrees) : order;
+        return order == 0 ? left.Degrees.CompareTo(right.Degrees) : order;
     }
 
-    /// <summary>Whether two are readings of one gate at one point of the stroke.</summary>
+    /// <summary>Whether two are readings of one thing at one gate, and of a face at one point of the stroke.</summary>
     public bool Repeats(CorrectedReading other) =>
-        Reading.Gate == other.Reading.Gate && Reading.At == other.Reading.At;
+        Reading.Gate == other.Reading.Gate && Reading.Item == other.Reading.Item && Reading.At == other.Reading.At;
 
     /// <summary>The covariance with another reading, in square degrees: what both share, and nothing of their noise.</summary>
     public double Covariance(CorrectedReading other, double[] sharedVariances)
@@ -62,5 +61,27 @@ internal readonly record struct CorrectedReading(
         }
 
         return variance;
+    }
+
+    private static double Pitch(Reading reading, SharedErrors shared)
+    {
+        Pitch shown = new(reading.Value - shared.Zero(reading.Gauge));
+        HullAttitude hull = shared.Level(reading.Lie).Attitude;
+        return PitchGeometry.OnLevelHull(shown, reading.At.Angle, reading.Gate.Side, hull, reading.Lie.Lie).Degrees;
+    }
+
+    /// <summary>
+    /// A pin is seen square-on, so that the hull's tilt adds to its lean as it is; a face read against its pin follows neither the
+    /// hull nor the gauge's zero, and nothing is taken out.
+    /// </summary>
+    private static double Lean(Reading reading, SharedErrors shared, double[] slopes)
+    {
+        double lean = reading.Value.Degrees;
+        for (int i = 0; i < slopes.Length; i++)
+        {
+            lean -= slopes[i] == 0 ? 0 : slopes[i] * shared.Value(i);
+        }
+
+        return lean;
     }
 }

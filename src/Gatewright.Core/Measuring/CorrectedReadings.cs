@@ -115,12 +115,12 @@ public sealed class CorrectedReadings
     {
         double[] weights = RepeatedReading.Weights(repeats, _shared.Variances);
         Reading first = repeats[0].Reading;
-        double value = repeats[0].PitchDegrees;
+        double value = repeats[0].Degrees;
         double[] slopes = new double[_shared.Variances.Length];
         for (int i = 0; i < repeats.Length; i++)
         {
             // About the first, so that repeats of one value pool to that value and not to its neighbour.
-            value += weights[i] * (repeats[i].PitchDegrees - repeats[0].PitchDegrees);
+            value += weights[i] * (repeats[i].Degrees - repeats[0].Degrees);
             for (int j = 0; j < slopes.Length; j++)
             {
                 slopes[j] += weights[i] * repeats[i].Slopes[j];
@@ -141,10 +141,10 @@ public sealed class CorrectedReadings
         CorrectedReading lowest = repeats[0];
         foreach (CorrectedReading reading in repeats)
         {
-            lowest = reading.PitchDegrees < lowest.PitchDegrees ? reading : lowest;
+            lowest = reading.Degrees < lowest.Degrees ? reading : lowest;
         }
 
-        return Estimate.FromDegrees(lowest.PitchDegrees, Math.Sqrt(lowest.Noise.Variance + Shared(lowest.Slopes, 0, lowest.Slopes.Length)));
+        return Estimate.FromDegrees(lowest.Degrees, Math.Sqrt(lowest.Noise.Variance + Shared(lowest.Slopes, 0, lowest.Slopes.Length)));
     }
 
     private UncertaintyBudget Budget(ReadOnlySpan<CorrectedReading> repeats, double[] weights, double[] slopes)

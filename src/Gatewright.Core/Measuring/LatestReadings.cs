@@ -28,8 +28,8 @@ public static class LatestReadings
     }
 
     /// <summary>
-    /// Of these, what speaks of the boat as it is now: where a gate reads otherwise than on a day before, by more than readings of
-    /// one gate may differ, what was read of it up to that day does not, whatever was done to it.
+    /// Of these, what speaks of the boat as it is now: where a gate or its pin reads otherwise than on a day before, by more than readings
+    /// of one may differ, what was read of it up to that day does not, whatever was done to it.
     /// </summary>
     /// <param name="all">All readings, in any order.</param>
     /// <param name="days">How many days, 1 or more.</param>
@@ -44,7 +44,7 @@ public static class LatestReadings
             return new(latest, changes);
         }
 
-        var before = changes.ToDictionary(c => c.Gate, c => c.Before);
+        var before = changes.DistinctBy(c => c.Gate).ToDictionary(c => c.Gate, c => c.Before);
         return new(latest with { Readings = [.. latest.Readings.Where(Counts)] }, changes);
 
         bool Counts(Reading reading) =>

@@ -70,7 +70,7 @@ internal static class RepeatedReading
         {
             for (int j = 0; j < i; j++)
             {
-                double apart = Math.Abs(repeats[i].PitchDegrees - repeats[j].PitchDegrees);
+                double apart = Math.Abs(repeats[i].Degrees - repeats[j].Degrees);
                 double u = Math.Sqrt(repeats[i].VarianceOfDifference(repeats[j], sharedVariances));
                 double ratio = apart == 0 ? 0 : u > 0 ? apart / u : double.PositiveInfinity;
                 if (ratio > worst.Ratio)

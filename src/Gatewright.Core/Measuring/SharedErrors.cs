@@ -49,6 +49,18 @@ internal sealed class SharedErrors
 
     public Angle Zero(Gauge gauge) => _gauges[IndexOf(gauge)].Zero.Estimate.Value;
 
+    /// <summary>The best value of a shared error, in degrees, in the order of <see cref="Variances"/>.</summary>
+    public double Value(int index)
+    {
+        if (index >= LevelErrors)
+        {
+            return _gauges[index - LevelErrors].Zero.Estimate.Value.Degrees;
+        }
+
+        HullAttitude hull = _levels[index / 2].Attitude;
+        return index % 2 == 0 ? hull.BowHigh.Degrees : hull.PortLow.Degrees;
+    }
+
     /// <summary>Where a lying stands in <see cref="Lies"/>.</summary>
     public int IndexOf(BoatLie lie) => _lies.IndexOf(lie);
 

@@ -24,7 +24,7 @@ public static class Budgets
     private static IEnumerable<CorrectedPitch> Deciding(BoatCheck check) =>
         from gate in check.Verdict.Gates
         from reason in gate.Reasons
-        where reason.Read
+        where reason is { Read: true, Item: ReadItem.Gate }
         from pitch in Behind(check.Corrected, gate.Gate, reason)
         where pitch is not null
         select pitch;

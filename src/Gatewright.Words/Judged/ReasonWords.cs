@@ -1,5 +1,6 @@
 using Gatewright.Core;
 using Gatewright.Core.Judging;
+using Gatewright.Core.Measuring;
 
 namespace Gatewright.Words.Judged;
 
@@ -25,11 +26,12 @@ public sealed class ReasonWords
         string chance = _say.Figures.Percent(reason.Probability);
         return reason.Kind switch
         {
-            ReasonKind.Floor => _say.Text(Floor(reason), reason.IsOneReading ? _say.Names.Gate(gate) : place, figure, at, limit, chance),
+            ReasonKind.Floor when reason.IsOneReading => OneReading(_say.Names.Gate(gate), figure, at, limit, chance, reason.Before),
+            ReasonKind.Floor => _say.Text(Floor(reason), place, figure, at, limit, chance),
             ReasonKind.Drop => Closely(reason, _say.Text("Reason.Drop", place, figure, standard.Name, limit, chance)),
             ReasonKind.Repeats => _say.Text("Reason.Repeats", place, figure, at, Tenths(reason)),
             ReasonKind.Changed => _say.Text(
-                reason.Value.Value.Degrees < 0 ? "Reason.Changed.Lower" : "Reason.Changed.Higher", place, Apart(reason), at, Tenths(reason), _say.Language.Day(reason.Before!.Value)),
+                Changed(reason), reason.Item == ReadItem.Gate ? place : _say.Names.Gate(gate), Apart(reason), at, Tenths(reason), _say.Language.Day(reason.Before!.Value)),
             ReasonKind.Range => Closely(
                 reason, _say.Text("Reason.Range", place, Other(reason), figure, at, standard.Name, limit, chance)),
             ReasonKind.AboveLimit => Closely(
@@ -52,12 +54,27 @@ public sealed class ReasonWords
 
     private static string Floor(Reason reason) => (reason.Verdict == Verdict.Stop, reason.Read) switch
     {
-        (false, true) when reason.IsOneReading => "Reason.Floor.Unsure.OneReading",
         (true, true) => "Reason.Floor.Stop.Read",
         (true, false) => "Reason.Floor.Stop.Expected",
         (false, true) => "Reason.Floor.Unsure.Read",
         _ => "Reason.Floor.Unsure.Expected",
     };
+
+    private static string Changed(Reason reason) => (reason.Item, reason.Value.Value.Degrees < 0) switch
+    {
+        (ReadItem.PinAft, false) => "Reason.Changed.Pin.Aft",
+        (ReadItem.PinAft, true) => "Reason.Changed.Pin.Forward",
+        (ReadItem.PinOut, false) => "Reason.Changed.Pin.Out",
+        (ReadItem.PinOut, true) => "Reason.Changed.Pin.In",
+        (ReadItem.GatePitch, false) => "Reason.Changed.GatePitch.Higher",
+        (ReadItem.GatePitch, true) => "Reason.Changed.GatePitch.Lower",
+        (_, true) => "Reason.Changed.Lower",
+        _ => "Reason.Changed.Higher",
+    };
+
+    private string OneReading(string gate, string figure, string at, string limit, string chance, DateOnly? before) => before is { } day
+        ? _say.Text("Reason.Floor.Unsure.Former", gate, figure, at, limit, chance, _say.Language.Day(day))
+        : _say.Text("Reason.Floor.Unsure.OneReading", gate, figure, at, limit, chance);
 
     private string Other(Reason reason) => reason.Other is { } other ? _say.Names.Gate(other) : string.Empty;
 

@@ -53,7 +53,10 @@ public sealed class BoatWords
     /// <summary>Those that were read a second time: the others are reasons of their gates' verdicts.</summary>
     private IEnumerable<string> Changed(BoatCheck check) => check.Context.Changes
         .Where(c => c.IsConfirmed || c.At.Station is null)
-        .Select(c => _say.Text("Notice.Changed", _say.Names.GateFirst(c.Gate), _say.Language.Day(c.Before)));
+        .Select(c => c.Item is ReadItem.PinAft or ReadItem.PinOut
+            ? _say.Text("Notice.Changed.Pin", _say.Names.Gate(c.Gate), _say.Language.Day(c.Before))
+            : _say.Text("Notice.Changed", _say.Names.GateFirst(c.Gate), _say.Language.Day(c.Before)))
+        .Distinct();
 
     private IEnumerable<string> LeftAside(BoatCheck check) => check.Context.LeftAside == 0
         ? []

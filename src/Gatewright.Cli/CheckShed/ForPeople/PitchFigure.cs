@@ -1,6 +1,7 @@
 using Gatewright.Cli.Drawing;
 using Gatewright.Core;
 using Gatewright.Core.Judging;
+using Gatewright.Core.Measuring;
 
 namespace Gatewright.Cli.CheckShed.ForPeople;
 
@@ -14,6 +15,6 @@ internal static class PitchFigure
     /// <summary>The worst verdict that a gate's figure at a station gave.</summary>
     public static Verdict WorstAt(this GateVerdict gate, Station station) =>
         gate.Reasons
-            .Where(reason => reason.Station == station)
+            .Where(reason => reason.Station == station && reason.Item == ReadItem.Gate)
             .Aggregate(Verdict.Good, (worst, reason) => Verdicts.Worse(worst, reason.Verdict));
 }

@@ -34,9 +34,10 @@ public sealed record CheckedSeat(
 public sealed record CheckedPitch(string At, double Angle, bool Read, double Value, double U);
 
 /// <summary>One ground for a verdict that is not good.</summary>
-/// <param name="Kind"><c>below-limit</c>, <c>above-limit</c>, <c>floor</c>, <c>drop</c>, <c>repeats</c> or <c>range</c>.</param>
+/// <param name="Kind"><c>below-limit</c>, <c>above-limit</c>, <c>floor</c>, <c>drop</c>, <c>repeats</c>, <c>changed</c> or <c>range</c>.</param>
+/// <param name="Item">What was read: <c>gate</c>, or of a change <c>pin-aft</c>, <c>pin-out</c> or <c>gate-pitch</c> too.</param>
 /// <param name="Verdict">The verdict this ground gives by itself.</param>
-/// <param name="Station"><c>catch</c>, <c>abeam</c> or <c>finish</c>; of a drop, <c>finish</c>.</param>
+/// <param name="Station"><c>catch</c>, <c>abeam</c> or <c>finish</c>; of a drop, <c>finish</c>; of a pin, <c>abeam</c>.</param>
 /// <param name="Value">What is judged, in degrees: a pitch, a drop, a difference of two gates, or of two readings of one.</param>
 /// <param name="U">Its standard uncertainty in degrees.</param>
 /// <param name="Limit">The limit or floor in degrees.</param>
@@ -46,6 +47,7 @@ public sealed record CheckedPitch(string At, double Angle, bool Read, double Val
 /// <param name="Sentence">The same in plain English.</param>
 public sealed record CheckedReason(
     string Kind,
+    string Item,
     string Verdict,
     string Station,
     double Value,
