@@ -19,6 +19,7 @@ internal static class ChangeCommand
             KeptCommands.List(terminal),
             KeptCommands.Show(terminal),
             KeptCommands.Done(terminal),
+            KeptCommands.Close(terminal),
             KeptCommands.Drop(terminal),
         };
         wanted.AddTo(command);

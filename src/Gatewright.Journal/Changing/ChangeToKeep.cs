@@ -17,7 +17,7 @@ public static class ChangeToKeep
     /// <param name="club">The club: riggers and oars are known by their marks.</param>
     /// <param name="boat">The boat's key.</param>
     /// <param name="plan">The way from rig to rig.</param>
-    /// <param name="say">The language its steps are put down in.</param>
+    /// <param name="say">The language it is planned in; its steps are put down in every other one too.</param>
     public static ChangePlanned Of(string job, Club club, string boat, ChangePlan plan, Wording say)
     {
         ArgumentNullException.ThrowIfNull(club);
@@ -53,7 +53,8 @@ public static class ChangeToKeep
             isOar ? moved : null,
             isOff,
             refits && plan.Rig.Class.Rowing == Rowing.Sweep && gates.Any(g => !plan.Rig.Gates.Contains(g)),
-            refits);
+            refits,
+            Language.All.Where(l => l.Tag != say.Language.Tag).ToDictionary(l => l.Tag, l => Wording.In(l).Changes.Step(step)));
     }
 
     /// <summary>What is to be read, with the steps it follows. What nothing was aimed at is only read: the boat is judged by it.</summary>

@@ -1,4 +1,5 @@
 using Gatewright.Core;
+using Gatewright.Words;
 
 namespace Gatewright.Journal.Facts;
 
@@ -15,7 +16,7 @@ public sealed record ChangePlanned(
     string Job, string Boat, string Rig, IReadOnlyList<PlannedStep> Steps, IReadOnlyList<ReadAgainAt> Again) : Fact;
 
 /// <summary>A step of a change.</summary>
-/// <param name="Text">What to do.</param>
+/// <param name="Text">What to do, in the language in which it was planned.</param>
 /// <param name="Seat">The seat; of a rigger or an oar the one it goes to, or the one it leaves.</param>
 /// <param name="Parts">What it takes from stores.</param>
 /// <param name="Side">The side; null where both gates of the seat are meant.</param>
@@ -28,6 +29,7 @@ public sealed record ChangePlanned(
 /// <param name="LaidBy">Whether rigger or oar goes to no gate.</param>
 /// <param name="TurnsSide">Whether a sweep seat is rigged on that side from then on, and was on the other.</param>
 /// <param name="Refits">Whether what was read of its gates before no longer speaks of them.</param>
+/// <param name="Texts">What to do in every other language there was when it was planned, by the language's tag; null in older entries.</param>
 public sealed record PlannedStep(
     string Text,
     int Seat,
@@ -41,7 +43,16 @@ public sealed record PlannedStep(
     string? Oar = null,
     bool LaidBy = false,
     bool TurnsSide = false,
-    bool Refits = false);
+    bool Refits = false,
+    IReadOnlyDictionary<string, string>? Texts = null)
+{
+    /// <summary>What to do, in a language; in that of the plan where it was not put down in this one.</summary>
+    public string In(Language language)
+    {
+        ArgumentNullException.ThrowIfNull(language);
+        return Texts?.GetValueOrDefault(language.Tag) ?? Text;
+    }
+}
 
 /// <summary>What is to be read again after steps of a change.</summary>
 /// <param name="Item">What, as a word of <see cref="Core.Changing.RigItem"/>.</param>

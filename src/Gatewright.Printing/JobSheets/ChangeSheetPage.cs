@@ -14,7 +14,6 @@ using Gatewright.Words;
 namespace Gatewright.Printing.JobSheets;
 
 /// <summary>Lays a change of the rig out: the steps to tick, parts, cautions, and what to read again with a box for each figure.</summary>
-/// <remarks>Its steps stand in the language in which they were put down: they are its record, and nobody's to translate.</remarks>
 internal sealed class ChangeSheetPage(Book book, RigChange change, BoatView view)
 {
     private const double BoxAt = Frame.Right - 60;
@@ -38,7 +37,7 @@ internal sealed class ChangeSheetPage(Book book, RigChange change, BoatView view
         flow.Y += 1;
         for (int step = 0; step < change.Plan.Steps.Count; step++)
         {
-            flow.ToTick(change.Plan.Steps[step].Text, Lettering.Work, change.StepsDone.Contains(step));
+            flow.ToTick(change.Plan.Steps[step].In(_imprint.Say.Language), Lettering.Work, change.StepsDone.Contains(step));
         }
 
         Parts(flow);

@@ -168,6 +168,42 @@ public class OarsPagesTests
     }
 
     [Fact]
+    public async Task Where_no_oar_can_be_given_it_says_why_and_what_to_enter()
+    {
+        await using ClubOnDevice club = await WithSetAsync();
+        await club.InHand.RecordAsync([
+            new ThingSet(Things.Oar, "o1", new Dictionary<string, string?> { ["side"] = "port" }), Sleeve("o1", 1), Sleeve("o2", 0),
+            new ThingSet(Things.Boat, "teal", new Dictionary<string, string?> { ["name"] = "Teal", ["class"] = "2-" }),
+            new BoatLaid("l", "teal", Lie.Upright, LevelBasis.Read, 0, 0),
+            new Gatewright.Journal.Facts.ReadingTaken("l", "teal", ReadItem.Gate, 1, Side.Starboard, 4.5m, Station.Abeam),
+            new Gatewright.Journal.Facts.ReadingTaken("l", "teal", ReadItem.Gate, 2, Side.Port, 3.5m, Station.Catch),
+        ]);
+        IRenderedComponent<SeatOars> page = club.Page.Render<SeatOars>(p => p.Add(s => s.Set, new OarsView(club.InHand.Club).Sets.Single()));
+
+        await page.InvokeAsync(() => page.Find("#match-boat").Change("teal"));
+
+        page.WaitForAssertion(() => Assert.Contains("No oar can be given to a gate of Teal yet.", page.Find("#seating").TextContent, StringComparison.Ordinal), TimeSpan.FromSeconds(10));
+        Assert.StartsWith("Not read abeam, so that no oar can be chosen for them: seat 2 port.", page.Find("#not-read").TextContent.Trim(), StringComparison.Ordinal);
+        Assert.Contains("teal", page.Find("#not-read a").GetAttribute("href"), StringComparison.Ordinal);
+        Assert.Equal("Without an oar of their side whose sleeve was read: seat 1 starboard.", page.Find("#without").TextContent);
+        Assert.StartsWith("Left out, since their sleeve was never read: C.", page.Find("#sleeveless").TextContent.Trim(), StringComparison.Ordinal);
+        Assert.Equal("Left out, since their side is not said, which is entered on the oar's own page: B, C.", page.Find("#sideless").TextContent);
+    }
+
+    [Fact]
+    public async Task An_oar_s_page_says_who_put_it_where_it_is_rowed_and_when()
+    {
+        await using ClubOnDevice club = await WithSetAsync();
+        IRenderedComponent<OarPage> before = club.Page.Render<OarPage>(p => p.Add(o => o.Key, "o1"));
+        Assert.Empty(before.FindAll("#placed"));
+        await club.InHand.RecordAsync(new ThingSet(Things.Oar, "o1", new Dictionary<string, string?> { ["boat"] = "teal", ["seat"] = "1", ["side"] = "port" }));
+
+        IRenderedComponent<OarPage> page = club.Page.Render<OarPage>(p => p.Add(o => o.Key, "o1"));
+
+        Assert.Equal($"you, {DateTimeOffset.Now.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}", page.Find("#placed").TextContent);
+    }
+
+    [Fact]
     public async Task A_reading_can_be_taken_back_where_the_oar_is()
     {
         await using ClubOnDevice club = await WithSetAsync();

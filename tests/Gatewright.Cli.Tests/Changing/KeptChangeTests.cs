@@ -43,6 +43,27 @@ public sealed class KeptChangeTests(ClubStores stores)
         Assert.Contains("was dropped on", place.Run("change", "done", job, "2", "--member", "ash").Error, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task A_change_is_closed_as_it_is_and_what_was_set_stays_unsure()
+    {
+        ClubPlace place = await StartAsync();
+        Run(place, 0, "change", "keep", "--boat", "Heron", "--to-day", "2026-05-04", "--member", "ash");
+        string job = (await ChangeAsync(place)).Key;
+        Run(place, 0, "change", "done", job, "1", "--member", "ash");
+
+        ProgramRun closed = Run(place, 0, "change", "close", job, "--member", "ash", "--plain");
+
+        Assert.Contains("closed", closed.Output, StringComparison.OrdinalIgnoreCase);
+        Assert.Equal(new JobDone(job), (await ChangeAsync(place)).Ended!.Fact);
+        Assert.Equal([0], (await ChangeAsync(place)).StepsDone);
+        Assert.Equal("No change of a rig is open.", Run(place, 0, "change", "list", "--plain").Lines[0]);
+        using var told = JsonDocument.Parse(Run(place, 0, "change", "list", "--all", "--json").Output);
+        Assert.Equal("closed", told.RootElement.GetProperty("changes").EnumerateArray().Single().GetProperty("state").GetString());
+        ProgramRun again = place.Run("change", "close", job, "--member", "ash");
+        Assert.Equal(2, again.Status);
+        Assert.Contains("was closed on", again.Error, StringComparison.Ordinal);
+    }
+
     /// <summary>A step that sets a measure is on record as set; two steps that need one part take the last one once.</summary>
     [Fact]
     public async Task What_a_tick_records_is_what_the_app_records()
@@ -71,6 +92,7 @@ public sealed class KeptChangeTests(ClubStores stores)
         Run(place, 0, "change", "keep", "--boat", "Heron", "--to-day", "2026-05-04", "--member", "ash", "--language", "de");
 
         Assert.Contains((await ChangeAsync(place)).Plan.Steps, s => s.Text.Contains("Platz", StringComparison.Ordinal));
+        Assert.DoesNotContain("Platz", Run(place, 0, "change", "show", (await ChangeAsync(place)).Key, "--plain").Output, StringComparison.Ordinal);
     }
 
     [Fact]

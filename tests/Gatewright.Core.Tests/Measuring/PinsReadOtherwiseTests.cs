@@ -92,6 +92,11 @@ public class PinsReadOtherwiseTests
     }
 
     [Fact]
+    public void A_pin_is_held_against_its_own_readings_and_no_others() =>
+        Assert.Empty(Now(
+            Face(One, 4, 1, Station.Abeam), Pin(ReadItem.PinOut, One, 2, 1), Pin(ReadItem.GatePitch, One, 4, 1), Pin(ReadItem.PinAft, One, 0, 9), Pin(ReadItem.PinAft, Two, 2, 1)).Changes);
+
+    [Fact]
     public void Read_a_second_time_it_is_told_and_doubted_no_longer()
     {
         BoatCheck check = Check(Pin(ReadItem.PinAft, One, 0, 1), Pin(ReadItem.PinAft, One, 2, 9), Pin(ReadItem.PinAft, One, 1.5, 9), Face(One, 4, 9));

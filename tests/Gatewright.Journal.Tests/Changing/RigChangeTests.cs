@@ -199,6 +199,36 @@ public sealed class RigChangeTests
         Assert.InRange(entry.Entry.Body.Length, 1, EntryLimits.Body);
     }
 
+    /// <summary>Whoever planned it in whichever language: what to do is put down in both, and in the plan's own where nothing else is.</summary>
+    [Theory]
+    [InlineData("en")]
+    [InlineData("de")]
+    public void Its_steps_are_read_in_either_language(string planned)
+    {
+        RigOfBoat now = On()!;
+        ChangePlan plan = ChangePlan.Of(now, new TargetRig("Regatta", now.Gates, [new(RigItem.Spread, new(2, null), 86, 85.5, 86.5)], [], []), ChangeSettings.Default);
+        Assert.NotEmpty(plan.Steps);
+
+        ChangePlanned kept = (ChangePlanned)Journals.Entry(0, ChangeToKeep.Of("c", Club, "teal", plan, Wording.In(Language.Of(planned))), 1).Fact;
+
+        Assert.Equal(plan.Steps.Select(Wording.English.Changes.Step), kept.Steps.Select(s => s.In(Language.English)));
+        Assert.Equal(plan.Steps.Select(Wording.German.Changes.Step), kept.Steps.Select(s => s.In(Language.German)));
+        Assert.NotEqual(kept.Steps[0].In(Language.English), kept.Steps[0].In(Language.German));
+        Assert.Equal("as it was", (kept.Steps[0] with { Text = "as it was", Texts = null }).In(Language.German));
+    }
+
+    [Fact]
+    public void Steps_in_too_many_languages_or_words_are_refused()
+    {
+        PlannedStep step = new("set", 3, [], Texts: Enumerable.Range(0, 11).ToDictionary(i => $"l{i}", _ => "set"));
+        PlannedStep wordy = new("set", 3, [], Texts: new Dictionary<string, string> { ["de"] = new('x', 501) });
+
+        string[] problems = [.. EntryRules.Problems(Journals.Entry(0, new ChangePlanned("c", "teal", "Regatta", [step, wordy], []), 1).Entry)];
+
+        Assert.Equal(2, problems.Length);
+        Assert.All(problems, p => Assert.StartsWith("\"steps.texts\"", p, StringComparison.Ordinal));
+    }
+
     [Fact]
     public void A_change_that_sets_what_no_boat_has_is_refused()
     {

@@ -39,6 +39,26 @@ public class JobSheetTests
     }
 
     [Fact]
+    public void A_change_s_steps_stand_in_the_language_that_is_printed()
+    {
+        ExampleClub club = ExampleClub.Shed();
+        club.With(Printed.Change(club.Key("Nuthatch")) with
+        {
+            Steps = [new("Seat 2: set span.", 2, [], Texts: new Dictionary<string, string> { ["de"] = "Platz 2: Dollenabstand einstellen." }), new("Seat 3: an older step.", 3, [])],
+        });
+        RigChange change = RigChanges.Of(club.Club).Single();
+        string Said(Language language)
+        {
+            using var pdf = new Poppler(JobSheetPrint.Of(club.Club, [(change, null)], ExampleClub.Imprint(language)));
+            return pdf.Said();
+        }
+
+        Assert.Contains("Seat 2: set span.", Said(Language.English), StringComparison.Ordinal);
+        Assert.Contains("Platz 2: Dollenabstand einstellen.", Said(Language.German), StringComparison.Ordinal);
+        Assert.Contains("Seat 3: an older step.", Said(Language.German), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_change_of_the_rig_has_its_steps_parts_cautions_and_what_to_read()
     {
         RigChange change = RigChanges.Of(Printed.Full.Club).Single();

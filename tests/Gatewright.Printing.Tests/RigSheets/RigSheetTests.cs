@@ -70,6 +70,53 @@ public class RigSheetTests
         }
     }
 
+    /// <summary>Of the shed's pins some lean aft and some forward, some out and some in: each way has its word, and the figure no sign.</summary>
+    [Fact]
+    public void A_pin_s_leans_stand_with_the_way_they_go()
+    {
+        Imprint imprint = ExampleClub.Imprint();
+        var told = new BoatTold(imprint);
+        int ways = 0;
+        foreach (BoatStanding boat in Printed.Full.Boats())
+        {
+            foreach (Core.Diagnosing.GateDiagnosis gate in boat.Check!.Diagnosis.Gates)
+            {
+                IReadOnlyList<string> pin = told.Gate(Printed.Full.Club, boat.View, boat.Check, gate.Gate).Pin;
+                string aft = pin.Single(line => line.StartsWith("aft ", StringComparison.Ordinal) || line.StartsWith("fore ", StringComparison.Ordinal));
+                string outward = pin.Single(line => line.StartsWith("out ", StringComparison.Ordinal) || line.StartsWith("in ", StringComparison.Ordinal));
+                ways |= Follows(gate.LeanAft.Value.Degrees, aft, "aft ", "fore ") | (Follows(gate.LeanOut.Value.Degrees, outward, "out ", "in ") << 2);
+            }
+        }
+
+        Assert.Equal(0b1111, ways);
+
+        static int Follows(double lean, string told, string positive, string negative)
+        {
+            string figure = Math.Abs(lean).ToString("F1", System.Globalization.CultureInfo.InvariantCulture);
+            Assert.StartsWith((lean <= -0.05 ? negative : positive) + figure + " ", told, StringComparison.Ordinal);
+            return lean <= -0.05 ? 2 : lean >= 0.05 ? 1 : 0;
+        }
+    }
+
+    /// <summary>Each seat's figures stand under its number, bow on the left: 84.6 at seat 1 up to 85.3 at seat 8.</summary>
+    [Fact]
+    public void Measures_stand_under_their_seats_from_the_bow()
+    {
+        using var pdf = new Poppler(RigSheetPrint.Of(Printed.Full.Club, Printed.Full.Boats(Printed.LongName), ExampleClub.Imprint()));
+        List<Word> words = [.. pdf.Pages().SelectMany(p => p.Words)];
+        string[] spreads = ["84.6", "84.7", "84.8", "84.9", "85.0", "85.1", "85.2", "85.3"];
+
+        List<Word> row = [.. spreads.Select(s => words.Single(w => w.Text == s))];
+
+        Assert.Equal(row.OrderBy(w => w.Left), row);
+        Assert.All(row, w => Assert.Equal(row[0].Top, w.Top, 1.0));
+        List<Word> seats = [.. Enumerable.Range(1, 8).Select(n => words.Where(w => w.Text == $"{n}" && w.Bottom <= row[0].Top + 1 && row[0].Top - w.Top < 12).MinBy(w => Math.Abs(Middle(w) - Middle(row[n - 1])))!)];
+
+        // A mark of the verdict may stand before the figure: a seat's column is 12 mm wide.
+        Assert.All(seats.Zip(row), pair => Assert.InRange(Middle(pair.Second) - Middle(pair.First), -4.0, 4.0));
+        static double Middle(Word word) => (word.Left + word.Right) / 2;
+    }
+
     /// <summary>A name as long as a line may be cut; what the program itself says may not.</summary>
     [Theory]
     [InlineData("en")]

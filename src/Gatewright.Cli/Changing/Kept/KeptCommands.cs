@@ -5,7 +5,7 @@ using Gatewright.Cli.Terminals;
 
 namespace Gatewright.Cli.Changing.Kept;
 
-/// <summary>The grammar of <c>gatewright change list</c>, <c>show</c>, <c>done</c> and <c>drop</c>.</summary>
+/// <summary>The grammar of <c>gatewright change list</c>, <c>show</c>, <c>done</c>, <c>close</c> and <c>drop</c>.</summary>
 internal static class KeptCommands
 {
     /// <summary>Who may record these, for whoever may not.</summary>
@@ -45,6 +45,20 @@ internal static class KeptCommands
         };
         return Set(command, terminal, (result, place) => KeptRun.DoneAsync(
             place, result.GetValue(job)!, result.GetValue(steps)!, result.GetValue(undo), result.GetValue(member)!));
+    }
+
+    /// <summary>Closes one as it is.</summary>
+    public static Command Close(Terminal terminal)
+    {
+        Argument<string> job = Job();
+        Option<string> member = Member("The id of the member who closes it.");
+        var command = new Command(
+            "close",
+            "Close a change as it is, with steps to do or readings to take: what was set and not read since stays unsure until somebody reads it." + Statuses)
+        {
+            job, member,
+        };
+        return Set(command, terminal, (result, place) => KeptRun.CloseAsync(place, result.GetValue(job)!, result.GetValue(member)!));
     }
 
     /// <summary>Drops one.</summary>

@@ -15,7 +15,7 @@ using Gatewright.Journal.Views;
 
 namespace Gatewright.Cli.Changing.Kept;
 
-/// <summary>Lists, shows, ticks and drops changes that stand among a club's jobs.</summary>
+/// <summary>Lists, shows, ticks, closes and drops changes that stand among a club's jobs.</summary>
 internal static class KeptRun
 {
     private const string NotLooked = "Nothing was looked at.";
@@ -83,13 +83,19 @@ internal static class KeptRun
         return await RecordAsync(club, change, facts, member, errors).ConfigureAwait(false);
     }
 
-    public static async Task<Answer> DropAsync(StorePlace place, string job, string? reason, string member)
+    public static Task<Answer> CloseAsync(StorePlace place, string job, string member) =>
+        EndAsync(place, job, change => new JobDone(change.Key), member);
+
+    public static Task<Answer> DropAsync(StorePlace place, string job, string? reason, string member) =>
+        EndAsync(place, job, change => new JobDropped(change.Key, string.IsNullOrWhiteSpace(reason) ? null : reason.Trim()), member);
+
+    private static async Task<Answer> EndAsync(StorePlace place, string job, Func<RigChange, Fact> end, string member)
     {
         var errors = new List<InputProblem>();
         (OpenedClub? club, RigChange? change) = await OpenAsync(place, job, member, errors).ConfigureAwait(false);
         return club is null || change is null
             ? new Answer.Refused(errors, 0, NotRecorded)
-            : await RecordAsync(club, change, [new JobDropped(change.Key, string.IsNullOrWhiteSpace(reason) ? null : reason.Trim())], member, errors).ConfigureAwait(false);
+            : await RecordAsync(club, change, [end(change)], member, errors).ConfigureAwait(false);
     }
 
     private static async Task<Answer> RecordAsync(OpenedClub club, RigChange change, IReadOnlyList<Fact> facts, string member, List<InputProblem> errors)

@@ -12,6 +12,7 @@ using Gatewright.Journal.Facts;
 using Gatewright.Journal.Jobs;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
+using Gatewright.Words;
 using static Gatewright.Words.Wording;
 
 namespace Gatewright.Cli.Changing.Kept;
@@ -43,7 +44,7 @@ internal static class KeptTold
         State(c),
         c.ClosedOn(Settings),
         (c.Ended?.Fact as JobDropped)?.Reason,
-        [.. c.Plan.Steps.Select((step, i) => new KeptStep(i + 1, step.Text, c.StepsDone.Contains(i)))],
+        [.. c.Plan.Steps.Select((step, i) => new KeptStep(i + 1, step.In(Language.English), c.StepsDone.Contains(i)))],
         [.. c.PartsWanted.Select(Part)],
         [.. c.Again(Settings).Select(Reading)]))]);
 
@@ -51,7 +52,7 @@ internal static class KeptTold
     {
         foreach ((PlannedStep step, int i) in change.Plan.Steps.Select((s, i) => (s, i)))
         {
-            yield return FormattableString.Invariant($"{i + 1}. {(change.StepsDone.Contains(i) ? "Done" : "To do")}: {step.Text}");
+            yield return FormattableString.Invariant($"{i + 1}. {(change.StepsDone.Contains(i) ? "Done" : "To do")}: {step.In(Language.English)}");
         }
 
         if ((change.Ended?.Fact as JobDropped)?.Reason is { } reason)
