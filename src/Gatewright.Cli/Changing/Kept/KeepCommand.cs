@@ -16,7 +16,7 @@ internal static class KeepCommand
         Option<string> member = KeptCommands.Member("The id of the member who plans it.");
         var language = new Option<string>("--language")
         {
-            Description = "The language its steps are put down in.",
+            Description = "The language it is planned in; its steps are read in every other one too.",
             HelpName = "LANGUAGE",
             DefaultValueFactory = _ => Language.English.Tag,
         };
