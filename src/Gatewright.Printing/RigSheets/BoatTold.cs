@@ -10,6 +10,7 @@ using Gatewright.Journal.Jobs;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
 using Gatewright.Words;
+using Gatewright.Words.Judged;
 
 namespace Gatewright.Printing.RigSheets;
 
@@ -45,12 +46,15 @@ internal sealed class BoatTold(Imprint imprint)
             [.. Pin(club, boat, check?.Diagnosis.Gates.FirstOrDefault(g => g.Gate == gate), gate)]);
     }
 
-    /// <summary>Why gates are not good, which were not read, and what no verdict shows.</summary>
+    /// <summary>Why gates are not good, of each what weighs most and every floor in doubt; which were not read, and what no verdict shows.</summary>
     public IEnumerable<string> Reasons(BoatCheck check)
     {
         foreach (GateVerdict gate in check.Verdict.Gates.Where(g => g.Verdict != Verdict.Good).OrderByDescending(g => g.Verdict))
         {
-            yield return $"{Sentence.Capital(_say.Names.Verdict(gate.Verdict))}: {_say.Reasons.Why(gate, check.Verdict.Standard)}";
+            foreach (Reason reason in ReasonChoice.Of(gate, all: false).Where((r, i) => i == 0 || r.Kind == ReasonKind.Floor))
+            {
+                yield return $"{Sentence.Capital(_say.Names.Verdict(reason.Verdict))}: {_say.Reasons.Of(gate.Gate, reason, check.Verdict.Standard)}";
+            }
         }
 
         if (check.Verdict.NotRead.Count > 0)

@@ -10,11 +10,12 @@ namespace Gatewright.Printing.RigSheets;
 internal sealed class GateFigures(Imprint imprint, Leaf leaf)
 {
     /// <summary>How high the figures of a gate are, with the room around them, millimetres.</summary>
-    public const double Height = (3 * Step) + 0.4;
+    public const double Height = 3 * Step;
 
     private const double Step = 4.8;
-    private const double FromKeel = 25.5;
+    private const double FromKeel = 24.2;
     private const double Block = 35;
+    private const double PinWidth = 26.5;
 
     /// <summary>Draws it about the middle of its seat's row.</summary>
     public void Draw(SheetGate gate, double middle)
@@ -58,11 +59,20 @@ internal sealed class GateFigures(Imprint imprint, Leaf leaf)
 
     private void Pin(SheetGate gate, double middle)
     {
-        double left = gate.Gate.Side == Side.Port ? Frame.Left : Frame.Right - 26.5;
+        bool isPort = gate.Gate.Side == Side.Port;
+        double keel = (Frame.Left + Frame.Right) / 2;
+        double left = isPort ? Frame.Left : Frame.Right - PinWidth;
+        if (gate.Pin.Count > 0)
+        {
+            // Between what was read and what is only probable.
+            double between = isPort ? (left + PinWidth + keel - FromKeel - Block) / 2 : (left + keel + FromKeel + Block) / 2;
+            leaf.Line(between, middle - (1.35 * Step), between, middle + (1.35 * Step), 0.15);
+        }
+
         double y = middle - ((gate.Pin.Count - 1) * Lettering.Note.LineMm / 2) + (Lettering.Note.CapitalMm / 2);
         foreach (string line in gate.Pin)
         {
-            leaf.Fit(line, left, y, 26.5, Lettering.Note, Lettering.LeastInTheHand);
+            leaf.Fit(line, left, y, PinWidth, Lettering.Note, Lettering.LeastInTheHand);
             y += Lettering.Note.LineMm;
         }
     }

@@ -8,6 +8,7 @@ namespace Gatewright.Printing.RigSheets;
 internal sealed class RigSheetPage(Book book, RigSheet sheet)
 {
     private const double LargestRow = 24;
+    private const double LeastEnd = 6;
 
     private readonly Imprint _imprint = book.Imprint;
 
@@ -74,7 +75,8 @@ internal sealed class RigSheetPage(Book book, RigSheet sheet)
     private void Plan(Flow flow, BoatClass boatClass, MeasureTable measures)
     {
         double ends = Ends(boatClass);
-        double end = End(boatClass);
+        double end = Math.Clamp(
+            (flow.Left - Below(flow, measures) - ends - (boatClass.Seats * SmallestRow)) / 2, LeastEnd, boatClass.Seats == 8 ? LeastEnd : 10);
         double spare = (flow.Left - Below(flow, measures) - ends - (2 * end)) / boatClass.Seats;
         double row = Math.Clamp(spare, SmallestRow, LargestRow);
         flow.Room(ends + (2 * end) + (boatClass.Seats * row));
@@ -101,7 +103,7 @@ internal sealed class RigSheetPage(Book book, RigSheet sheet)
     /// <summary>As many measures as the page has room for: all; those taken and those that come first; else the fewer of the two.</summary>
     private MeasureTable Measures(Flow flow, BoatClass boatClass)
     {
-        double plan = Ends(boatClass) + (2 * End(boatClass)) + (boatClass.Seats * SmallestRow);
+        double plan = Ends(boatClass) + (2 * LeastEnd) + (boatClass.Seats * SmallestRow);
         bool isAnyTaken = sheet.Measures.Any(m => m.IsMeasured);
         foreach (Func<SheetMeasure, bool> choice in (Func<SheetMeasure, bool>[])[_ => true, m => m.IsMeasured || m.IsFirst])
         {
@@ -116,7 +118,7 @@ internal sealed class RigSheetPage(Book book, RigSheet sheet)
     }
 
     /// <summary>
-    /// Three lines at a gate take 14.8 mm. Where no two neighbours have a gate on one side, as in most sweep boats, a gate has its
+    /// Three lines at a gate take 14.4 mm. Where no two neighbours have a gate on one side, as in most sweep boats, a gate has its
     /// neighbours' rows for itself too, and what is then least is the mark of a verdict beside the pin.
     /// </summary>
     private double SmallestRow
@@ -129,8 +131,6 @@ internal sealed class RigSheetPage(Book book, RigSheet sheet)
     }
 
     private static double Ends(BoatClass boatClass) => (boatClass.IsCoxed ? 6 : 0) + 4;
-
-    private static double End(BoatClass boatClass) => boatClass.Seats == 8 ? 6 : 10;
 
     private void List(Flow flow, string heading, IReadOnlyList<string> points)
     {

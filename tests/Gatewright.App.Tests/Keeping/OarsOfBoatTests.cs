@@ -3,7 +3,9 @@ using AngleSharp.Dom;
 using Bunit;
 using Gatewright.App.Keeping.Oars;
 using Gatewright.App.Tests.World;
+using Gatewright.Core.Oars;
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Oars;
 
 namespace Gatewright.App.Tests.Keeping;
 
@@ -29,6 +31,30 @@ public sealed class OarsOfBoatTests
         await club.RecordElsewhereAsync(Oar("o1", ("blade", "cleaver")));
         oars.Render(p => p.Add(o => o.Club, club.InHand.Club).Add(o => o.Boat, "teal"));
         Assert.StartsWith("Oar 1 seat 1, port you", Spaced(oars.Find("li")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task An_oar_s_page_says_who_put_it_where_it_is_rowed_and_when()
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.InHand.RecordAsync(Oar("o1", ("name", "Oar 1"), ("side", "port")));
+        Assert.Empty(club.Page.Render<OarPage>(p => p.Add(o => o.Key, "o1")).FindAll("#placed"));
+
+        await club.RecordElsewhereAsync(Oar("o1", ("boat", "teal"), ("seat", "1")));
+        IRenderedComponent<OarPage> page = club.Page.Render<OarPage>(p => p.Add(o => o.Key, "o1"));
+
+        Assert.Equal($"a member, {DateTimeOffset.Now.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}", page.Find("#placed").TextContent);
+    }
+
+    [Fact]
+    public async Task A_reading_can_be_taken_back_where_the_oar_is()
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.InHand.RecordAsync(Oar("o1", ("name", "Oar 1")), new OarRead("o1", OarItem.Sleeve, 2, Session: "x"));
+        IRenderedComponent<OarPage> page = club.Page.Render<OarPage>(p => p.Add(o => o.Key, "o1"));
+        await page.Find("button.quiet").ClickAsync(new());
+
+        Assert.Null(new OarsView(club.InHand.Club).Oar("o1")!.Oar.Sleeve);
     }
 
     private static string Spaced(IElement element) =>

@@ -190,30 +190,6 @@ public class OarsPagesTests
         Assert.Equal("Left out, since their side is not said, which is entered on the oar's own page: B, C.", page.Find("#sideless").TextContent);
     }
 
-    [Fact]
-    public async Task An_oar_s_page_says_who_put_it_where_it_is_rowed_and_when()
-    {
-        await using ClubOnDevice club = await WithSetAsync();
-        IRenderedComponent<OarPage> before = club.Page.Render<OarPage>(p => p.Add(o => o.Key, "o1"));
-        Assert.Empty(before.FindAll("#placed"));
-        await club.InHand.RecordAsync(new ThingSet(Things.Oar, "o1", new Dictionary<string, string?> { ["boat"] = "teal", ["seat"] = "1", ["side"] = "port" }));
-
-        IRenderedComponent<OarPage> page = club.Page.Render<OarPage>(p => p.Add(o => o.Key, "o1"));
-
-        Assert.Equal($"you, {DateTimeOffset.Now.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}", page.Find("#placed").TextContent);
-    }
-
-    [Fact]
-    public async Task A_reading_can_be_taken_back_where_the_oar_is()
-    {
-        await using ClubOnDevice club = await WithSetAsync();
-        await club.InHand.RecordAsync(Sleeve("o1", 2));
-        IRenderedComponent<OarPage> page = club.Page.Render<OarPage>(p => p.Add(o => o.Key, "o1"));
-        await page.Find("button.quiet").ClickAsync(new());
-
-        Assert.Null(new OarsView(club.InHand.Club).Oar("o1")!.Oar.Sleeve);
-    }
-
     private static OarRead Sleeve(string oar, decimal value) => new(oar, OarItem.Sleeve, value, Session: "x");
 
     private static async Task<ClubOnDevice> WithSetAsync()

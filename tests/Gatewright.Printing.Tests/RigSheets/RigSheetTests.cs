@@ -70,6 +70,24 @@ public class RigSheetTests
         }
     }
 
+    /// <summary>A boat that is out of limits and may be under a floor is to be treated as stop: its sheet says at which gate.</summary>
+    [Fact]
+    public void A_floor_in_doubt_is_told_beside_what_weighs_more()
+    {
+        Imprint imprint = ExampleClub.Imprint();
+        List<(BoatStanding Boat, GateVerdict Gate, Reason Floor)> both = [.. from boat in Printed.Full.Boats()
+            from gate in boat.Check!.Verdict.Gates
+            where gate.Reasons is [{ Kind: not ReasonKind.Floor }, ..]
+            from floor in gate.Reasons
+            where floor.Kind == ReasonKind.Floor
+            select (boat, gate, floor)];
+        Assert.NotEmpty(both);
+
+        Assert.All(both, b => Assert.Contains(
+            new BoatTold(imprint).Reasons(b.Boat.Check!),
+            told => told.EndsWith(imprint.Say.Reasons.Of(b.Gate.Gate, b.Floor, b.Boat.Check!.Verdict.Standard), StringComparison.Ordinal)));
+    }
+
     /// <summary>Of the shed's pins some lean aft and some forward, some out and some in: each way has its word, and the figure no sign.</summary>
     [Fact]
     public void A_pin_s_leans_stand_with_the_way_they_go()
