@@ -46,12 +46,14 @@ internal sealed class BoatTold(Imprint imprint)
             [.. Pin(club, boat, check?.Diagnosis.Gates.FirstOrDefault(g => g.Gate == gate), gate)]);
     }
 
-    /// <summary>Why gates are not good, of each what weighs most and every floor in doubt; which were not read, and what no verdict shows.</summary>
+    /// <summary>Why gates are not good, of each what weighs most and, where that is no floor, the first floor in doubt; which were not read, and what no verdict shows.</summary>
     public IEnumerable<string> Reasons(BoatCheck check)
     {
         foreach (GateVerdict gate in check.Verdict.Gates.Where(g => g.Verdict != Verdict.Good).OrderByDescending(g => g.Verdict))
         {
-            foreach (Reason reason in ReasonChoice.Of(gate, all: false).Where((r, i) => i == 0 || r.Kind == ReasonKind.Floor))
+            Reason first = ReasonChoice.Of(gate, all: false)[0];
+            Reason? floor = first.Kind == ReasonKind.Floor ? null : gate.Reasons.FirstOrDefault(r => r.Kind == ReasonKind.Floor);
+            foreach (Reason reason in new[] { first, floor }.OfType<Reason>())
             {
                 yield return $"{Sentence.Capital(_say.Names.Verdict(reason.Verdict))}: {_say.Reasons.Of(gate.Gate, reason, check.Verdict.Standard)}";
             }

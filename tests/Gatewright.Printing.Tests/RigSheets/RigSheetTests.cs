@@ -78,8 +78,8 @@ public class RigSheetTests
         List<(BoatStanding Boat, GateVerdict Gate, Reason Floor)> both = [.. from boat in Printed.Full.Boats()
             from gate in boat.Check!.Verdict.Gates
             where gate.Reasons is [{ Kind: not ReasonKind.Floor }, ..]
-            from floor in gate.Reasons
-            where floor.Kind == ReasonKind.Floor
+            let floor = gate.Reasons.FirstOrDefault(r => r.Kind == ReasonKind.Floor)
+            where floor is not null
             select (boat, gate, floor)];
         Assert.NotEmpty(both);
 
