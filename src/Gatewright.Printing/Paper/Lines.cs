@@ -7,7 +7,7 @@ internal static class Lines
 
     /// <summary>
     /// A text broken at its blanks, and inside a word only where that is wider than all there is. A sign stays with what it belongs to: no
-    /// line begins with "%" or "·".
+    /// line begins with "%" or "·", and a figure with its uncertainty is not torn apart.
     /// </summary>
     public static IReadOnlyList<string> Wrap(this Leaf leaf, string text, double width, Lettering lettering)
     {
@@ -85,7 +85,7 @@ internal static class Lines
         string word = string.Empty;
         foreach (string next in text.Split(' '))
         {
-            bool isSign = word.Length > 0 && (next == "·" || (char.IsDigit(word[^1]) && next.StartsWith('%')));
+            bool isSign = word.Length > 0 && (next is "·" or "±" || word.EndsWith(" ±", StringComparison.Ordinal) || (char.IsDigit(word[^1]) && next.StartsWith('%')));
             if (!isSign && word.Length > 0)
             {
                 yield return word;
