@@ -122,6 +122,23 @@ public class ReasonSentenceTests
     public void Each_has_one_in_German(ReasonKind kind, Verdict verdict, bool read, string sentence) =>
         Assert.Equal(sentence, Wording.German.Reasons.Of(new GatePlace(3, Side.Port), Reason(kind, verdict, read), Standard.Club));
 
+    /// <summary>Higher of a pin is further to the stern, or away from the hull: the sentences say which, and no sign.</summary>
+    [Theory]
+    [InlineData(ReadItem.PinAft, 1, "The pin of seat 3 port leans 2.4° ± 0.3 further to the stern than up to 2026-05-04: ", "Der Dollenstift von Platz 3 Backbord ist 2,4° ± 0,3 weiter zum Heck geneigt als bis 04.05.2026: ")]
+    [InlineData(ReadItem.PinAft, -1, "The pin of seat 3 port leans 2.4° ± 0.3 further to the bow than", "Der Dollenstift von Platz 3 Backbord ist 2,4° ± 0,3 weiter zum Bug geneigt als")]
+    [InlineData(ReadItem.PinOut, 1, "The pin of seat 3 port leans 2.4° ± 0.3 further away from the hull than", "Der Dollenstift von Platz 3 Backbord ist 2,4° ± 0,3 weiter vom Rumpf weg geneigt als")]
+    [InlineData(ReadItem.PinOut, -1, "The pin of seat 3 port leans 2.4° ± 0.3 further towards the hull than", "Der Dollenstift von Platz 3 Backbord ist 2,4° ± 0,3 weiter zum Rumpf hin geneigt als")]
+    [InlineData(ReadItem.GatePitch, 1, "The face of seat 3 port reads 2.4° ± 0.3 more against its pin than", "Die Anlagefläche von Platz 3 Backbord zeigt gegen ihren Dollenstift 2,4° ± 0,3 mehr als")]
+    [InlineData(ReadItem.GatePitch, -1, "The face of seat 3 port reads 2.4° ± 0.3 less against its pin than", "Die Anlagefläche von Platz 3 Backbord zeigt gegen ihren Dollenstift 2,4° ± 0,3 weniger als")]
+    public void What_reads_otherwise_is_named_with_the_way_it_went(ReadItem item, int way, string english, string german)
+    {
+        Reason reason = Reason(ReasonKind.Changed, Verdict.Unsure, read: true);
+        reason = reason with { Item = item, Value = way > 0 ? reason.Value : reason.Value with { Value = -reason.Value.Value } };
+
+        Assert.StartsWith(english, Wording.English.Reasons.Of(new GatePlace(3, Side.Port), reason, Standard.Club), StringComparison.Ordinal);
+        Assert.StartsWith(german, Wording.German.Reasons.Of(new GatePlace(3, Side.Port), reason, Standard.Club), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Every_kind_of_reason_stands_above()
     {
