@@ -24,7 +24,7 @@ public class PocketCardTests
             }
         }
 
-        Assert.True(signs > 50, $"{signs} signs");
+        Assert.True(signs > 20, $"{signs} signs");
 
         static bool IsInLine(Word one, Word other) => Math.Abs(one.Bottom - other.Bottom) < 0.5;
     }
