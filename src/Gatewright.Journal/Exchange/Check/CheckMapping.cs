@@ -66,7 +66,7 @@ public static class CheckMapping
 
     private static CheckedReason Reason(GatePlace gate, Reason reason, Standard standard) => new(
         Codes.Of(reason.Kind),
-        Codes.Of(reason.Item),
+        Vocabulary.Items.Word(reason.Item),
         reason.Verdict.Word(),
         reason.Station.Word(),
         Rounded.Degrees(reason.Value.Value),

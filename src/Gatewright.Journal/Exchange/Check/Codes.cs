@@ -19,16 +19,6 @@ internal static class Codes
         _ => "range",
     };
 
-    /// <summary>As a file of readings writes it.</summary>
-    public static string Of(ReadItem item) => item switch
-    {
-        ReadItem.PinAft => "pin-aft",
-        ReadItem.PinOut => "pin-out",
-        ReadItem.GatePitch => "gate-pitch",
-        ReadItem.Sleeve => "sleeve",
-        _ => "gate",
-    };
-
     public static string Of(HullLevel level) => level switch
     {
         HullLevel.Read => "read",
