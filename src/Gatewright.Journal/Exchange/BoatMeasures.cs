@@ -17,4 +17,5 @@ public sealed record BoatMeasures(string Boat, BoatClass Class, IReadOnlyList<Wr
 /// <param name="Reading">What was taken, in the measure's own unit.</param>
 /// <param name="Value">The figure as written.</param>
 /// <param name="Unit">The unit it is written in.</param>
-public readonly record struct WrittenMeasure(RigReading Reading, decimal Value, RigUnit Unit);
+/// <param name="Side">The side that is written beside it; of a seat's measure too, where it says on which side a sweep seat is rigged.</param>
+public readonly record struct WrittenMeasure(RigReading Reading, decimal Value, RigUnit Unit, Side? Side);

@@ -39,7 +39,7 @@ internal sealed class MeasureRow(RowCells cells, Reporter report, Shed shed)
         if (shed.KeepsReadings)
         {
             boat.Measured(new(
-                new(measure, place, unit.Value.InOwn(value.Value), day), ReadingsPen.Number(value.Value), unit.Value));
+                new(measure, place, unit.Value.InOwn(value.Value), day), ReadingsPen.Number(value.Value), unit.Value, side));
         }
 
         return (boat.Name, place);

@@ -70,7 +70,7 @@ internal sealed class ReadingsWriter
         Column.Boat => NameText.Shielded(boat.Boat),
         Column.Class => boat.Class.Name,
         Column.Seat => measure.Reading.Place.Seat.ToString(CultureInfo.InvariantCulture),
-        Column.Side => measure.Reading.Place.Side?.Word() ?? "",
+        Column.Side => measure.Side?.Word() ?? "",
         Column.Item => measure.Reading.Measure.Word(),
         Column.Reading => measure.Value.ToString(CultureInfo.InvariantCulture),
         Column.Unit => measure.Unit.Word(),

@@ -76,7 +76,7 @@ public enum LevelBasis
 /// <param name="Seat">The seat.</param>
 /// <param name="Value">The value as entered.</param>
 /// <param name="Unit">The unit as entered.</param>
-/// <param name="Side">The side, where it has one.</param>
+/// <param name="Side">The side, where it has one; of a sweep seat's own measure the side on which it was rigged then, where that was said.</param>
 /// <param name="Date">The day, where it is not the day on which this was recorded.</param>
 public sealed record MeasureTaken(
     string Boat, string Measure, int Seat, decimal Value, string Unit, Side? Side = null, DateOnly? Date = null) : Fact;

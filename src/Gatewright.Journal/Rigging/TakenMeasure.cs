@@ -14,7 +14,7 @@ public sealed record TakenMeasure(Recorded Record, RigReading Reading)
     public MeasureTaken Taken => (MeasureTaken)Record.Fact;
 
     /// <summary>As a file writes it: the figure and the unit as they were entered.</summary>
-    public WrittenMeasure Written => new(Reading, Taken.Value, RigUnits.OfWord(Taken.Unit)!.Value);
+    public WrittenMeasure Written => new(Reading, Taken.Value, RigUnits.OfWord(Taken.Unit)!.Value, Taken.Side ?? Reading.Place.Side);
 
     /// <summary>The day it was taken.</summary>
     public DateOnly Day => Reading.Day!.Value;

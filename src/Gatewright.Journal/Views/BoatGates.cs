@@ -9,7 +9,7 @@ public static class BoatGates
 {
     /// <summary>
     /// The gates of a boat. In a sweep boat only the rigging tells the sides: what was set for a seat counts, else the side
-    /// on which it was last read or mended, else the usual rig with stroke on port (common practice).
+    /// on which it was last read, measured or mended, else the usual rig with stroke on port (common practice).
     /// </summary>
     /// <returns>None while the boat's class is not known.</returns>
     public static IReadOnlyList<GatePlace> Of(Club club, BoatView boat)

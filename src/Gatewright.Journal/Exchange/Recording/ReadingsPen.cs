@@ -105,7 +105,7 @@ internal sealed class ReadingsPen(RecordingPen pen, Club club)
                 reading.Place.Seat,
                 measure.Value,
                 measure.Unit.Word(),
-                reading.Place.Side,
+                measure.Side,
                 reading.Day));
         }
     }

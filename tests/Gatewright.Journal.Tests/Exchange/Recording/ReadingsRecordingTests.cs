@@ -128,6 +128,16 @@ public sealed class ReadingsRecordingTests
             Boat(club, "Teal").Records.Select(r => r.Fact).OfType<Journal.Facts.Noted>().Select(n => n.Text));
     }
 
+    /// <summary>A spread belongs to its seat; the side beside it says how that was rigged, against the usual rig here (common practice).</summary>
+    [Fact]
+    public void The_side_beside_a_sweep_seat_s_spread_is_the_side_it_is_rigged_on()
+    {
+        Club club = Record(Club.Empty(Journals.Club), Csv.Read(Csv.Rows("Teal,4-,1,port,spread,,84.5,,,,,,", "Teal,4-,2,starboard,spread,,86.5,,,,,,")));
+        Assert.Equal(
+            [new(1, Side.Port), new(2, Side.Starboard), new(3, Side.Starboard), new(4, Side.Port)],
+            BoatGates.Of(club, Boat(club, "Teal")));
+    }
+
     [Fact]
     public void A_file_with_errors_is_not_recorded() => Assert.Throws<ArgumentException>(
         () => ReadingsRecording.Entries(Csv.Read(Csv.Rows("Teal,9x,1,port,gate,catch,4,,,,,,")), Club.Empty(Journals.Club), Stamp(Now)));
