@@ -164,6 +164,19 @@ public class PinsReadOtherwiseTests
         Assert.Equal((One, NextItem.Gate), (advice.Next!.Choice.Gate, advice.Next.Choice.Item));
     }
 
+    /// <summary>What is sure of the face says nothing of whether the pin has moved under it.</summary>
+    [Fact]
+    public void A_gate_that_is_sure_to_be_adjusted_is_not_settled_while_its_pin_contradicts_itself()
+    {
+        Reading[] faces = [.. Enumerable.Repeat(Stations.All, 3).SelectMany(all => all).SelectMany(s => new[] { Face(One, 9, 9, s), Face(Two, 4, 9, s) })];
+        Reading[] pin = [Pin(ReadItem.PinOut, One, 0, 1), Pin(ReadItem.PinOut, One, 3, 9)];
+        BoatCheck otherwise = Check([.. faces, .. pin]);
+
+        Assert.Equal(Verdict.Adjust, otherwise.Verdict.Gates[0].Verdict);
+        Assert.False(Advisor.For(otherwise, AdvisingSettings.Default).VerdictsSettled);
+        Assert.True(Advisor.For(Check([.. faces, pin[1]]), AdvisingSettings.Default).VerdictsSettled);
+    }
+
     private static ReadingsNow Now(params Reading[] readings) => Boat(readings).Now(4, Taken.Settings);
 
     private static BoatCheck Check(params Reading[] readings) => BoatRecord.Of(Boat(readings)).Check(CheckSettings.Default);
