@@ -17,6 +17,10 @@ internal static class Svg
     /// <summary>"rotate(4.3217)".</summary>
     public static string Rotate(double degrees) => $"rotate({Turn(degrees)})";
 
+    /// <summary>Words as they are written between tags.</summary>
+    public static string Words(string text) =>
+        text.Replace("&", "&amp;", StringComparison.Ordinal).Replace("<", "&lt;", StringComparison.Ordinal);
+
     // Adding nothing turns a negative zero, which would be written "-0", into a plain one.
     private static string Write(double value, int decimals, string format) =>
         (Math.Round(value, decimals) + 0.0).ToString(format, CultureInfo.InvariantCulture);

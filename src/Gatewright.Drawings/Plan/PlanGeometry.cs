@@ -15,11 +15,13 @@ public sealed class PlanGeometry
 
     private readonly PlanMeasures _measures;
     private readonly double _firstRow;
+    private readonly bool _isSmall;
+    private string? _hullDrawn;
 
     /// <summary>The plan of a class at a size.</summary>
     public PlanGeometry(BoatClass boatClass, PlanSize size, CoxPlace cox = CoxPlace.Stern)
     {
-        Class = boatClass;
+        (Class, _isSmall) = (boatClass, size == PlanSize.Small);
         _measures = PlanMeasures.Of(boatClass, size);
         double coxed = boatClass.IsCoxed ? _measures.Cox : 0;
         double bowEnd = _measures.End + (cox == CoxPlace.Bow ? coxed : 0);
@@ -62,6 +64,9 @@ public sealed class PlanGeometry
 
     /// <summary>The edge of what is open in it as a path; nothing in a thumbnail.</summary>
     public string Cockpit { get; }
+
+    /// <summary>The hull with its seats as SVG; drawn once.</summary>
+    internal string HullDrawn => _hullDrawn ??= HullDrawing.Of(this, _isSmall);
 
     /// <summary>Where the cox is; null in a coxless boat.</summary>
     public Spot? CoxMiddle { get; }
