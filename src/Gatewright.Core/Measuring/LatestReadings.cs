@@ -18,13 +18,16 @@ public static class LatestReadings
     {
         ArgumentNullException.ThrowIfNull(all);
         ArgumentOutOfRangeException.ThrowIfLessThan(days, 1);
-        Dictionary<(GatePlace, bool), DateOnly> first = all.Readings
-            .Where(r => r.Lie.Date is not null)
-            .GroupBy(Thing)
-            .ToDictionary(
-                thing => thing.Key,
-                thing => thing.Select(r => r.Lie.Date!.Value).Distinct().OrderDescending().Take(days).Last());
-        return all with { Readings = [.. all.Readings.Where(r => r.Lie.Date is not { } day || day >= first[Thing(r)])] };
+        Dictionary<(GatePlace, bool), List<DateOnly>> last = [];
+        foreach (Reading reading in all.Readings)
+        {
+            if (reading.Lie.Date is { } day)
+            {
+                Among(last, Thing(reading), day, days);
+            }
+        }
+
+        return all with { Readings = [.. all.Readings.Where(r => r.Lie.Date is not { } day || day >= last[Thing(r)][0])] };
     }
 
     /// <summary>
@@ -49,6 +52,25 @@ public static class LatestReadings
 
         bool Counts(Reading reading) =>
             reading.Item == ReadItem.Sleeve || !before.TryGetValue(reading.Gate, out DateOnly day) || !(reading.Lie.Date <= day);
+    }
+
+    /// <summary>Puts a day among a thing's last days, earliest first, where it is one of them.</summary>
+    private static void Among(Dictionary<(GatePlace, bool), List<DateOnly>> last, (GatePlace, bool) thing, DateOnly day, int days)
+    {
+        if (!last.TryGetValue(thing, out List<DateOnly>? known))
+        {
+            last.Add(thing, known = []);
+        }
+
+        int place = known.BinarySearch(day);
+        if (place < 0)
+        {
+            known.Insert(~place, day);
+            if (known.Count > days)
+            {
+                known.RemoveAt(0);
+            }
+        }
     }
 
     /// <summary>An oar's sleeve stays with the oar, whatever is done to the gate.</summary>
