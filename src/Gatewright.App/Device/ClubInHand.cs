@@ -128,11 +128,20 @@ public sealed class ClubInHand
     /// <exception cref="NotAllowedException">The member here may not record one of them.</exception>
     /// <exception cref="NotRecordedException">A fact says what cannot be.</exception>
     /// <exception cref="ShelfException">This device cannot keep them.</exception>
-    public Task<IReadOnlyList<Guid>> RecordAsync(params Fact[] facts)
+    public Task<IReadOnlyList<Guid>> RecordAsync(params Fact[] facts) => RecordAsync(facts, _ => { });
+
+    /// <summary>Records facts, and has something worked out while the disk takes them.</summary>
+    /// <param name="facts">The facts.</param>
+    /// <param name="meanwhile">Gets the club as it is going to be, unless the disk refuses.</param>
+    /// <returns>The ids of their entries, in the order of the facts.</returns>
+    /// <exception cref="NotAllowedException">The member here may not record one of them.</exception>
+    /// <exception cref="NotRecordedException">A fact says what cannot be.</exception>
+    /// <exception cref="ShelfException">This device cannot keep them.</exception>
+    public Task<IReadOnlyList<Guid>> RecordAsync(Fact[] facts, Action<Club> meanwhile)
     {
         ArgumentNullException.ThrowIfNull(facts);
         return Array.TrueForAll(facts, IsAllowed)
-            ? Copy.RecordAsync(facts)
+            ? Copy.RecordAsync(facts, meanwhile)
             : throw new NotAllowedException(Held.Home == ClubHome.Left);
     }
 

@@ -1,5 +1,6 @@
 using Gatewright.App.Frame;
 using Gatewright.Core;
+using Gatewright.Core.Geometry;
 using Gatewright.Core.Judging;
 using Gatewright.Core.Measuring;
 using Gatewright.Drawings.Plan;
@@ -12,17 +13,29 @@ namespace Gatewright.App.Round;
 /// <summary>What the boat's plan shows while it is read: at each gate what was read there of what is read now.</summary>
 internal sealed class ReadOnPlan(Texts<RoundTexts> texts, Wording say, ReadingWords words)
 {
+    private readonly Dictionary<GatePlace, string> _names = [];
+
     /// <summary>The gates, from the bow.</summary>
-    /// <param name="desk">The boat being read.</param>
+    /// <param name="gates">All of the boat.</param>
+    /// <param name="boat">What the round has of it.</param>
     /// <param name="now">What is read now; null where what came of it is told: then each gate shows the face that was read last, wherever that was.</param>
     /// <param name="judged">The verdict on a gate; null for none yet.</param>
-    public List<PlanGate> Of(ReadingDesk desk, ReadingStep? now, Func<GatePlace, GateVerdict?> judged) =>
-        [.. desk.Gates.Select(gate => Of(desk, now, gate, judged(gate)))];
+    public List<PlanGate> Of(IReadOnlyList<GatePlace> gates, BoatInRound boat, ReadingStep? now, Func<GatePlace, GateVerdict?> judged) =>
+        [.. gates.Select(gate => Of(boat, now, gate, judged(gate)))];
 
-    private PlanGate Of(ReadingDesk desk, ReadingStep? now, GatePlace gate, GateVerdict? judged)
+    /// <summary>Where in the stroke the oar lies at what is read now; null where that is no face.</summary>
+    public static OarAngle? OarAt(BoatClass boatClass, ReadingStep? now) => now is { Station: { } station }
+        ? MeasuringSettings.Default.Angles(boatClass.Rowing).At(station)
+        : null;
+
+    private PlanGate Of(BoatInRound boat, ReadingStep? now, GatePlace gate, GateVerdict? judged)
     {
-        string name = words.Short(gate);
-        ReadingTaken? taken = desk.Walk.Boat.Readings.Select(r => (ReadingTaken)r.Fact)
+        if (!_names.TryGetValue(gate, out string? name))
+        {
+            _names.Add(gate, name = words.Short(gate));
+        }
+
+        ReadingTaken? taken = boat.Readings.Select(r => (ReadingTaken)r.Fact)
             .LastOrDefault(t => t.Seat == gate.Seat && t.Side == gate.Side && IsShown(t, now));
         if (taken is null)
         {

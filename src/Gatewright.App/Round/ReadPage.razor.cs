@@ -2,7 +2,6 @@ using System.Globalization;
 using Gatewright.App.Device;
 using Gatewright.App.Frame;
 using Gatewright.Core;
-using Gatewright.Core.Geometry;
 using Gatewright.Core.Judging;
 using Gatewright.Core.Measuring;
 using Gatewright.Drawings;
@@ -155,10 +154,7 @@ public sealed partial class ReadPage
             if (await _keys.ListenAsync(Script))
             {
                 await Task.Delay(Rehearsal);
-                if (!_isBusy)
-                {
-                    _desk?.Rehearse();
-                }
+                await _keys.RehearseAsync(Round, Boat);
             }
         }
     }
@@ -314,10 +310,6 @@ public sealed partial class ReadPage
         desk.Told?.Step.Station is { } at && JudgedFace(desk.Told)?.At(at) is { Read: true } pitch
             ? desk.Face?.Why(Say, pitch.Pitch.Value.Degrees, pitch.Repeats)
             : null;
-
-    private OarAngle? OarAt(BoatClass boatClass) => Now is { Station: { } station }
-        ? MeasuringSettings.Default.Angles(boatClass.Rowing).At(station)
-        : null;
 
     private string Where(ReadingStep step) => _words.Where(step);
 }

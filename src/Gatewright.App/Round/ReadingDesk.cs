@@ -15,7 +15,8 @@ public sealed class ReadingDesk
     private readonly ClubInHand _inHand;
     private readonly RoundPlan _plan;
     private readonly Stack<Guid> _beside = [];
-    private Club? _seen;
+    private SeenBoat _seen;
+    private SeenBoat? _foreseen;
     private Station _station;
 
     /// <summary>The desk for a boat on a round.</summary>
@@ -27,20 +28,20 @@ public sealed class ReadingDesk
     public ReadingDesk(ClubInHand inHand, RoundPlan plan, string round, string boat, ReadingStep? asked)
     {
         (_inHand, _plan, Round) = (inHand, plan, round);
-        View = new(inHand.Club, boat);
-        Gates = BoatGates.Of(inHand.Club, View);
-        var here = new BoatInRound(View, round);
+        var view = new BoatView(inHand.Club, boat);
+        Gates = BoatGates.Of(inHand.Club, view);
+        var here = new BoatInRound(view, round);
         Walk = BoatWalk.Open(RoundOrder.Of(Gates, plan.Stations), here, asked);
         Laying = Laying.Usual(inHand.Club, here);
         _station = Walk.Now?.Station ?? plan.Stations[0];
-        Look();
+        _seen = SeenBoat.Of(inHand.Club, here, _station);
     }
 
     /// <summary>The round's key.</summary>
     public string Round { get; }
 
     /// <summary>The boat.</summary>
-    public BoatView View { get; private set; }
+    public BoatView View => _seen.View;
 
     /// <summary>Its gates, from the bow.</summary>
     public IReadOnlyList<GatePlace> Gates { get; }
@@ -52,7 +53,10 @@ public sealed class ReadingDesk
     public Laying Laying { get; private set; }
 
     /// <summary>How it is judged at the station that was read last.</summary>
-    public BoatVerdict? Verdict { get; private set; }
+    public BoatVerdict? Verdict => _seen.Verdict;
+
+    /// <summary>The boat as the club tells of it.</summary>
+    public SeenBoat Seen => _seen;
 
     /// <summary>The reading that is told of under the plan; null for none.</summary>
     public TakenReading? Told { get; private set; }
@@ -71,16 +75,13 @@ public sealed class ReadingDesk
     public bool Look()
     {
         Club club = _inHand.Club;
-        bool isSame = _seen is { } seen && club.IsLike(seen, Subject.Boat(View.Key)) && club.IsLike(seen, Subject.Journal);
-        _seen = club;
-        if (isSame)
+        if (club.IsLike(_seen.Club, Subject.Boat(View.Key)) && club.IsLike(_seen.Club, Subject.Journal))
         {
             return false;
         }
 
-        View = new(club, View.Key);
-        Walk = Walk.With(new(View, Round));
-        Verdict = JudgedAsRead.Of(club, View, _station);
+        (_seen, _foreseen) = (_foreseen?.Club == club ? _foreseen : _seen.In(club, _station), null);
+        Walk = Walk.With(_seen.Boat);
         return true;
     }
 
@@ -91,25 +92,14 @@ public sealed class ReadingDesk
         Recorded? slip = ToTakeBack(value);
         IReadOnlyList<Fact> reading = Walk.Reading(value, Laying, NewKey(), _plan.Gauge);
         _station = step.Station ?? _station;
-        IReadOnlyList<Guid> ids = await _inHand.RecordAsync(slip is null ? [.. reading] : [.. reading, new Retracted(slip.Entry.Id)]);
+        IReadOnlyList<Guid> ids = await _inHand.RecordAsync(
+            slip is null ? [.. reading] : [.. reading, new Retracted(slip.Entry.Id)],
+            next => _foreseen = _seen.In(next, _station));
         _beside.Clear();
         Look();
         Walk = Walk.Recorded(Walk.Boat);
         decimal? before = Walk.Boat.ValueBeforeLast(step);
         (Told, TakenBack) = (new(step, value, before, ids[reading.Count - 1], (slip?.Fact as ReadingTaken)?.Value), null);
-    }
-
-    /// <summary>
-    /// Goes through a reading that nobody takes, on a club that nobody keeps: what the browser needs for it is then loaded,
-    /// and the first tap does not wait for that.
-    /// </summary>
-    public void Rehearse()
-    {
-        if (Walk is { Now: { Station: { } station }, Boat.Readings.Count: 0 })
-        {
-            Club club = _inHand.Club.With(Walk.Reading(0, Laying, NewKey(), _plan.Gauge).Select(Unrecorded));
-            _ = JudgedAsRead.Of(club, new(club, View.Key), station);
-        }
     }
 
     /// <summary>Takes back what was recorded last, and goes back there.</summary>
@@ -203,24 +193,6 @@ public sealed class ReadingDesk
 
     /// <summary>A key for a thing that is new.</summary>
     private static string NewKey() => Guid.CreateVersion7().ToString("N");
-
-    private Recorded Unrecorded(Fact fact)
-    {
-        (string kind, int version, byte[] body) = FactKinds.Write(fact);
-        return new(
-            new()
-            {
-                Id = Guid.CreateVersion7(),
-                Club = _inHand.Club.Name,
-                Member = _inHand.Held.Member,
-                Device = string.Empty,
-                Time = _inHand.Club.Last,
-                Kind = kind,
-                Version = version,
-                Body = body,
-            },
-            fact);
-    }
 
     private async Task BesideAsync(Fact fact)
     {

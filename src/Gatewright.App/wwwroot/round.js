@@ -1,11 +1,22 @@
 // What a round hears of the keyboard, wherever on the page the focus is.
+import { beginWriter } from './shelf.js';
+
 let unlisten = () => { };
+
 
 export function listen(program) {
   stop();
   const heard = event => hear(event, (name, ...given) => program.invokeMethodAsync(name, ...given).catch(() => { }));
   document.addEventListener('keydown', heard);
+  beginWriter();
   unlisten = () => document.removeEventListener('keydown', heard);
+}
+
+// Away from the page: what is drawn there is seen by nobody, and heard by no screen reader.
+let rehearsal = null;
+
+export function rehearse(round, boat) {
+  rehearsal ??= Blazor.rootComponents.add(document.createElement('div'), 'rehearsal', { round, boat });
 }
 
 export function stop() {

@@ -158,8 +158,52 @@ function packed(description, parts) {
   return whole;
 }
 
+// What is recorded is written on a thread of its own, once there is one: the program works out the verdict meanwhile.
 export function addOwn(club, texts) {
+  return writer ? writer(club, texts) : addOwnHere(club, texts);
+}
+
+export function addOwnHere(club, texts) {
   return transact('readwrite', ['clubs', 'own', 'counters'], store => add(store, club, texts));
+}
+
+let writer = null;
+
+// Called where somebody is about to record one thing after the other. Where the thread fails, everything is written here.
+export function beginWriter() {
+  if (beginWriter.isBegun) {
+    return;
+  }
+
+  beginWriter.isBegun = true;
+  const waiting = new Map();
+  let number = 0;
+  let thread;
+  try {
+    thread = new Worker(new URL('shelf-writer.js', import.meta.url), { type: 'module' });
+  } catch {
+    return;
+  }
+
+  thread.onmessage = ({ data }) => {
+    if (data.isReady) {
+      writer = (club, texts) => new Promise((resolve, reject) => {
+        waiting.set(++number, { resolve, reject });
+        thread.postMessage({ number, club, texts });
+      });
+      return;
+    }
+
+    const { resolve, reject } = waiting.get(data.number);
+    waiting.delete(data.number);
+    data.fault === undefined ? resolve(data.places) : reject(new Error(data.fault));
+  };
+  thread.onerror = event => {
+    event.preventDefault();
+    writer = null;
+    waiting.forEach(({ reject }) => reject(new Error(`[AbortError] ${event.message}`)));
+    waiting.clear();
+  };
 }
 
 export function changeOwn(club, places, texts, removed) {

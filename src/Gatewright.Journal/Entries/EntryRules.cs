@@ -24,18 +24,22 @@ public static class EntryRules
     public static IReadOnlyList<string> PhotoTypes { get; } = ["image/jpeg", "image/png", "image/webp"];
 
     /// <summary>Everything wrong with an entry's body, each with field, value and remedy; empty when it may enter.</summary>
-    public static IReadOnlyList<string> Problems(Entry entry) => Problems(entry, isOfBefore: false);
+    public static IReadOnlyList<string> Problems(Entry entry) => Problems(entry, isOfBefore: false, out _);
+
+    /// <summary>The same, with the fact that the entry is; null where it cannot be read.</summary>
+    public static IReadOnlyList<string> Problems(Entry entry, out Fact? fact) => Problems(entry, isOfBefore: false, out fact);
 
     /// <summary>
     /// The same of an entry that was let into a journal before and comes back from a file: measures of the rig were once taken
     /// in any words and units, and stay readable.
     /// </summary>
-    public static IReadOnlyList<string> ProblemsOfBefore(Entry entry) => Problems(entry, isOfBefore: true);
+    public static IReadOnlyList<string> ProblemsOfBefore(Entry entry) => Problems(entry, isOfBefore: true, out _);
 
-    private static IReadOnlyList<string> Problems(Entry entry, bool isOfBefore)
+    private static IReadOnlyList<string> Problems(Entry entry, bool isOfBefore, out Fact? fact)
     {
         ArgumentNullException.ThrowIfNull(entry);
-        if (FactKinds.Read(entry, out string? problem) is not { } fact)
+        fact = FactKinds.Read(entry, out string? problem);
+        if (fact is null)
         {
             return [problem!];
         }

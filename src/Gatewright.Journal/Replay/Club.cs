@@ -104,6 +104,17 @@ public sealed class Club
         return _shelves.GetValueOrDefault(subject, Shelf.Empty).IsLike(other._shelves.GetValueOrDefault(subject, Shelf.Empty));
     }
 
+    /// <summary>
+    /// What came to a subject since the club was another, the newest of all that holds there, where nothing else came to the club;
+    /// null where that takes more than a glance.
+    /// </summary>
+    internal IReadOnlyList<Recorded>? OnlyAdded(Club before, Subject subject) =>
+        _shelves.GetValueOrDefault(subject, Shelf.Empty).Beyond(before._shelves.GetValueOrDefault(subject, Shelf.Empty)) is { } added
+        && added.Count == Count - before.Count
+        && !added.Any(IsRetracted)
+            ? added
+            : null;
+
     /// <summary>Every entry, oldest first.</summary>
     public IEnumerable<Recorded> All() => _index.Records.Order(RecordedOrder.Instance);
 

@@ -34,6 +34,32 @@ internal sealed class Shelf : IReadOnlyCollection<Recorded>
         ? ReferenceEquals(_bulk, other._bulk)
         : ReferenceEquals(_bulk, other._bulk) && _since.Count == other._since.Count && _since.Zip(other._since).All(pair => pair.First.IsLike(pair.Second));
 
+    /// <summary>What stands at the end of this one beyond another; null where it is not that one with some more at its end.</summary>
+    public IReadOnlyList<Recorded>? Beyond(Shelf other)
+    {
+        int before = other._since.Count;
+        if (!ReferenceEquals(_bulk, other._bulk) || _since.Count < before)
+        {
+            return null;
+        }
+
+        for (int place = 0; place < before; place++)
+        {
+            if (!_since[place].IsLike(other._since[place]))
+            {
+                return null;
+            }
+        }
+
+        var added = new List<Recorded>(_since.Count - before);
+        for (int place = before; place < _since.Count; place++)
+        {
+            added.Add(_since[place]);
+        }
+
+        return added.Count == 0 || _bulk.Length == 0 || Compare(_bulk[^1], added[0]) < 0 ? added : null;
+    }
+
     public IEnumerator<Recorded> GetEnumerator()
     {
         if (_since.IsEmpty)

@@ -12,6 +12,8 @@ public sealed class BoatInRound
 {
     private const long Together = 1000;
 
+    private readonly List<string> _lyings;
+
     /// <summary>What a round has of a boat.</summary>
     public BoatInRound(BoatView boat, string round)
     {
@@ -19,9 +21,24 @@ public sealed class BoatInRound
         Boat = boat;
         Round = round;
         List<BoatLaid> lyings = [.. boat.Others.Select(r => r.Fact).OfType<BoatLaid>().Where(l => l.Round == round)];
-        List<string> keys = [.. lyings.Select(l => l.Lying).Distinct()];
+        _lyings = [.. lyings.Select(l => l.Lying).Distinct()];
         Laid = lyings.LastOrDefault();
-        Readings = keys.Count == 0 ? [] : [.. boat.Readings.Where(r => r.Fact is ReadingTaken taken && keys.Contains(taken.Lying))];
+        Readings = _lyings.Count == 0 ? [] : [.. Of(boat.Readings)];
+    }
+
+    private BoatInRound(BoatInRound before, BoatView boat, IReadOnlyList<Recorded> added)
+    {
+        (Boat, Round, _lyings, Laid) = (boat, before.Round, before._lyings, before.Laid);
+        Readings = [.. before.Readings, .. Of(added)];
+    }
+
+    /// <summary>The same in a club that came of this one's, of which nothing is gone through once more where it only grew.</summary>
+    /// <param name="club">The club.</param>
+    /// <param name="added">All that came to the club, where it came to this boat alone; null where something else changed too.</param>
+    internal BoatInRound In(Club club, out IReadOnlyList<Recorded>? added)
+    {
+        BoatView boat = Boat.In(club, out added);
+        return added is null || added.Any(r => r.As<BoatLaid>()?.Round == Round) ? new(boat, Round) : new(this, boat, added);
     }
 
     /// <summary>The boat.</summary>
@@ -40,11 +57,18 @@ public sealed class BoatInRound
     public Recorded? Last => Readings.Count == 0 ? null : Readings[^1];
 
     /// <summary>What was read at a step in this round, degrees as the gauge showed them, oldest first.</summary>
-    public IReadOnlyList<decimal> Values(ReadingStep step) =>
-        [.. Readings.Select(r => (ReadingTaken)r.Fact).Where(t => ReadingStep.Of(t) == step).Select(t => t.Value)];
+    public IReadOnlyList<decimal> Values(ReadingStep step)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        return [.. Readings.Select(r => (ReadingTaken)r.Fact).Where(step.IsOf).Select(t => t.Value)];
+    }
 
     /// <summary>Whether a step was read in this round.</summary>
-    public bool IsRead(ReadingStep step) => Readings.Any(r => ReadingStep.Of((ReadingTaken)r.Fact) == step);
+    public bool IsRead(ReadingStep step)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        return Readings.Any(r => step.IsOf((ReadingTaken)r.Fact));
+    }
 
     /// <summary>Whether anything was read of a gate's face or pin in this round.</summary>
     public bool IsRead(GatePlace gate) => Readings.Any(r =>
@@ -81,6 +105,9 @@ public sealed class BoatInRound
             .Retraction;
     }
 
+    private IEnumerable<Recorded> Of(IEnumerable<Recorded> readings) =>
+        readings.Where(r => r.Fact is ReadingTaken taken && _lyings.Contains(taken.Lying));
+
     private bool IsKept(Recorded reading) => Boat.Others.Any(r => r.Fact is ReadingKept kept && kept.Reading == reading.Entry.Id);
 
     private static bool IsWith(Entry reading, Entry retraction) => retraction.Device == reading.Device
@@ -94,7 +121,7 @@ public sealed class BoatInRound
     {
         for (int place = Boat.Readings.Count - 1; place >= 0; place--)
         {
-            if (Boat.Readings[place].Fact is ReadingTaken taken && ReadingStep.Of(taken) == step)
+            if (Boat.Readings[place].Fact is ReadingTaken taken && step.IsOf(taken))
             {
                 yield return Boat.Readings[place];
             }

@@ -17,23 +17,42 @@ namespace Gatewright.Journal.Rounds;
 /// It never says more than the whole check: every reason it gives stands there too. It may say less: of other stations, and
 /// of a floor in doubt where nobody read, it knows nothing.
 /// </remarks>
-public static class JudgedAsRead
+public sealed class JudgedAsRead
 {
-    /// <summary>The verdict; null while nothing was read there, or the class is not known.</summary>
-    public static BoatVerdict? Of(Club club, BoatView boat, Station station)
-    {
-        ArgumentNullException.ThrowIfNull(boat);
-        CheckSettings settings = CheckSettings.Default;
-        MeasuringSettings measuring = settings.Diagnosing.Measuring;
-        if (boat.Faces(station, measuring) is not { Readings.Count: > 0 } faces)
-        {
-            return null;
-        }
+    private readonly FacesRead? _faces;
+    private readonly Standard _standard;
 
-        ReadingsNow now = faces.Now(settings.DaysCombined, measuring);
-        return new Judge(ClubSettings.Of(club, boat), settings.Rule, measuring)
-            .Boat(now.Readings, CorrectedReadings.Of(now.Readings.Readings, measuring), new NothingFeared(), now.Changes);
+    private JudgedAsRead(FacesRead? faces, Standard standard)
+    {
+        (_faces, _standard) = (faces, standard);
+        if (faces?.Readings is { Readings.Count: > 0 } read)
+        {
+            CheckSettings settings = CheckSettings.Default;
+            MeasuringSettings measuring = settings.Diagnosing.Measuring;
+            ReadingsNow now = read.Now(settings.DaysCombined, measuring);
+            Verdict = new Judge(standard, settings.Rule, measuring)
+                .Boat(now.Readings, CorrectedReadings.Of(now.Readings.Readings, measuring), new NothingFeared(), now.Changes);
+        }
     }
+
+    /// <summary>The verdict; null while nothing was read there, or the class is not known.</summary>
+    public BoatVerdict? Verdict { get; }
+
+    /// <summary>Judges a boat at a station.</summary>
+    public static JudgedAsRead Of(Club club, BoatView boat, Station station)
+    {
+        ArgumentNullException.ThrowIfNull(club);
+        ArgumentNullException.ThrowIfNull(boat);
+        return new(FacesRead.Of(club, boat, station, CheckSettings.Default.Diagnosing.Measuring), ClubSettings.Of(club, boat));
+    }
+
+    /// <summary>The boat judged anew, after something came to it.</summary>
+    /// <param name="club">The club with it.</param>
+    /// <param name="boat">The boat with it.</param>
+    /// <param name="added">All that came to the club, where it came to this boat alone; null where something else changed too.</param>
+    /// <param name="station">Where it is judged.</param>
+    internal JudgedAsRead Then(Club club, BoatView boat, IReadOnlyList<Recorded>? added, Station station) =>
+        _faces?.With(added, station) is { } faces ? new(faces, _standard) : Of(club, boat, station);
 
     /// <summary>Far above any floor, so that no reason comes of where nobody read.</summary>
     private sealed class NothingFeared : IPitchForecast

@@ -17,6 +17,17 @@ public sealed record ReadingStep(ReadItem Item, GatePlace Gate, Station? Station
     public static ReadingStep Of(ReadItem item, GatePlace gate) =>
         new(item, gate, item == ReadItem.Gate ? Core.Station.Abeam : null);
 
+    /// <summary>Whether a reading was of this.</summary>
+    /// <remarks>Asked of a boat's years at each tap: nothing is made for it.</remarks>
+    public bool IsOf(ReadingTaken taken)
+    {
+        ArgumentNullException.ThrowIfNull(taken);
+        return taken.Item == Item
+            && taken.Seat == Gate.Seat
+            && taken.Side == Gate.Side
+            && (Item != ReadItem.Gate || (taken.Angle is null && (taken.Station ?? Core.Station.Abeam) == Station));
+    }
+
     /// <summary>What a reading was of; null where a face was read between the stations.</summary>
     public static ReadingStep? Of(ReadingTaken taken)
     {

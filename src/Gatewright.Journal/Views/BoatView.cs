@@ -32,6 +32,16 @@ public sealed class BoatView
         _until = until;
     }
 
+    private BoatView(BoatView before, Club club, IReadOnlyList<Recorded> added)
+    {
+        (_club, Key) = (club, before.Key);
+        _records.AddRange(before._records);
+        _readings.AddRange(before._readings);
+        _others.AddRange(before._others);
+        Take(added);
+        Properties = added.Any(r => r.As<ThingSet>() is not null) ? new(club, Things.Boat, Key) : before.Properties;
+    }
+
     /// <summary>Its key.</summary>
     public string Key { get; }
 
@@ -86,6 +96,15 @@ public sealed class BoatView
     /// <summary>The boat by what had been recorded of it before an entry, under the name and class it has today.</summary>
     internal BoatView Before(Recorded entry) => new(this, entry);
 
+    /// <summary>The boat in a club that came of the one this view is of, without going through its years once more where it only grew.</summary>
+    /// <param name="club">The club.</param>
+    /// <param name="added">All that came to the club, where it came to this boat alone; null where something else changed too.</param>
+    internal BoatView In(Club club, out IReadOnlyList<Recorded>? added)
+    {
+        added = _until is null ? club.OnlyAdded(_club, Subject.Boat(Key)) : null;
+        return added is null ? new(club, Key) : new(this, club, added);
+    }
+
     /// <summary>What the core needs to check the boat; null until its class is known.</summary>
     public BoatRecord? Record(MeasuringSettings settings)
     {
@@ -116,23 +135,6 @@ public sealed class BoatView
     internal IReadOnlyList<Reading> AsRead(IEnumerable<Recorded> readings, MeasuringSettings settings, bool isNamed = false) => Class is { } boatClass
         ? new ReadingsView(_club, _others, boatClass, settings, isNamed).Readings(readings)
         : [];
-
-    /// <summary>The readings of gates' faces at one station that speak of them as they are; null until the class is known.</summary>
-    /// <remarks>What a tap waits for: nothing else of the record is turned into readings.</remarks>
-    internal BoatReadings? Faces(Station station, MeasuringSettings settings)
-    {
-        if (Class is not { } boatClass)
-        {
-            return null;
-        }
-
-        var changes = new GateChanges(this);
-        IEnumerable<Recorded> faces = _readings.Where(r =>
-            r.Fact is ReadingTaken { Item: ReadItem.Gate, Angle: null } taken
-            && (taken.Station ?? Station.Abeam) == station
-            && !changes.AreAfter(r));
-        return new(Name, boatClass, new ReadingsView(_club, _others, boatClass, settings, isNamed: false).Readings(faces));
-    }
 
     /// <summary>By its kind alone, so that nothing is read for it.</summary>
     private void Take(IEnumerable<Recorded> records)

@@ -39,6 +39,18 @@ internal sealed class ReadingsView
         }
     }
 
+    private ReadingsView(ReadingsView before, Recorded laid)
+    {
+        (_club, _settings, _angles, _rackTitles, _gaugeTitles) = (before._club, before._settings, before._angles, before._rackTitles, before._gaugeTitles);
+        (_laid, _lies, _gauges) = (new(before._laid) { [((BoatLaid)laid.Fact).Lying] = laid }, new(before._lies), new(before._gauges));
+    }
+
+    /// <summary>Whether a lying is known.</summary>
+    public bool Knows(string lying) => _laid.ContainsKey(lying);
+
+    /// <summary>With a lying that was not known, in a club to which only the boat's own records came since.</summary>
+    public ReadingsView With(Recorded laid) => new(this, laid);
+
     /// <summary>Readings whose lying is known; one that came before its lying waits for it.</summary>
     public IReadOnlyList<Reading> Readings(IEnumerable<Recorded> records) =>
         [.. records.Select(r => r.Fact).OfType<ReadingTaken>().Where(r => _laid.ContainsKey(r.Lying)).Select(Reading)];

@@ -56,19 +56,37 @@ public sealed class ClubCopy
     /// <returns>The ids of their entries, in the order of the facts, once they are on the shelf.</returns>
     /// <exception cref="NotRecordedException">A fact says what cannot be. Nothing was recorded.</exception>
     /// <exception cref="ShelfException">The shelf cannot take them: say that they are not saved. Nothing was recorded.</exception>
-    public async Task<IReadOnlyList<Guid>> RecordAsync(params Fact[] facts)
+    public Task<IReadOnlyList<Guid>> RecordAsync(params Fact[] facts) => RecordAsync(facts, _ => { });
+
+    /// <summary>Records facts, and has something worked out while the shelf takes them.</summary>
+    /// <param name="facts">What is recorded.</param>
+    /// <param name="meanwhile">Gets the club as it is going to be. It is not that yet, and never will be if the shelf refuses.</param>
+    /// <returns>The ids of their entries, in the order of the facts, once they are on the shelf.</returns>
+    /// <exception cref="NotRecordedException">A fact says what cannot be. Nothing was recorded.</exception>
+    /// <exception cref="ShelfException">The shelf cannot take them: say that they are not saved. Nothing was recorded.</exception>
+    public async Task<IReadOnlyList<Guid>> RecordAsync(IReadOnlyList<Fact> facts, Action<Club> meanwhile)
     {
         ArgumentNullException.ThrowIfNull(facts);
+        ArgumentNullException.ThrowIfNull(meanwhile);
         IReadOnlyList<Guid> ids = [];
-        if (facts.Length > 0)
+        if (facts.Count > 0)
         {
             await _copy.InTurnAsync(async () =>
             {
-                (IReadOnlyList<OwnEntry> entries, HybridClock after) =
+                (IReadOnlyList<OwnEntry> entries, IReadOnlyList<Recorded> records, HybridClock after) =
                     DevicePen.Write(Held, _copy.Device, facts, _copy.Ticking, _copy.Seen, _copy.Clock);
-                IReadOnlyList<long> places =
-                    await _copy.Shelf.AddOwnAsync(Held.Club, [.. entries.Select(OwnEntryJson.Write)]).ConfigureAwait(true);
-                _copy.Stand(_copy.State.Recorded([.. entries.Zip(places, (entry, place) => entry with { Place = place })]), after);
+                Task<IReadOnlyList<long>> writing = _copy.Shelf.AddOwnAsync(Held.Club, [.. entries.Select(OwnEntryJson.Write)]);
+                Club next = Club.With(records);
+                try
+                {
+                    meanwhile(next);
+                }
+                finally
+                {
+                    IReadOnlyList<long> places = await writing.ConfigureAwait(true);
+                    _copy.Stand(_copy.State.Recorded([.. entries.Zip(places, (entry, place) => entry with { Place = place })], next), after);
+                }
+
                 ids = [.. entries.Select(e => e.Entry.Id)];
             }).ConfigureAwait(true);
             HasNews?.Invoke(this);

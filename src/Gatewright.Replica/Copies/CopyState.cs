@@ -23,10 +23,6 @@ internal sealed record CopyState(Club Shared, long Number, OwnEntries Own, Club 
     /// <summary>With own entries that have changed.</summary>
     public CopyState With(OwnEntries own) => this with { Own = own, Club = Shared.With(own.InClub) };
 
-    /// <summary>With own entries that are new.</summary>
-    public CopyState Recorded(IReadOnlyList<OwnEntry> entries) => this with
-    {
-        Own = Own.With(entries),
-        Club = Club.With(entries.Select(e => Journal.Replay.Recorded.Of(e.Entry))),
-    };
+    /// <summary>With own entries that are new, and the club that has them.</summary>
+    public CopyState Recorded(IReadOnlyList<OwnEntry> entries, Club club) => this with { Own = Own.With(entries), Club = club };
 }

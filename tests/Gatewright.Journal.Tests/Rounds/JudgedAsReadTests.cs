@@ -17,7 +17,7 @@ public sealed class JudgedAsReadTests
         clubs.Add(new BoatLaid("l", RoundClubs.Boat, Lie.Inverted, LevelBasis.ByEye));
         clubs.Add(clubs.Gates.Zip(values, (g, v) => new ReadingTaken("l", RoundClubs.Boat, ReadItem.Gate, g.Seat, g.Side, v, Station.Abeam)));
 
-        BoatVerdict quick = JudgedAsRead.Of(clubs.Club, clubs.View, Station.Abeam)!;
+        BoatVerdict quick = JudgedAsRead.Of(clubs.Club, clubs.View, Station.Abeam).Verdict!;
         BoatVerdict whole = clubs.View.Record(MeasuringSettings.Default)!.Check(CheckSettings.Default).Verdict;
 
         Assert.Equal(
@@ -35,13 +35,13 @@ public sealed class JudgedAsReadTests
         clubs.ReadAll(0, RoundClubs.Day);
         clubs.Add(new GateMended(RoundClubs.Boat, 2, Side.Port, RoundClubs.Day.AddDays(1)));
 
-        Assert.Equal([new GatePlace(1, Side.Starboard)], JudgedAsRead.Of(clubs.Club, clubs.View, Station.Catch)!.Gates.Select(g => g.Gate));
+        Assert.Equal([new GatePlace(1, Side.Starboard)], JudgedAsRead.Of(clubs.Club, clubs.View, Station.Catch).Verdict!.Gates.Select(g => g.Gate));
     }
 
     [Fact]
     public void Of_a_boat_that_was_not_read_there_is_no_verdict()
     {
         RoundClubs clubs = RoundClubs.Of("8+");
-        Assert.Null(JudgedAsRead.Of(clubs.Club, clubs.View, Station.Abeam));
+        Assert.Null(JudgedAsRead.Of(clubs.Club, clubs.View, Station.Abeam).Verdict);
     }
 }

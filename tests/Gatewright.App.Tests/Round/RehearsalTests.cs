@@ -1,0 +1,58 @@
+using System.Globalization;
+using Bunit;
+using Gatewright.App.Round;
+using Gatewright.App.Tests.World;
+using Gatewright.Journal.Facts;
+using Gatewright.Journal.Rounds;
+
+namespace Gatewright.App.Tests.Round;
+
+public sealed class RehearsalTests
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
+
+    public RehearsalTests() => CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo("en");
+
+    [Fact]
+    public async Task Readings_that_nobody_takes_are_drawn_and_nothing_is_recorded()
+    {
+        await using ClubOfTwo club = await WithTealAsync();
+        int before = club.InHand.Club.Count;
+
+        bool isDrawn = false;
+        for (DateTime until = DateTime.Now + Patience; !isDrawn && DateTime.Now < until;)
+        {
+            // Where another test has just tapped, the rehearsal gives way.
+            IRenderedComponent<Rehearsal> rehearsal = club.Page.Render<Rehearsal>(p => p.Add(r => r.Round, "round").Add(r => r.Boat, "teal"));
+            rehearsal.OnMarkupUpdated += (_, _) => isDrawn |= rehearsal.FindAll(".under .line").Count > 0;
+            await rehearsal.WaitForStateAsync(() => rehearsal.Instance.IsOver, Patience);
+            Assert.Empty(rehearsal.FindAll("*"));
+        }
+
+        Assert.True(isDrawn);
+        Assert.Equal(before, club.InHand.Club.Count);
+    }
+
+    [Fact]
+    public async Task Each_reading_comes_on_top_of_those_before_it_right_and_wrong_in_turn()
+    {
+        await using ClubOfTwo club = await WithTealAsync();
+        var desk = new ReadingDesk(club.InHand, RoundPlan.None, "round", "teal", null);
+
+        RehearsedReading[] readings = [.. RehearsedReading.From(desk, 5)];
+
+        Assert.Equal([1, 2, 3, 4, 5], readings.Select(r => r.Seen.Boat.Readings.Count));
+        Assert.Equal([4m, 1m, 4m, 1m, 4m], readings.Select(r => r.Taken.Value));
+        Assert.All(readings, r => Assert.NotNull(r.Seen.Verdict));
+        Assert.Empty(desk.Walk.Boat.Readings);
+    }
+
+    private static async Task<ClubOfTwo> WithTealAsync()
+    {
+        ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.InHand.RecordAsync(
+            new ThingSet(Things.Boat, "teal", new Dictionary<string, string?> { ["name"] = "Teal", ["class"] = "2-" }),
+            new RoundStarted("round"));
+        return club;
+    }
+}
