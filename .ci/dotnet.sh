@@ -26,9 +26,9 @@ require_dotnet_sdk() {
 # Builds a project or solution and says nothing unless that fails: dotnet's own quiet still sums up.
 # One compiler serves all its projects, which halves the time; it bears a name of its own, by which it is ended afterwards.
 build_quietly() {
-  local said status compiler=gatewright-$$
-  said=$(dotnet build "$@" --nologo --verbosity quiet -tl:off -p:UseSharedCompilation=true -p:SharedCompilationId=$compiler 2>&1)
-  status=$?
+  local said status=0 compiler=gatewright-$$
+  # Where the caller ends at the first command that fails, what the build said is told all the same.
+  said=$(dotnet build "$@" --nologo --verbosity quiet -tl:off -p:UseSharedCompilation=true -p:SharedCompilationId=$compiler 2>&1) || status=$?
   end_compiler "$compiler"
   ((status == 0)) || { echo "$said"; return 1; }
 }

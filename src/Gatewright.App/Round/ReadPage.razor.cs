@@ -23,10 +23,15 @@ public sealed partial class ReadPage
     private static readonly TimeSpan Rehearsal = TimeSpan.FromMilliseconds(250);
     private static readonly TimeSpan Painted = TimeSpan.FromMilliseconds(30);
 
+    /// <summary>So long after a reading the plan is drawn with it: by then the verdict under it has been painted, which somebody waits for.</summary>
+    private static readonly TimeSpan Told = TimeSpan.FromMilliseconds(50);
+
     private const string OnPad = "#pad [tabindex='0']";
     private DrawingLabels _labels = DrawingLabels.None;
     private ReadingWords _words = null!;
     private ReadOnPlan _plan = null!;
+    private PlanShown? _shown;
+    private bool _isPlanLate;
     private WalkKeys? _keys;
     private RestingCheck _check = null!;
     private ReadingDesk? _desk;
@@ -114,6 +119,7 @@ public sealed partial class ReadPage
             RoundPlan plan = Rounds.Plan;
             _desk = new(InHand, plan, Round, Boat, AskedStep.Of(Item, Seat, Side, At));
             (_opened, _isStory, _panel, _typed, _error, _said) = (opened, false, Panel.None, string.Empty, null, string.Empty);
+            (_shown, _isPlanLate) = (null, false);
             _check.Forget();
             _rack = BoatBerth.Of(_desk.View).Rack;
             _ways = LevelWays.Of(InHand.Club, _rack, Rounds.Today, MeasuringSettings.Default);
@@ -182,7 +188,21 @@ public sealed partial class ReadPage
 
     private bool IsRead(string boat) => new BoatInRound(new(InHand.Club, boat), Round).Readings.Count > 0;
 
-    private Task RecordAsync(decimal value) => DoAsync(async desk =>
+    private async Task RecordAsync(decimal value)
+    {
+        _isPlanLate = true;
+        await TakeAsync(value);
+        _ = CatchUpAsync();
+    }
+
+    private async Task CatchUpAsync()
+    {
+        await Task.Delay(Told);
+        _isPlanLate = false;
+        StateHasChanged();
+    }
+
+    private Task TakeAsync(decimal value) => DoAsync(async desk =>
     {
         await desk.RecordAsync(value);
         _check.Forget();
@@ -299,6 +319,10 @@ public sealed partial class ReadPage
 
     /// <summary>Whether the boat's story waits for the whole check; until then what was just read is told.</summary>
     private bool IsJudging => _check.Standing is null && _desk is { Walk.Boat.Readings.Count: > 0 };
+
+    /// <summary>What the plan shows: for a moment after a reading still what it showed before.</summary>
+    private PlanShown Shown(ReadingDesk desk, BoatClass boatClass) => _isPlanLate && _shown is { } before ? before
+        : _shown = new(_plan.Of(desk.Gates, desk.Walk.Boat, Now, Judged), Now?.Gate, ReadOnPlan.OarAt(boatClass, Now));
 
     private GateVerdict? Judged(GatePlace gate) => (_check.Standing?.Check?.Verdict ?? _desk?.Verdict)?.Gates.FirstOrDefault(g => g.Gate == gate);
 

@@ -10,7 +10,9 @@ public sealed class NothingLostTests(Chromium chromium, DemoSite demo) : IClassF
     {
         await using Device phone = await Device.InShedAsync(demo.Site.Address, chromium);
         IPage page = phone.Page;
+        Task<IWorker> writer = page.WaitForWorkerAsync();
         await page.BeginAsync("Bise");
+        Assert.EndsWith("/shelf-writer.js", (await writer).Url, StringComparison.Ordinal);
         await page.TapAsync(4);
         await page.TapAsync(4.5m);
         await page.TapAsync(3.5m);
@@ -23,6 +25,22 @@ public sealed class NothingLostTests(Chromium chromium, DemoSite demo) : IClassF
         await Assertions.Expect(page.Locator(".head")).ToContainTextAsync("3 of 8");
         Assert.Equal(["3.5°", "4.0°", "4.5°"], await NumbersAsync(page));
         Assert.Empty(phone.Complaints);
+    }
+
+    [Fact]
+    public async Task A_browser_that_lets_nothing_run_beside_the_page_writes_in_it()
+    {
+        await using Device phone = await Device.InShedAsync(demo.Site.Address, chromium);
+        await phone.Page.AddInitScriptAsync("globalThis.Worker = function () { throw new DOMException('not allowed', 'SecurityError'); };");
+        await phone.Page.ReloadAsync();
+        await phone.Page.BeginAsync("Bise");
+        await phone.Page.TapAsync(4);
+        await phone.Page.TapAsync(3.5m);
+
+        await phone.Page.ReloadAsync();
+
+        await phone.Page.HeadedAsync("Bise");
+        Assert.Equal(["3.5°", "4.0°"], await NumbersAsync(phone.Page));
     }
 
     [Fact]
