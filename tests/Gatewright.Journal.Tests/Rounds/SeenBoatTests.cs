@@ -12,6 +12,7 @@ using Gatewright.Journal.Tests.Replay;
 namespace Gatewright.Journal.Tests.Rounds;
 
 /// <summary>At each tap a boat is looked at by what came to it alone: what is seen is as if all of it had been gone through.</summary>
+[Trait(Runs.Name, Runs.Once)]
 public sealed class SeenBoatTests
 {
     private const string Boat = "heron";
@@ -21,7 +22,7 @@ public sealed class SeenBoatTests
     private const int Years = 80;
     private static readonly long Begin = new DateTimeOffset(2026, 5, 4, 8, 0, 0, TimeSpan.Zero).ToUnixTimeMilliseconds();
 
-    [Property(MaxTest = 300)]
+    [Property(MaxTest = 100)]
     public Property A_boat_that_grows_record_by_record_is_what_all_its_records_say() => Prop.ForAll(Any.ToArbitrary(), entries =>
     {
         Club club = Club.Empty(Journals.Club).With([Journals.Entry(5000, Journals.Set(Boat, "class", "2-"), Begin), .. entries[..^20]]);
