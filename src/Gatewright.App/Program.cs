@@ -8,13 +8,11 @@ using Gatewright.App.Round;
 using Gatewright.App.Shed;
 using Gatewright.Replica.Shelves;
 using Gatewright.Words;
-using Microsoft.AspNetCore.Components.Web;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 
 AppCulture.Begin(Environment.GetEnvironmentVariable("GATEWRIGHT_LANGUAGE") ?? Language.English.Tag);
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
 builder.RootComponents.Add<Root>("#app");
-builder.RootComponents.RegisterForJavaScript<Rehearsal>("rehearsal");
 builder.Services.AddSingleton(typeof(Texts<>));
 builder.Services.AddSingleton(_ => new HttpClient { BaseAddress = new(new Uri(builder.HostEnvironment.BaseAddress), "/") });
 builder.Services.AddSingleton(TimeProvider.System);
@@ -31,6 +29,7 @@ builder.Services.AddSingleton<RecordWords>();
 builder.Services.AddSingleton<BrowserRoom>();
 builder.Services.AddSingleton<ClubPeople>();
 builder.Services.AddSingleton<MemberNames>();
+builder.Services.AddSingleton<Rehearsals>();
 WebAssemblyHost host = builder.Build();
 
 _ = ShareAsync();

@@ -19,6 +19,9 @@ internal static class Breath
     /// <summary>Somebody has tapped something in: what goes on in the background waits until they pause.</summary>
     public static void Hold() => _tapped = Stopwatch.GetTimestamp();
 
+    /// <summary>Nobody taps any more: what goes on in the background is what they look at now.</summary>
+    public static void LetGo() => _tapped = null;
+
     /// <summary>Whether somebody has tapped just now.</summary>
     public static bool IsHeld => _tapped is { } tapped && Stopwatch.GetElapsedTime(tapped) < Quiet;
 

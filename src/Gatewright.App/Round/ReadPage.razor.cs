@@ -160,7 +160,10 @@ public sealed partial class ReadPage
             if (await _keys.ListenAsync(Script))
             {
                 await Task.Delay(Rehearsal);
-                await _keys.RehearseAsync(Round, Boat);
+                if (!_isBusy && Services.GetService<Rehearsals>() is { } rehearsals)
+                {
+                    await rehearsals.RehearseAsync(Round, Boat);
+                }
             }
         }
     }
@@ -169,6 +172,7 @@ public sealed partial class ReadPage
     public async ValueTask DisposeAsync()
     {
         Dispose();
+        Breath.LetGo();
         _check.Stop();
         if (_keys is not null)
         {
@@ -282,6 +286,11 @@ public sealed partial class ReadPage
         finally
         {
             _isBusy = false;
+            if (desk.Walk.IsOver)
+            {
+                Breath.LetGo();
+            }
+
             _check.Later(Boat, desk.Walk.IsOver ? Painted : Pause);
         }
     }

@@ -30,17 +30,6 @@ public sealed class WalkKeys(Action<int> moved, Func<Task> undone, Action escape
         return true;
     }
 
-    /// <summary>Has readings rehearsed that nobody takes (<see cref="Rehearsal"/>), once.</summary>
-    /// <param name="round">The round's key.</param>
-    /// <param name="boat">The boat's key.</param>
-    public async Task RehearseAsync(string round, string boat)
-    {
-        if (_module is { } module && !_isGone)
-        {
-            await module.InvokeVoidAsync("rehearse", round, boat);
-        }
-    }
-
     /// <summary>Lets go of the keyboard.</summary>
     public async ValueTask DisposeAsync()
     {

@@ -12,13 +12,6 @@ export function listen(program) {
   unlisten = () => document.removeEventListener('keydown', heard);
 }
 
-// Away from the page: what is drawn there is seen by nobody, and heard by no screen reader.
-let rehearsal = null;
-
-export function rehearse(round, boat) {
-  rehearsal ??= Blazor.rootComponents.add(document.createElement('div'), 'rehearsal', { round, boat });
-}
-
 export function stop() {
   unlisten();
 }

@@ -33,6 +33,19 @@ public sealed class RehearsalTests
         Assert.Equal(before, club.InHand.Club.Count);
     }
 
+    /// <summary>What fails in a rehearsal is nobody's: so it is asked whether one comes to its end.</summary>
+    [Fact]
+    public async Task A_rehearsal_for_nobody_comes_to_its_end_and_is_held_once()
+    {
+        await using ClubOfTwo club = await WithTealAsync();
+        var rehearsals = new Rehearsals(club.Page.Services, Microsoft.Extensions.Logging.Abstractions.NullLoggerFactory.Instance);
+
+        await rehearsals.RehearseAsync("round", "teal");
+        Assert.Equal(1, rehearsals.Finished);
+        await rehearsals.RehearseAsync("round", "teal");
+        Assert.Equal(1, rehearsals.Finished);
+    }
+
     [Fact]
     public async Task Each_reading_comes_on_top_of_those_before_it_right_and_wrong_in_turn()
     {
