@@ -9,7 +9,7 @@ namespace Gatewright.App.Device;
 internal static class Breath
 {
     // Shorter than a frame of the screen by the program's own clock; on a phone some frames long.
-    private static readonly TimeSpan Longest = TimeSpan.FromMilliseconds(6);
+    private static readonly TimeSpan Longest = TimeSpan.FromMilliseconds(10);
 
     /// <summary>So long after a tap the next may come: whoever reads a boat gate by gate taps every second or two, and is not held up between the taps by what can wait.</summary>
     private static readonly TimeSpan Quiet = TimeSpan.FromSeconds(2);
