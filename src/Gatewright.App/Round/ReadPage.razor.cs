@@ -20,11 +20,11 @@ public sealed partial class ReadPage
 {
     /// <summary>So long nobody has tapped when the whole check begins: in the browser it holds up what is tapped meanwhile.</summary>
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(1200);
-    private static readonly TimeSpan Rehearsal = TimeSpan.FromMilliseconds(250);
+    private static readonly TimeSpan BeforeRehearsal = TimeSpan.FromMilliseconds(250);
     private static readonly TimeSpan Painted = TimeSpan.FromMilliseconds(30);
 
     /// <summary>So long after a reading the plan is drawn with it: by then the verdict under it has been painted, which somebody waits for.</summary>
-    private static readonly TimeSpan Told = TimeSpan.FromMilliseconds(50);
+    private static readonly TimeSpan BeforePlan = TimeSpan.FromMilliseconds(50);
 
     private const string OnPad = "#pad [tabindex='0']";
     private DrawingLabels _labels = DrawingLabels.None;
@@ -159,7 +159,7 @@ public sealed partial class ReadPage
             _keys = new(Move, UndoAsync, Close, StateHasChanged);
             if (await _keys.ListenAsync(Script))
             {
-                await Task.Delay(Rehearsal);
+                await Task.Delay(BeforeRehearsal);
                 if (!_isBusy && Services.GetService<Rehearsals>() is { } rehearsals)
                 {
                     await rehearsals.RehearseAsync(Round, Boat);
@@ -195,13 +195,19 @@ public sealed partial class ReadPage
     private async Task RecordAsync(decimal value)
     {
         _isPlanLate = true;
-        await TakeAsync(value);
-        _ = CatchUpAsync();
+        try
+        {
+            await TakeAsync(value);
+        }
+        finally
+        {
+            _ = CatchUpAsync();
+        }
     }
 
     private async Task CatchUpAsync()
     {
-        await Task.Delay(Told);
+        await Task.Delay(BeforePlan);
         _isPlanLate = false;
         StateHasChanged();
     }

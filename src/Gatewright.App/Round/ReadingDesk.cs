@@ -15,7 +15,6 @@ public sealed class ReadingDesk
     private readonly ClubInHand _inHand;
     private readonly RoundPlan _plan;
     private readonly Stack<Guid> _beside = [];
-    private SeenBoat _seen;
     private SeenBoat? _foreseen;
     private Station _station;
 
@@ -34,14 +33,14 @@ public sealed class ReadingDesk
         Walk = BoatWalk.Open(RoundOrder.Of(Gates, plan.Stations), here, asked);
         Laying = Laying.Usual(inHand.Club, here);
         _station = Walk.Now?.Station ?? plan.Stations[0];
-        _seen = SeenBoat.Of(inHand.Club, here, _station);
+        Seen = SeenBoat.Of(inHand.Club, here, _station);
     }
 
     /// <summary>The round's key.</summary>
     public string Round { get; }
 
     /// <summary>The boat.</summary>
-    public BoatView View => _seen.View;
+    public BoatView View => Seen.View;
 
     /// <summary>Its gates, from the bow.</summary>
     public IReadOnlyList<GatePlace> Gates { get; }
@@ -53,10 +52,10 @@ public sealed class ReadingDesk
     public Laying Laying { get; private set; }
 
     /// <summary>How it is judged at the station that was read last.</summary>
-    public BoatVerdict? Verdict => _seen.Verdict;
+    public BoatVerdict? Verdict => Seen.Verdict;
 
     /// <summary>The boat as the club tells of it.</summary>
-    public SeenBoat Seen => _seen;
+    public SeenBoat Seen { get; private set; }
 
     /// <summary>The reading that is told of under the plan; null for none.</summary>
     public TakenReading? Told { get; private set; }
@@ -75,13 +74,13 @@ public sealed class ReadingDesk
     public bool Look()
     {
         Club club = _inHand.Club;
-        if (club.IsLike(_seen.Club, Subject.Boat(View.Key)) && club.IsLike(_seen.Club, Subject.Journal))
+        if (club.IsLike(Seen.Club, Subject.Boat(View.Key)) && club.IsLike(Seen.Club, Subject.Journal))
         {
             return false;
         }
 
-        (_seen, _foreseen) = (_foreseen?.Club == club ? _foreseen : _seen.In(club, _station), null);
-        Walk = Walk.With(_seen.Boat);
+        (Seen, _foreseen) = (_foreseen?.Club == club ? _foreseen : Seen.In(club, _station), null);
+        Walk = Walk.With(Seen.Boat);
         return true;
     }
 
@@ -94,7 +93,7 @@ public sealed class ReadingDesk
         _station = step.Station ?? _station;
         IReadOnlyList<Guid> ids = await _inHand.RecordAsync(
             slip is null ? [.. reading] : [.. reading, new Retracted(slip.Entry.Id)],
-            next => _foreseen = _seen.In(next, _station));
+            next => _foreseen = Seen.In(next, _station));
         _beside.Clear();
         Look();
         Walk = Walk.Recorded(Walk.Boat);

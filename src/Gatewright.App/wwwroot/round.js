@@ -3,7 +3,6 @@ import { beginWriter } from './shelf.js';
 
 let unlisten = () => { };
 
-
 export function listen(program) {
   stop();
   const heard = event => hear(event, (name, ...given) => program.invokeMethodAsync(name, ...given).catch(() => { }));

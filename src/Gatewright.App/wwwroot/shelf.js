@@ -158,6 +158,9 @@ function packed(description, parts) {
   return whole;
 }
 
+let isWriterBegun = false;
+let writer = null;
+
 // What is recorded is written on a thread of its own, once there is one: the program works out the verdict meanwhile.
 export function addOwn(club, texts) {
   return writer ? writer(club, texts) : addOwnHere(club, texts);
@@ -167,15 +170,13 @@ export function addOwnHere(club, texts) {
   return transact('readwrite', ['clubs', 'own', 'counters'], store => add(store, club, texts));
 }
 
-let writer = null;
-
 // Called where somebody is about to record one thing after the other. Where the thread fails, everything is written here.
 export function beginWriter() {
-  if (beginWriter.isBegun) {
+  if (isWriterBegun) {
     return;
   }
 
-  beginWriter.isBegun = true;
+  isWriterBegun = true;
   const waiting = new Map();
   let number = 0;
   let thread;

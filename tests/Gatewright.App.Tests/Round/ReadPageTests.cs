@@ -27,6 +27,22 @@ public sealed class ReadPageTests
         await page.WaitForStateAsync(() => Shown(page) == 2, Patience);
     }
 
+    /// <summary>The verdict is told first; the plan is drawn with the reading when nobody waits for it any more.</summary>
+    [Fact]
+    public async Task What_was_tapped_is_told_at_once_and_stands_on_the_plan_soon_after()
+    {
+        await using ClubOfTwo club = await WithTealAsync(Lie.Upright);
+        IRenderedComponent<ReadPage> page = Page(club);
+        string before = Lit();
+
+        await page.Find("#pad [data-value='3.5']").ClickAsync(new());
+
+        Assert.Contains("3.5°", page.Find(".figure").TextContent, StringComparison.Ordinal);
+        await page.WaitForStateAsync(() => Lit() != before, Patience);
+
+        string Lit() => page.Find("[aria-current='step']").GetAttribute("aria-label")!;
+    }
+
     [Theory]
     [InlineData(Lie.Inverted, 1)]
     [InlineData(Lie.Upright, 0)]

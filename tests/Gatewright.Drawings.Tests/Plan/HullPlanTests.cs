@@ -38,6 +38,18 @@ public sealed class HullPlanTests : BunitContext
         Assert.Equal([new GatePlace(3, Side.Starboard)], touched);
     }
 
+    /// <summary>Riggers are written as text: what stands in a figure is a figure, whatever signs are in it.</summary>
+    [Fact]
+    public void A_figure_with_signs_of_markup_in_it_stays_a_figure()
+    {
+        var gate = new PlanGate(new(1, Side.Port), "gate", Verdict.Good, "<4.0° & \"more\"", "<b>±</b> 0.4");
+        IRenderedComponent<HullPlan> plan = Draw(BoatClass.Parse("2-"), [gate]);
+
+        Assert.Equal("<4.0° & \"more\"", plan.Find(".gw-value").TextContent);
+        Assert.Equal("<b>±</b> 0.4", plan.Find(".gw-detail").TextContent);
+        Assert.Empty(plan.FindAll("b"));
+    }
+
     [Fact]
     public void The_lit_gate_alone_is_the_current_step_and_shows_its_oar()
     {
