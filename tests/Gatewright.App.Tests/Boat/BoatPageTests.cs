@@ -2,6 +2,7 @@ using System.Globalization;
 using AngleSharp.Dom;
 using Bunit;
 using Gatewright.App.Boat;
+using Gatewright.App.Tests.World;
 using Gatewright.Journal.Facts;
 
 namespace Gatewright.App.Tests.Boat;
@@ -67,13 +68,13 @@ public sealed class BoatPageTests
         await boat.ReadAsync(Today, 4);
         IRenderedComponent<BoatPage> page = boat.Page();
 
-        page.Find("#hold-reason").Change(" ");
-        await page.Find("form:has(#hold-reason)").SubmitAsync();
+        await page.ChooseAsync("#hold-reason", " ");
+        await page.SendAsync("form:has(#hold-reason)");
         Assert.NotEqual(string.Empty, page.Find("#hold-wrong").TextContent);
         Assert.Empty(page.FindAll("#held-ashore"));
 
-        page.Find("#hold-reason").Change("Loose stay");
-        await page.Find("form:has(#hold-reason)").SubmitAsync();
+        await page.ChooseAsync("#hold-reason", "Loose stay");
+        await page.SendAsync("form:has(#hold-reason)");
         page.WaitForElement("#held-ashore");
         Assert.Contains("Loose stay", page.Find("section.held").TextContent, StringComparison.Ordinal);
     }

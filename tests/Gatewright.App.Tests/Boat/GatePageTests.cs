@@ -2,6 +2,7 @@ using System.Globalization;
 using AngleSharp.Dom;
 using Bunit;
 using Gatewright.App.Boat;
+using Gatewright.App.Tests.World;
 using Gatewright.Core;
 using Gatewright.Core.Measuring;
 using Gatewright.Journal.Facts;
@@ -23,8 +24,8 @@ public sealed class GatePageTests
         IRenderedComponent<GatePage> page = boat.Gate();
         Assert.Empty(page.FindAll("del"));
 
-        await page.Find("section[aria-labelledby=gate-taken] li button").ClickAsync(new());
-        await page.Find("section[aria-labelledby=gate-taken] form").SubmitAsync();
+        await page.PressAsync("section[aria-labelledby=gate-taken] li button");
+        await page.SendAsync("section[aria-labelledby=gate-taken] form");
 
         page.WaitForElement("del");
         Assert.Equal("4.0°", page.Find("del").TextContent);

@@ -43,7 +43,7 @@ public sealed class ChangingPagesTests
         IRenderedComponent<KeptChangePage> page = club.Page.Render<KeptChangePage>(p => p.Add(c => c.Id, kept.Job));
 
         Assert.Contains("waits for its steps", page.Find(".again").TextContent, StringComparison.Ordinal);
-        await page.InvokeAsync(() => page.Find(".step input").Change(true));
+        await page.ChooseAsync(".step input", true);
         page.WaitForAssertion(() => Assert.Contains("to be read", Spread(page).TextContent, StringComparison.Ordinal));
 
         Assert.Equal(85, Assert.Single(club.Recorded<MeasureSet>()).Value);
@@ -62,9 +62,9 @@ public sealed class ChangingPagesTests
         ChangePlanned kept = await KeepAsync(club);
         IRenderedComponent<KeptChangePage> page = club.Page.Render<KeptChangePage>(p => p.Add(c => c.Id, kept.Job));
 
-        await page.InvokeAsync(() => page.Find(".step input").Change(true));
+        await page.ChooseAsync(".step input", true);
         page.WaitForAssertion(() => Assert.Contains("to be read", Spread(page).TextContent, StringComparison.Ordinal));
-        await page.InvokeAsync(() => page.Find(".step input").Change(false));
+        await page.ChooseAsync(".step input", false);
         page.WaitForAssertion(() => Assert.Contains("waits for its steps", Spread(page).TextContent, StringComparison.Ordinal));
 
         Assert.Equal(87, new RigView(club.InHand.Club, new BoatView(club.InHand.Club, "teal")).Readings.Single().Value);
@@ -81,7 +81,7 @@ public sealed class ChangingPagesTests
         Assert.Equal("change/" + kept.Job, jobs.Find("#open-list a").GetAttribute("href"));
 
         IRenderedComponent<KeptChangePage> page = club.Page.Render<KeptChangePage>(p => p.Add(c => c.Id, kept.Job));
-        await page.InvokeAsync(() => page.Find("#close").Click());
+        await page.PressAsync("#close");
         page.WaitForElement("#closed");
 
         jobs.WaitForAssertion(() => Assert.Empty(jobs.FindAll("#open-list a")));
@@ -94,7 +94,7 @@ public sealed class ChangingPagesTests
         await using ClubOnDevice club = await StartAsync();
         IRenderedComponent<ChangePage> page = Render<ChangePage>(club, "boat/teal/change");
         page.WaitForElement("#keep-name").Change("Regatta");
-        page.Find("details form").Submit();
+        await page.SendAsync("details form");
 
         page.WaitForAssertion(() => Assert.Contains(page.FindAll("#to option"), o => o.TextContent == "Regatta"));
         Assert.Contains(club.Recorded<ThingSet>(), s => s.Thing == Things.Rig && s.Fields["spread/2"] == "87");
@@ -128,7 +128,7 @@ public sealed class ChangingPagesTests
             await page.InvokeAsync(() => page.Find("#on").ParentElement!.QuerySelectorAll("input")[rigger].Change(true));
         }
 
-        page.Find("#put-on").Click();
+        await page.PressAsync("#put-on");
 
         page.WaitForAssertion(() => Assert.EndsWith("round?boat=teal", club.Page.Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal));
         Assert.Equal(2, club.Recorded<Reported>().Count);
@@ -147,7 +147,7 @@ public sealed class ChangingPagesTests
 
         // Nobody measured the inboard: that comes first.
         Assert.Contains("inboard", page.Find("#measure-first").ParentElement!.TextContent, StringComparison.OrdinalIgnoreCase);
-        await page.InvokeAsync(() => page.Find("#keep-change").Click());
+        await page.PressAsync("#keep-change");
         page.WaitForAssertion(() => Assert.Equal("seat 2 with spread 85.5 cm, inboard 116.5 cm", Assert.Single(club.Recorded<ChangePlanned>()).Rig));
     }
 
@@ -182,7 +182,7 @@ public sealed class ChangingPagesTests
         IRenderedComponent<ChangePage> page = Render<ChangePage>(club, "boat/teal/change?to=day%3A2026-05-04");
         page.WaitForElement("#plan-head");
         Assert.Contains("Seat 2: set the spread from 87.0 cm to 85.0 cm.", page.Find("#phase-width").ParentElement!.TextContent, StringComparison.Ordinal);
-        await page.InvokeAsync(() => page.Find("#keep-change").Click());
+        await page.PressAsync("#keep-change");
         page.WaitForAssertion(() => Assert.Single(club.Recorded<ChangePlanned>()));
         return club.Recorded<ChangePlanned>().Single();
     }

@@ -52,10 +52,10 @@ public class PhotosTests
         club.Page.Services.GetRequiredService<NavigationManager>().NavigateTo("report?boat=teal");
         IRenderedComponent<ReportPage> page = club.Page.Render<ReportPage>();
 
-        await page.InvokeAsync(() => page.Find("#what-Damage").ClickAsync(new()));
-        await page.InvokeAsync(() => page.Find(".gw-place").ClickAsync(new()));
-        await page.InvokeAsync(() => page.Find("input[type=file]").ChangeAsync(new()));
-        await page.InvokeAsync(() => page.Find("#send").ClickAsync(new()));
+        await page.PressAsync("#what-Damage");
+        await page.PressAsync(".gw-place");
+        await page.ChooseAsync("input[type=file]", null);
+        await page.PressAsync("#send");
 
         page.WaitForElement("#take-back");
         PhotoTaken photo = Assert.Single(club.InHand.Club.All().Select(r => r.Fact).OfType<PhotoTaken>());

@@ -27,17 +27,17 @@ public class FocusTests
         await club.RecordElsewhereAsync(Teal);
         IRenderedComponent<ReportPage> page = club.Page.Render<ReportPage>();
 
-        await TapAsync(page, ".boat");
+        await page.PressAsync(".boat");
         Assert.Equal("what", Focused(club, page));
-        await TapAsync(page, "#what-Knock");
+        await page.PressAsync("#what-Knock");
         Assert.Equal("where", Focused(club, page));
-        await TapAsync(page, ".gw-place");
+        await page.PressAsync(".gw-place");
         Assert.Equal("chosen-where", Focused(club, page));
-        await TapAsync(page, "#send");
+        await page.PressAsync("#send");
         page.WaitForElement("#take-back");
         Assert.Equal("sent", Focused(club, page));
         AssertHeard(page);
-        await TapAsync(page, "#take-back");
+        await page.PressAsync("#take-back");
         page.WaitForElement("#what");
         Assert.Equal("what", Focused(club, page));
     }
@@ -53,11 +53,11 @@ public class FocusTests
         IRenderedComponent<JobPage> page = club.Page.Render<JobPage>(p => p.Add(j => j.Id, "j"));
         page.WaitForElement("#drop");
 
-        await TapAsync(page, "#drop");
+        await page.PressAsync("#drop");
         page.WaitForElement("#closed");
         Assert.Equal("closed", Focused(club, page));
         AssertHeard(page);
-        await TapAsync(page, "#reopen");
+        await page.PressAsync("#reopen");
         page.WaitForElement("#drop");
         Assert.Equal("proof", Focused(club, page));
     }
@@ -69,11 +69,11 @@ public class FocusTests
         await club.RecordElsewhereAsync(Teal, new RoundStarted("r"));
         IRenderedComponent<ReadPage> page = club.Page.Render<ReadPage>(p => p.Add(r => r.Round, "r").Add(r => r.Boat, "teal"));
 
-        await TapAsync(page, "#more");
-        await TapAsync(page, "#close-more");
+        await page.PressAsync("#more");
+        await page.PressAsync("#close-more");
         Assert.Equal("more", Focused(club, page));
-        await TapAsync(page, "#lies");
-        await TapAsync(page, "#lay");
+        await page.PressAsync("#lies");
+        await page.PressAsync("#lay");
         page.WaitForElement("#lies");
         Assert.Equal("lies", Focused(club, page));
     }
@@ -84,11 +84,11 @@ public class FocusTests
         await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
         await club.RecordElsewhereAsync(Teal);
         IRenderedComponent<MeasurePage> page = club.Page.Render<MeasurePage>(p => p.Add(r => r.Boat, "teal"));
-        await page.InvokeAsync(() => page.Find("form").SubmitAsync());
+        await page.SendAsync();
         page.WaitForElement("#more");
 
-        await TapAsync(page, "#more");
-        await TapAsync(page, "#close-more");
+        await page.PressAsync("#more");
+        await page.PressAsync("#close-more");
 
         Assert.Equal("more", Focused(club, page));
     }
@@ -132,9 +132,6 @@ public class FocusTests
 
         public ValueTask DisposeAsync() => ValueTask.CompletedTask;
     }
-
-    private static Task TapAsync<T>(IRenderedComponent<T> page, string place)
-        where T : IComponent => page.InvokeAsync(() => page.Find(place).ClickAsync(new()));
 
     /// <summary>The id of what took the focus last.</summary>
     private static string? Focused<T>(ClubOfTwo club, IRenderedComponent<T> page)

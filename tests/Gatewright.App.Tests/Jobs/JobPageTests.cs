@@ -38,9 +38,9 @@ public class JobPageTests
         await club.RecordElsewhereAsync(Planned);
         IRenderedComponent<JobPage> page = Page(club);
 
-        await page.InvokeAsync(() => page.FindAll(".step input")[0].ChangeAsync(new() { Value = true }));
+        await page.ChooseAsync(".step input", true);
         page.WaitForAssertion(() => Assert.Single(page.FindAll(".step.done input:not([disabled])")));
-        await page.InvokeAsync(() => page.FindAll(".step input")[0].ChangeAsync(new() { Value = false }));
+        await page.ChooseAsync(".step input", false);
 
         page.WaitForAssertion(() => Assert.Empty(page.FindAll(".step.done")));
     }
@@ -66,7 +66,7 @@ public class JobPageTests
         await club.RecordElsewhereAsync([.. Planned, new StockChanged("insert", 4, -1, "j")]);
         IRenderedComponent<JobPage> page = Page(club);
 
-        await page.InvokeAsync(() => page.Find("#drop").ClickAsync(new()));
+        await page.PressAsync("#drop");
 
         Assert.True(ClubJobs.Of(club.InHand.Club).Find("j")!.IsDropped);
         Assert.Contains(club.InHand.Club.All(), r => r.Fact is StockChanged);
@@ -80,9 +80,9 @@ public class JobPageTests
         IRenderedComponent<JobPage> page = Page(club);
         Assert.Empty(page.FindAll("input[name=found][checked]"));
 
-        await page.InvokeAsync(() => page.Find("input[name=found][value=pin-aft]").Change(true));
-        await page.InvokeAsync(() => page.Find("input[name=found][value=gate-pitch]").Change(true));
-        await page.InvokeAsync(() => page.Find("#close").ClickAsync(new()));
+        await page.ChooseAsync("input[name=found][value=pin-aft]", true);
+        await page.ChooseAsync("input[name=found][value=gate-pitch]", true);
+        await page.PressAsync("#close");
 
         Assert.Equal([Cause.GatePitch, Cause.PinAft], ClubJobs.Of(club.InHand.Club).Find("j")!.Found);
         page.WaitForAssertion(() => Assert.Contains(" + ", page.Find("#closed").TextContent, StringComparison.Ordinal));

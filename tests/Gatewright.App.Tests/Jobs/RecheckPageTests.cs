@@ -30,7 +30,7 @@ public class RecheckPageTests
         IRenderedComponent<RecheckPage> page = Page(club);
 
         Assert.Equal(["", "dial"], page.FindAll("#gauge option").Select(o => o.GetAttribute("value")));
-        await page.Find(".pad-here button").ClickAsync(new());
+        await page.PressAsync(".pad-here button");
 
         Assert.Null(Read(club).Gauge);
     }
@@ -42,7 +42,7 @@ public class RecheckPageTests
         await club.RecordElsewhereAsync(Planned);
         await club.Device.SetAsync("round/c", (RoundPlan.None with { Gauge = "dial" }).Write());
 
-        await Page(club).Find(".pad-here button").ClickAsync(new());
+        await Page(club).PressAsync(".pad-here button");
 
         Assert.Equal("dial", Read(club).Gauge);
     }
@@ -53,9 +53,9 @@ public class RecheckPageTests
         await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
         await club.RecordElsewhereAsync(Planned);
         IRenderedComponent<RecheckPage> page = Page(club);
-        await page.Find("#gauge").ChangeAsync(new() { Value = "dial" });
+        await page.ChooseAsync("#gauge", "dial");
 
-        await page.Find(".pad-here button").ClickAsync(new());
+        await page.PressAsync(".pad-here button");
 
         Assert.Equal("dial", Read(club).Gauge);
     }

@@ -35,7 +35,7 @@ public class ShedPlanTests
             "keeper", _ => status == 0 ? throw new HttpRequestException("no way there") : new((HttpStatusCode)status));
         IRenderedComponent<ShedPlanView> view = club.Page.Render<ShedPlanView>();
 
-        await view.Find("#ask-plan").ClickAsync(new());
+        await view.PressAsync("#ask-plan");
 
         string said = club.Page.Services.GetRequiredService<Texts<JobsTexts>>()[text];
         view.WaitForAssertion(() => Assert.Equal(said, view.Find("[role=status] b").TextContent));
@@ -55,11 +55,11 @@ public class ShedPlanTests
         await club.InHand.RecordAsync(
             new ThingSet(Things.Boat, "teal", new Dictionary<string, string?> { ["name"] = "Teal", ["class"] = "2-" }), new StockCounted("washer", 2, 3), new StockCounted("insert", 4, 2));
         IRenderedComponent<JobsPage> page = club.Page.Render<JobsPage>();
-        await page.InvokeAsync(() => page.Find("#ask-plan").ClickAsync(new()));
+        await page.PressAsync("#ask-plan");
         page.WaitForElement("button.take");
         Assert.Equal("job/new?boat=teal&seat=2&side=port", page.Find(".planned a").GetAttribute("href"));
 
-        await page.InvokeAsync(() => page.Find("button.take").ClickAsync(new()));
+        await page.PressAsync("button.take");
 
         page.WaitForAssertion(() => Assert.Empty(page.FindAll("button.take")));
         JobPlanned taken = ClubJobs.Of(club.InHand.Club).Open.Single().Plan;
@@ -80,7 +80,7 @@ public class ShedPlanTests
         await club.InHand.RecordAsync(new StockCounted("insert", 4, 2), new StockCounted("insert", 5, 1));
         IRenderedComponent<ShedPlanView> view = club.Page.Render<ShedPlanView>();
 
-        await view.Find("#ask-plan").ClickAsync(new());
+        await view.PressAsync("#ask-plan");
 
         string said = club.Page.Services.GetRequiredService<Texts<JobsTexts>>()["PlanWithout", 2];
         view.WaitForAssertion(() => Assert.Contains(said, view.Markup, StringComparison.Ordinal));

@@ -20,11 +20,11 @@ public sealed class GateFormTests
         await club.InHand.RecordAsync([.. new BoatForm { Name = "Grebe", Class = "2x" }.Facts("grebe")]);
         IRenderedComponent<BoatFormPage> page = Page(club);
 
-        page.Find("#all-insert").Input("4");
-        page.Find("#all-target-out").Input("-0,5");
-        await page.Find("#set-all").ClickAsync(new());
-        page.Find("#insert-2-port").Input("5.5");
-        await page.Find("form").SubmitAsync();
+        await page.TypeAsync("#all-insert", "4");
+        await page.TypeAsync("#all-target-out", "-0,5");
+        await page.PressAsync("#set-all");
+        await page.TypeAsync("#insert-2-port", "5.5");
+        await page.SendAsync();
 
         Assert.Equal(4, club.Recorded<ThingSet>().Count(s => s.Thing == Things.Gate));
         ThingView gate = new(club.InHand.Club, Things.Gate, "grebe/2/port");
@@ -39,8 +39,8 @@ public sealed class GateFormTests
         await club.InHand.RecordAsync([.. new BoatForm { Name = "Grebe", Class = "2x" }.Facts("grebe")]);
         IRenderedComponent<BoatFormPage> page = Page(club);
 
-        page.Find("#insert-1-port").Input("40");
-        await page.Find("form").SubmitAsync();
+        await page.TypeAsync("#insert-1-port", "40");
+        await page.SendAsync();
 
         Assert.Equal("true", page.Find("#insert-1-port").GetAttribute("aria-invalid"));
         Assert.Contains("15", page.Find("#gates-wrong").TextContent, StringComparison.Ordinal);
@@ -84,8 +84,8 @@ public sealed class GateFormTests
         IRenderedComponent<BoatFormPage> page = Page(club);
         Assert.Equal("a1", page.Find("#rack").GetAttribute("value"));
 
-        page.Find("#rack").Change(string.Empty);
-        await page.Find("form").SubmitAsync();
+        await page.ChooseAsync("#rack", string.Empty);
+        await page.SendAsync();
 
         Assert.Null(BoatBerth.Of(new(club.InHand.Club, "grebe")).Rack);
     }

@@ -22,8 +22,8 @@ public class KeepingPagesTests
     {
         await using ClubOnDevice club = await ClubOnDevice.StartAsync();
         IRenderedComponent<BoatFormPage> page = club.Page.Render<BoatFormPage>(p => p.Add(b => b.Key, "new"));
-        page.Find("#code").Input("B-7");
-        await page.Find("form").SubmitAsync();
+        await page.TypeAsync("#code", "B-7");
+        await page.SendAsync();
 
         Assert.Equal(["name", "class"], Invalid(page));
         Assert.Equal("B-7", page.Find("#code").GetAttribute("value"));
@@ -80,8 +80,8 @@ public class KeepingPagesTests
     {
         await using ClubOnDevice club = await ClubOnDevice.StartAsync();
         IRenderedComponent<BoatFormPage> page = club.Page.Render<BoatFormPage>(p => p.Add(b => b.Key, "new"));
-        await page.Find("form").SubmitAsync();
-        page.Find("#name").Input("Grebe");
+        await page.SendAsync();
+        await page.TypeAsync("#name", "Grebe");
 
         Assert.Equal(["class"], Invalid(page));
     }
@@ -91,16 +91,16 @@ public class KeepingPagesTests
     {
         await using ClubOnDevice club = await ClubOnDevice.StartAsync();
         IRenderedComponent<RackPage> rack = club.Page.Render<RackPage>(p => p.Add(r => r.Key, "new"));
-        rack.Find("#name").Input("Left, low");
-        await rack.Find("form").SubmitAsync();
+        await rack.TypeAsync("#name", "Left, low");
+        await rack.SendAsync();
         RackView made = Assert.Single(RackView.All(club.InHand.Club));
         Assert.StartsWith("left-low-", made.Key, StringComparison.Ordinal);
 
         IRenderedComponent<BoatFormPage> boat = club.Page.Render<BoatFormPage>(p => p.Add(b => b.Key, "new"));
-        boat.Find("#name").Input("Grebe");
-        boat.Find("#class").Change("4+");
-        boat.Find("#rack").Change(made.Key);
-        await boat.Find("form").SubmitAsync();
+        await boat.TypeAsync("#name", "Grebe");
+        await boat.ChooseAsync("#class", "4+");
+        await boat.ChooseAsync("#rack", made.Key);
+        await boat.SendAsync();
         string key = Assert.Single(club.InHand.Shed.Keys);
         Assert.Equal(made.Key, BoatBerth.Of(new(club.InHand.Club, key)).Rack);
         Assert.Equal(4, club.Recorded<ThingSet>().Count(s => s.Thing == Things.Seat));
@@ -111,9 +111,9 @@ public class KeepingPagesTests
     {
         await using ClubOnDevice club = await ClubOnDevice.StartAsync();
         IRenderedComponent<GaugePage> page = club.Page.Render<GaugePage>(p => p.Add(g => g.Key, "new"));
-        page.Find("#name").Input("Dial");
+        await page.TypeAsync("#name", "Dial");
         club.Shelf.IsFull = true;
-        await page.Find("form").SubmitAsync();
+        await page.SendAsync();
 
         // In the reader's language, whichever the test runs in.
         string said = CultureInfo.CurrentUICulture.TwoLetterISOLanguageName == "de" ? "keinen Platz" : "gives no more room";
@@ -127,11 +127,11 @@ public class KeepingPagesTests
         await using ClubOnDevice club = await ClubOnDevice.StartAsync();
         await club.InHand.RecordAsync(new ThingSet(Things.Rack, "a", new Dictionary<string, string?> { ["name"] = "A" }));
         IRenderedComponent<RackPage> page = club.Page.Render<RackPage>(p => p.Add(r => r.Key, "a"));
-        page.Find("#name").Input("A, left");
+        await page.TypeAsync("#name", "A, left");
         await club.InHand.RecordAsync(new ThingSet(Things.Rack, "a", new Dictionary<string, string?> { ["bed"] = "soft" }));
 
         Assert.Equal("A, left", page.Find("#name").GetAttribute("value"));
-        await page.Find("form").SubmitAsync();
+        await page.SendAsync();
         Assert.Equal(("A, left", "soft"), (new ThingView(club.InHand.Club, Things.Rack, "a")["name"], new ThingView(club.InHand.Club, Things.Rack, "a")["bed"]));
     }
 
@@ -141,14 +141,14 @@ public class KeepingPagesTests
         await using ClubOnDevice club = await ClubOnDevice.StartAsync();
         await club.InHand.RecordAsync(new ThingSet(Things.Gauge, "dial", new Dictionary<string, string?> { ["name"] = "Dial" }));
         IRenderedComponent<GaugePage> page = club.Page.Render<GaugePage>(p => p.Add(g => g.Key, "dial"));
-        page.Find("#first").Input("2.3");
-        page.Find("#turned").Input("1.9");
-        page.FindAll("input[name=turned-way]")[1].Change("on");
+        await page.TypeAsync("#first", "2.3");
+        await page.TypeAsync("#turned", "1.9");
+        await page.ChooseAsync("input[name=turned-way]", "on", 1);
 
         // Half of 2.3 and −1.9: the same example as where the zero is worked out.
         Assert.Contains("+0.2", page.Find(".big").TextContent.Replace(',', '.'), StringComparison.Ordinal);
         Assert.Empty(club.Recorded<GaugeReversed>());
-        await page.FindAll("form")[1].SubmitAsync();
+        await page.SendAsync("form", 1);
         Assert.Equal(new GaugeReversed("dial", 2.3m, -1.9m), Assert.Single(club.Recorded<GaugeReversed>()));
     }
 
@@ -157,10 +157,10 @@ public class KeepingPagesTests
     {
         await using ClubOnDevice club = await ClubOnDevice.StartAsync();
         IRenderedComponent<StandardPage> page = club.Page.Render<StandardPage>(p => p.Add(s => s.Key, "new"));
-        page.Find("#name").Input(string.Empty);
-        page.Find("#catch-floor").Input("4");
-        page.Find("#abeam-lowest").Input("9");
-        await page.Find("form").SubmitAsync();
+        await page.TypeAsync("#name", string.Empty);
+        await page.TypeAsync("#catch-floor", "4");
+        await page.TypeAsync("#abeam-lowest", "9");
+        await page.SendAsync();
 
         Assert.Equal(["name", "catch-floor", "abeam-lowest"], Invalid(page).OrderBy(i => i == "name" ? 0 : i == "catch-floor" ? 1 : 2));
         Assert.DoesNotContain(club.Recorded<ThingSet>(), s => s.Thing == Things.Standard);
@@ -171,10 +171,10 @@ public class KeepingPagesTests
     {
         await using ClubOnDevice club = await ClubOnDevice.StartAsync();
         IRenderedComponent<StoresPage> page = club.Page.Render<StoresPage>();
-        page.Find("#size").Input("4");
-        page.Find("#count").Input("3");
-        await page.Find("#add-part form").SubmitAsync();
-        await page.FindAll(".steps button")[0].ClickAsync(new());
+        await page.TypeAsync("#size", "4");
+        await page.TypeAsync("#count", "3");
+        await page.SendAsync("#add-part form");
+        await page.PressAsync(".steps button");
 
         Assert.Equal(2, StoresView.Of(club.InHand.Club)[("insert", 4)]);
         Assert.Equal("2", page.Find(".count").TextContent);

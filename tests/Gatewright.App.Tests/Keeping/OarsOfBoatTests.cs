@@ -52,7 +52,7 @@ public sealed class OarsOfBoatTests
         await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
         await club.InHand.RecordAsync(Oar("o1", ("name", "Oar 1")), new OarRead("o1", OarItem.Sleeve, 2, Session: "x"));
         IRenderedComponent<OarPage> page = club.Page.Render<OarPage>(p => p.Add(o => o.Key, "o1"));
-        await page.Find("button.quiet").ClickAsync(new());
+        await page.PressAsync("button.quiet");
 
         Assert.Null(new OarsView(club.InHand.Club).Oar("o1")!.Oar.Sleeve);
     }

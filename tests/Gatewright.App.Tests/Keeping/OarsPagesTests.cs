@@ -21,17 +21,17 @@ public class OarsPagesTests
     {
         await using ClubOnDevice club = await ClubOnDevice.StartAsync();
         IRenderedComponent<OarSetPage> set = club.Page.Render<OarSetPage>(p => p.Add(s => s.Key, "new"));
-        set.Find("#name").Input("Moraine");
-        set.Find("#blade").Change("macon");
-        await set.Find("form").SubmitAsync();
+        await set.TypeAsync("#name", "Moraine");
+        await set.ChooseAsync("#blade", "macon");
+        await set.SendAsync();
         string key = Assert.Single(new OarsView(club.InHand.Club).Sets).Key!;
 
         club.Page.Services.GetRequiredService<NavigationManager>().NavigateTo("oars/new?set=" + key);
         IRenderedComponent<OarFormPage> oar = club.Page.Render<OarFormPage>();
-        oar.Find("#name").Input("Moraine 1");
-        oar.Find("#side").Change("port");
-        oar.Find("#length").Input("375,5");
-        await oar.Find("form").SubmitAsync();
+        await oar.TypeAsync("#name", "Moraine 1");
+        await oar.ChooseAsync("#side", "port");
+        await oar.TypeAsync("#length", "375,5");
+        await oar.SendAsync();
 
         OarView made = Assert.Single(new OarsView(club.InHand.Club).Sets.Single().Oars);
         Assert.Equal(("Moraine 1", Side.Port, "macon", 375.5), (made.Title, made.Side, made.Blade, made.Oar.Length!.Value));
@@ -58,9 +58,9 @@ public class OarsPagesTests
     {
         await using ClubOnDevice club = await ClubOnDevice.StartAsync();
         IRenderedComponent<OarFormPage> oar = club.Page.Render<OarFormPage>();
-        oar.Find("#seat").Input("3");
-        oar.Find("#inboard").Input("886");
-        await oar.Find("form").SubmitAsync();
+        await oar.TypeAsync("#seat", "3");
+        await oar.TypeAsync("#inboard", "886");
+        await oar.SendAsync();
 
         Assert.Equal(["name", "seat", "inboard"], oar.FindAll("[aria-invalid=true]").Select(f => f.Id));
         Assert.NotNull(oar.Find("[role=alert]"));
@@ -73,10 +73,10 @@ public class OarsPagesTests
         await using ClubOnDevice club = await WithSetAsync();
         IRenderedComponent<GunwalePage> page = await StartedAsync(club);
 
-        page.Find("[data-value='0.5']").Click();
-        page.Find("[data-value='3.0']").Click();
+        await page.PressAsync("[data-value='0.5']");
+        await page.PressAsync("[data-value='3.0']");
         Assert.Contains("C", page.Find(".oars .lit").TextContent, StringComparison.Ordinal);
-        page.Find("[data-value='0.0']").Click();
+        await page.PressAsync("[data-value='0.0']");
 
         OarRead[] read = [.. club.Recorded<OarRead>()];
         Assert.Equal([("o1", 0.5m), ("o2", 3m), ("o3", 0m)], read.Select(r => (r.Oar, r.Value)));
@@ -91,9 +91,9 @@ public class OarsPagesTests
     {
         await using ClubOnDevice club = await WithSetAsync();
         IRenderedComponent<GunwalePage> page = await StartedAsync(club);
-        page.Find("[data-value='0.5']").Click();
-        page.Find("[data-value='3.0']").Click();
-        page.Find("#undo").Click();
+        await page.PressAsync("[data-value='0.5']");
+        await page.PressAsync("[data-value='3.0']");
+        await page.PressAsync("#undo");
 
         Assert.Single(club.Recorded<Retracted>());
         Assert.Null(new OarsView(club.InHand.Club).Oar("o2")!.Oar.Sleeve);
@@ -105,11 +105,11 @@ public class OarsPagesTests
     {
         await using ClubOnDevice club = await WithSetAsync();
         IRenderedComponent<GunwalePage> page = await StartedAsync(club);
-        page.Find("#typed").Input("0,3");
-        page.Find("#turn-sign").Click();
-        page.Find("#record-typed").Click();
-        page.Find(".oars li button").Click();
-        page.Find("[data-value='1.0']").Click();
+        await page.TypeAsync("#typed", "0,3");
+        await page.PressAsync("#turn-sign");
+        await page.PressAsync("#record-typed");
+        await page.PressAsync(".oars li button");
+        await page.PressAsync("[data-value='1.0']");
 
         Assert.Equal([-0.3m, 1m], club.Recorded<OarRead>().Select(r => r.Value));
         Assert.Single(new OarsView(club.InHand.Club).Oar("o1")!.Readings);
@@ -143,10 +143,10 @@ public class OarsPagesTests
             new Gatewright.Journal.Facts.ReadingTaken("l", "teal", ReadItem.Gate, 2, Side.Port, 3.5m, Station.Abeam),
         ]);
         IRenderedComponent<OarSetPage> page = club.Page.Render<OarSetPage>(p => p.Add(s => s.Key, "s1"));
-        await page.InvokeAsync(() => page.Find("#match-count").Input("2"));
+        await page.TypeAsync("#match-count", "2");
 
         Assert.Equal("The two most alike: B, C, apart by 0.0 of the tolerance.", page.Find("#matched").TextContent);
-        await page.InvokeAsync(() => page.Find("#match-boat").Change("teal"));
+        await page.ChooseAsync("#match-boat", "teal");
 
         // The flatter gate, on port, takes the port oar that adds a degree; the other is left over.
         page.WaitForAssertion(() => Assert.Equal(["B", "A"], page.FindAll("#seating tbody td a").Select(a => a.TextContent)), TimeSpan.FromSeconds(10));
@@ -154,7 +154,7 @@ public class OarsPagesTests
         Assert.All(page.FindAll("#seating tbody small"), small => Assert.Equal("so far in no boat", small.TextContent));
 
         // Accepted, it is on record: who is rowed where, by whom, since when.
-        await page.InvokeAsync(() => page.Find("#give").Click());
+        await page.PressAsync("#give");
         page.WaitForAssertion(() => Assert.Contains("The oars have their places on record.", page.Find("#given").TextContent, StringComparison.Ordinal));
         Assert.Empty(page.FindAll("#give"));
         Assert.Empty(page.FindAll("#seating tbody small"));
@@ -162,7 +162,7 @@ public class OarsPagesTests
         Assert.Equal([("B", 1), ("A", 2)], rowed.Select(o => (o.Title, o.Seat!.Value)));
         Assert.All(rowed, oar => Assert.Equal(club.InHand.Held.Member, oar.Placed!.Member));
 
-        await page.InvokeAsync(() => page.Find("#match-count").Input("4"));
+        await page.TypeAsync("#match-count", "4");
         Assert.Empty(page.FindAll("#matched"));
         Assert.NotNull(page.Find("#match-count[aria-invalid]"));
     }
@@ -180,7 +180,7 @@ public class OarsPagesTests
         ]);
         IRenderedComponent<SeatOars> page = club.Page.Render<SeatOars>(p => p.Add(s => s.Set, new OarsView(club.InHand.Club).Sets.Single()));
 
-        await page.InvokeAsync(() => page.Find("#match-boat").Change("teal"));
+        await page.ChooseAsync("#match-boat", "teal");
 
         page.WaitForAssertion(() => Assert.Contains("No oar can be given to a gate of Teal yet.", page.Find("#seating").TextContent, StringComparison.Ordinal), TimeSpan.FromSeconds(10));
         Assert.StartsWith("Not read abeam, so that no oar can be chosen for them: seat 2 port.", page.Find("#not-read").TextContent.Trim(), StringComparison.Ordinal);
@@ -207,7 +207,7 @@ public class OarsPagesTests
     {
         club.Page.Services.GetRequiredService<NavigationManager>().NavigateTo("oars/read?set=s1");
         IRenderedComponent<GunwalePage> page = club.Page.Render<GunwalePage>();
-        await page.Find("form").SubmitAsync();
+        await page.SendAsync();
         return page;
     }
 }

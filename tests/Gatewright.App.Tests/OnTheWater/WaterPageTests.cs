@@ -33,7 +33,7 @@ public sealed class WaterPageTests
         IReadOnlyList<string> chances = [.. Cells(page, 2), .. Cells(page, 3)];
         string[] turns = Degrees(page);
 
-        await page.InvokeAsync(() => page.FindAll(".pulls button")[1].Click());
+        await page.PressAsync(".pulls button", 1);
 
         Assert.Matches(@"^Mean over the drive: 21 ± \d+ N m, down to starboard\.$", Mean(page));
         Assert.Collection(

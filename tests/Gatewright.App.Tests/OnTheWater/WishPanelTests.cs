@@ -26,7 +26,7 @@ public sealed class WishPanelTests
         IElement way = page.Find("#wish-found .way");
         Assert.StartsWith("Work-through +", way.QuerySelector("b")!.TextContent, StringComparison.Ordinal);
         Assert.Matches(@"\+(0\.9|1\.0)\d ± 0\.\d\d°", way.TextContent);
-        await page.InvokeAsync(() => page.Find("#wish-found .take").Click());
+        await page.PressAsync("#wish-found .take");
 
         Assert.NotEqual(before, page.Find("#work-through").GetAttribute("value"));
         Assert.Contains("The sliders stand so now.", page.Find("#wish-taken").TextContent, StringComparison.Ordinal);
@@ -41,16 +41,16 @@ public sealed class WishPanelTests
         IRenderedComponent<ChangePage> page = club.Page.Render<ChangePage>();
         foreach (string measure in new[] { "spread", "oar-length", "work-through" })
         {
-            await page.InvokeAsync(() => page.Find($"#may-{measure}").Change(false));
+            await page.ChooseAsync($"#may-{measure}", false);
         }
 
-        await page.InvokeAsync(() => page.Find("#may-inboard-most").Input("116.5"));
+        await page.TypeAsync("#may-inboard-most", "116.5");
         await WantAsync(page, "lever", "Less", "20");
 
         string told = page.Find("#wish-found").TextContent;
         Assert.Contains("out of reach", told, StringComparison.Ordinal);
         Assert.Contains("inboard, not above 116.5 cm", told, StringComparison.Ordinal);
-        await page.InvokeAsync(() => page.Find("#wish-found .take").Click());
+        await page.PressAsync("#wish-found .take");
 
         // Steps are of whole millimetres, from where the inboard is: within one of the bound, and not beyond it.
         Assert.InRange(double.Parse(page.Find("#inboard").GetAttribute("value")!, CultureInfo.InvariantCulture), 116.4, 116.5);
@@ -64,7 +64,7 @@ public sealed class WishPanelTests
     {
         await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
         IRenderedComponent<ChangePage> page = club.Page.Render<ChangePage>();
-        await page.InvokeAsync(() => page.Find("#may-inboard-least").Input(least));
+        await page.TypeAsync("#may-inboard-least", least);
         await WantAsync(page, "load", "Less", amount);
 
         Assert.NotEmpty(page.Find(".wish [role=alert]").TextContent);
@@ -77,10 +77,10 @@ public sealed class WishPanelTests
     {
         await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
         IRenderedComponent<ChangePage> page = club.Page.Render<ChangePage>();
-        await page.InvokeAsync(() => page.Find("#wish-more").Click());
-        await page.InvokeAsync(() => page.Find("#wish-2-figure").Change("catch"));
-        await page.InvokeAsync(() => page.Find("#wish-2-kind").Change("More"));
-        await page.InvokeAsync(() => page.Find("#wish-2-amount").Input("0"));
+        await page.PressAsync("#wish-more");
+        await page.ChooseAsync("#wish-2-figure", "catch");
+        await page.ChooseAsync("#wish-2-kind", "More");
+        await page.TypeAsync("#wish-2-amount", "0");
         await WantAsync(page, "load", "Less", "1");
 
         Assert.Equal(2, page.Find("#wish-found .way").QuerySelectorAll(".each li").Length);
@@ -94,7 +94,7 @@ public sealed class WishPanelTests
         var lab = new StrokeLab(MeasuredSeat.Typed(SeatRig.Starting(RigTargets.Starting(BoatClass.Parse("8+"), crew: null))));
         IRenderedComponent<WishPanel> panel = club.Page.Render<WishPanel>(p => p.Add(w => w.Lab, lab).Add(w => w.Boat, "teal").Add(w => w.Seat, 3));
         await WantAsync(panel, "load", "Less", "1");
-        await panel.InvokeAsync(() => panel.Find(".take").Click());
+        await panel.PressAsync(".take");
 
         // The choice names the measure that the way sets, at what the sliders stand at now.
         string set = string.Create(CultureInfo.InvariantCulture, $"set:3:work-through={lab.Rig.Get(RigMeasure.WorkThrough).Centimetres:0.##}");
@@ -104,9 +104,9 @@ public sealed class WishPanelTests
     private static async Task WantAsync<T>(IRenderedComponent<T> page, string figure, string kind, string amount)
         where T : Microsoft.AspNetCore.Components.IComponent
     {
-        await page.InvokeAsync(() => page.Find("#wish-1-figure").Change(figure));
-        await page.InvokeAsync(() => page.Find("#wish-1-kind").Change(kind));
-        await page.InvokeAsync(() => page.Find("#wish-1-amount").Input(amount));
-        await page.InvokeAsync(() => page.Find(".wish form").Submit());
+        await page.ChooseAsync("#wish-1-figure", figure);
+        await page.ChooseAsync("#wish-1-kind", kind);
+        await page.TypeAsync("#wish-1-amount", amount);
+        await page.SendAsync(".wish form");
     }
 }

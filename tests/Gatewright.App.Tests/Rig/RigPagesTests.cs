@@ -1,6 +1,7 @@
 using System.Globalization;
 using Bunit;
 using Gatewright.App.Rig;
+using Gatewright.App.Tests.World;
 using Gatewright.Core;
 using Gatewright.Core.Rig;
 using Gatewright.Journal.Facts;
@@ -71,15 +72,15 @@ public sealed class RigPagesTests
         await using RigInHand rig = await RigInHand.StartAsync();
         IRenderedComponent<RigPage> page = Page(rig);
 
-        page.Find("#target-boat-teal-span-value").Input("161,5");
-        page.Find("#target-boat-teal-span-tolerance").Input("0.5");
-        await page.Find("form:has(#target-boat-teal-span-value)").SubmitAsync();
+        await page.TypeAsync("#target-boat-teal-span-value", "161,5");
+        await page.TypeAsync("#target-boat-teal-span-tolerance", "0.5");
+        await page.SendAsync("form:has(#target-boat-teal-span-value)");
 
         RigTarget set = Target(rig, RigMeasure.Span);
         Assert.Equal((161.5, 0.5, RigSource.Boat), (set.Value, set.Tolerance, set.Source));
         Assert.Contains("Without it:", page.Find("section[aria-labelledby=m-span]").TextContent, StringComparison.Ordinal);
 
-        await page.Find("#target-boat-teal-span-clear").ClickAsync(new());
+        await page.PressAsync("#target-boat-teal-span-clear");
         Assert.NotEqual(RigSource.Boat, Target(rig, RigMeasure.Span).Source);
     }
 
@@ -93,9 +94,9 @@ public sealed class RigPagesTests
         Assert.Contains("Seat 2: span 165", page.Find("section[aria-labelledby=rig-whole]").TextContent, StringComparison.Ordinal);
 
         await span().QuerySelector("#one-span")!.ChangeAsync(new() { Value = "1" });
-        page.Find("#one-target-boat-teal-span-2-value").Input("165");
-        page.Find("#one-target-boat-teal-span-2-tolerance").Input("1");
-        await page.Find("form:has(#one-target-boat-teal-span-2-value)").SubmitAsync();
+        await page.TypeAsync("#one-target-boat-teal-span-2-value", "165");
+        await page.TypeAsync("#one-target-boat-teal-span-2-tolerance", "1");
+        await page.SendAsync("form:has(#one-target-boat-teal-span-2-value)");
 
         RigTarget set = Target(rig, RigMeasure.Span, new(2, null));
         Assert.Equal((165, 1, 2), (set.Value, set.Tolerance, set.Seat));
@@ -103,7 +104,7 @@ public sealed class RigPagesTests
         Assert.Contains("Seat 2 165 cm, from 164 to 166", Plain(span()), StringComparison.Ordinal);
         Assert.DoesNotContain("above", page.Find("section[aria-labelledby=rig-whole]").TextContent, StringComparison.Ordinal);
 
-        await page.Find("#target-boat-teal-span-2-clear").ClickAsync(new());
+        await page.PressAsync("#target-boat-teal-span-2-clear");
         Assert.Null(Target(rig, RigMeasure.Span, new(2, null)).Seat);
         Assert.DoesNotContain("Seat 2 165 cm, from 164 to 166", Plain(span()), StringComparison.Ordinal);
     }
@@ -113,7 +114,7 @@ public sealed class RigPagesTests
     {
         await using RigInHand rig = await RigInHand.StartAsync("4x");
         IRenderedComponent<TargetsPage> page = rig.Club.Page.Render<TargetsPage>();
-        await page.Find("#class").ChangeAsync(new() { Value = "4x" });
+        await page.ChooseAsync("#class", "4x");
         string[] offered = [.. page.FindAll("#one-height option").Select(o => o.TextContent)];
         Assert.Equal(["Seat 1 port", "Seat 1 starboard", "Seat 1: starboard less port"], offered.Take(3));
         Assert.Equal(["Port: seat against seat", "Starboard: seat against seat"], offered.TakeLast(2));
@@ -130,10 +131,10 @@ public sealed class RigPagesTests
 
         async Task KeepAsync(string place, string key, string value, string tolerance)
         {
-            await page.Find("#one-height").ChangeAsync(new() { Value = Array.IndexOf(offered, place).ToString(CultureInfo.InvariantCulture) });
-            page.Find($"#one-target-crew-4x-any-height-{key}-value").Input(value);
-            page.Find($"#one-target-crew-4x-any-height-{key}-tolerance").Input(tolerance);
-            await page.Find($"form:has(#one-target-crew-4x-any-height-{key}-value)").SubmitAsync();
+            await page.ChooseAsync("#one-height", Array.IndexOf(offered, place).ToString(CultureInfo.InvariantCulture));
+            await page.TypeAsync($"#one-target-crew-4x-any-height-{key}-value", value);
+            await page.TypeAsync($"#one-target-crew-4x-any-height-{key}-tolerance", tolerance);
+            await page.SendAsync($"form:has(#one-target-crew-4x-any-height-{key}-value)");
         }
     }
 
@@ -154,9 +155,9 @@ public sealed class RigPagesTests
         await using RigInHand rig = await RigInHand.StartAsync();
         IRenderedComponent<RigPage> page = Page(rig);
 
-        page.Find("#target-boat-teal-span-value").Input(value);
-        page.Find("#target-boat-teal-span-tolerance").Input(tolerance);
-        await page.Find("form:has(#target-boat-teal-span-value)").SubmitAsync();
+        await page.TypeAsync("#target-boat-teal-span-value", value);
+        await page.TypeAsync("#target-boat-teal-span-tolerance", tolerance);
+        await page.SendAsync("form:has(#target-boat-teal-span-value)");
 
         Assert.Single(page.FindAll("form:has(#target-boat-teal-span-value) [aria-invalid=true]"));
         Assert.Contains(said, page.Find("form:has(#target-boat-teal-span-value)").TextContent, StringComparison.Ordinal);
@@ -169,7 +170,7 @@ public sealed class RigPagesTests
         await using RigInHand rig = await RigInHand.StartAsync();
         IRenderedComponent<RigPage> page = Page(rig);
 
-        await page.Find("#crew").ChangeAsync(new() { Value = "novice" });
+        await page.ChooseAsync("#crew", "novice");
 
         Assert.Equal("novice", new ThingView(rig.Club.InHand.Club, Things.Boat, RigInHand.Key)["crew"]);
         Assert.Equal(RigTargets.Starting(BoatClass.Parse("2x"), Crew.Novice).Find(RigMeasure.Span, RigAspect.Value, new(1, null)), Target(rig, RigMeasure.Span));
@@ -180,11 +181,11 @@ public sealed class RigPagesTests
     {
         await using RigInHand rig = await RigInHand.StartAsync();
         IRenderedComponent<TargetsPage> page = rig.Club.Page.Render<TargetsPage>();
-        page.Find("#class").Change("2x");
+        await page.ChooseAsync("#class", "2x");
 
-        page.Find("#target-crew-2x-any-span-value").Input("158");
-        page.Find("#target-crew-2x-any-span-tolerance").Input("1");
-        await page.Find("form:has(#target-crew-2x-any-span-value)").SubmitAsync();
+        await page.TypeAsync("#target-crew-2x-any-span-value", "158");
+        await page.TypeAsync("#target-crew-2x-any-span-tolerance", "1");
+        await page.SendAsync("form:has(#target-crew-2x-any-span-value)");
 
         RigTarget set = Target(rig, RigMeasure.Span);
         Assert.Equal((158, 1, RigSource.Club), (set.Value, set.Tolerance, set.Source));

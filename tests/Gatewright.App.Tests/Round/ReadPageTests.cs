@@ -21,8 +21,8 @@ public sealed class ReadPageTests
         IRenderedComponent<ReadPage> page = Page(club);
         Assert.Equal(0, Shown(page));
 
-        await page.Find("#more").ClickAsync(new());
-        await page.Find("#to-story").ClickAsync(new());
+        await page.PressAsync("#more");
+        await page.PressAsync("#to-story");
 
         await page.WaitForStateAsync(() => Shown(page) == 2, Patience);
     }
@@ -35,7 +35,7 @@ public sealed class ReadPageTests
         IRenderedComponent<ReadPage> page = Page(club);
         string before = Lit();
 
-        await page.Find("#pad [data-value='3.5']").ClickAsync(new());
+        await page.PressAsync("#pad [data-value='3.5']");
 
         Assert.Contains("3.5°", page.Find(".figure").TextContent, StringComparison.Ordinal);
         await page.WaitForStateAsync(() => Lit() != before, Patience);
@@ -52,7 +52,7 @@ public sealed class ReadPageTests
         IRenderedComponent<ReadPage> page = Page(club);
         Assert.Equal(times, page.FindAll(".inverted").Count);
 
-        await page.Find("#lies").ClickAsync(new());
+        await page.PressAsync("#lies");
         Assert.Equal(times, page.FindAll("#inverted").Count);
     }
 
@@ -65,9 +65,9 @@ public sealed class ReadPageTests
         club.Page.Services.GetRequiredService<NavigationManager>().NavigateTo("round/round/teal?item=gate&seat=1&side=starboard&at=catch");
         IRenderedComponent<ReadPage> page = Page(club);
 
-        await page.Find("#pad [data-value='4.0']").ClickAsync(new());
+        await page.PressAsync("#pad [data-value='4.0']");
         Assert.Contains("−1.5° taken back.", page.Find(".back").TextContent, StringComparison.Ordinal);
-        await page.Find("#undo").ClickAsync(new());
+        await page.PressAsync("#undo");
         Assert.Contains("−1.5° counts again.", page.Find(".lies").TextContent, StringComparison.Ordinal);
     }
 
@@ -79,7 +79,7 @@ public sealed class ReadPageTests
     {
         await using ClubOfTwo club = await WithTealAsync(Lie.Upright, new(Lie.Upright, LevelBasis.Read, (decimal)bowHigh, 0));
         IRenderedComponent<ReadPage> page = Page(club);
-        await page.Find("#pad [data-value='4.0']").ClickAsync(new());
+        await page.PressAsync("#pad [data-value='4.0']");
 
         Assert.Equal(times, page.FindAll(".entered").Count(e => e.TextContent.StartsWith("4.0° entered; ", StringComparison.Ordinal)));
     }

@@ -34,10 +34,10 @@ public class RefusedEntryTests
         await using ClubOnDevice club = await ClubOnDevice.StartAsync();
         int discarded = 0;
         IRenderedComponent<RefusedEntry> entry = Render(club, "not-allowed", () => discarded++);
-        await entry.FindAll("button")[1].ClickAsync(new());
+        await entry.PressAsync("button", 1);
         Assert.Equal(0, discarded);
 
-        await entry.Find("[role=alert] button").ClickAsync(new());
+        await entry.PressAsync("[role=alert] button");
         Assert.Equal(1, discarded);
     }
 

@@ -61,7 +61,7 @@ public class ShedViewTests
         IRenderedComponent<ShedView> shed = club.Page.Render<ShedView>();
         shed.WaitForElement("#search");
 
-        await shed.InvokeAsync(() => shed.Find("#search").InputAsync(new() { Value = code }));
+        await shed.TypeAsync("#search", code);
 
         Assert.Equal(boat is null ? [] : [$"boat/{boat}"], shed.FindAll(".boat-link").Select(n => n.GetAttribute("href")));
         Assert.Equal(page, shed.FindAll("#of-label").SingleOrDefault()?.GetAttribute("href"));
