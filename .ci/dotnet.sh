@@ -29,20 +29,25 @@ require_dotnet_sdk() {
 }
 
 # Builds a project or solution and says nothing unless that fails: dotnet's own quiet still sums up.
-# One compiler serves all its projects, which halves the time; it bears a name of its own, by which it is ended afterwards.
 build_quietly() {
-  local said status=0 compiler=gatewright-$$
+  local said status=0
   # Where the caller ends at the first command that fails, what the build said is told all the same.
-  said=$(without_profile dotnet build "$@" --nologo --verbosity quiet -tl:off -p:UseSharedCompilation=true -p:SharedCompilationId=$compiler 2>&1) || status=$?
-  end_compiler "$compiler"
+  said=$(with_one_compiler dotnet build "$@" --nologo --verbosity quiet -tl:off 2>&1) || status=$?
+  end_compilers
   ((status == 0)) || { echo "$said"; return 1; }
 }
 
-# Ends the compiler of that name: it would wait for more work for ten minutes, with a gigabyte in hand.
-end_compiler() {
+# Runs a dotnet command that builds. One compiler serves all its projects, which halves the time; it bears a name of its own. Parts
+# of the SDK do not ask for a compiler by that name and start another: it is known by the mark that all it starts is given.
+with_one_compiler() {
+  GATEWRIGHT_BUILD=$$ without_profile "$@" -p:UseSharedCompilation=true -p:SharedCompilationId=gatewright-$$
+}
+
+# Ends the compilers that were started: they would wait for more work for ten minutes, with a gigabyte in hand.
+end_compilers() {
   local process
   for process in /proc/[0-9]*; do
-    if [[ $(tr '\0' ' ' <"$process/cmdline") == *VBCSCompiler*"-pipename:$1 "* ]]; then
+    if [[ $(tr '\0' ' ' <"$process/cmdline") == *VBCSCompiler* ]] && grep -qzx "GATEWRIGHT_BUILD=$$" "$process/environ"; then
       kill "${process#/proc/}"
     fi
   done 2>/dev/null
