@@ -1,5 +1,3 @@
-using Deque.AxeCore.Commons;
-using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
 namespace Gatewright.Browser.Tests;
@@ -41,7 +39,7 @@ internal static class Pages
         {
             await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Dark });
             await page.PictureAsync(name);
-            faults.AddRange((await page.AxeAsync(new() { Type = "rule", Values = ["color-contrast"] })).Select(f => $"{name}, dark: {f}"));
+            faults.AddRange((await page.AxeAsync("rule", "color-contrast")).Select(f => $"{name}, dark: {f}"));
             await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Light });
         }
     }
@@ -49,7 +47,7 @@ internal static class Pages
     private static async Task<List<string>> FaultsAsync(this IPage page, string name)
     {
         await page.PictureAsync(name);
-        List<string> faults = [.. await page.AxeAsync(new() { Type = "tag", Values = [.. Asked] })];
+        List<string> faults = [.. await page.AxeAsync("tag", Asked)];
         foreach (string found in (string[])[await page.OverhangingAsync(), await page.SmallAsync(), await page.CoveredAsync()])
         {
             faults.AddRange(found.Split('\n', StringSplitOptions.RemoveEmptyEntries));
@@ -90,18 +88,15 @@ internal static class Pages
         })()
         """);
 
-    private static async Task<IEnumerable<string>> AxeAsync(this IPage page, RunOnlyOptions asked)
-    {
-        AxeResult result = await page.RunAxe(new AxeRunOptions { RunOnly = asked, ResultTypes = [ResultType.Violations] });
-        return result.Violations.SelectMany(v => v.Nodes.Where(n => !IsUnderTheFoot(v, n)).Select(n =>
-            $"{v.Id}: {v.Help}: {n.Html} ({n.Any.FirstOrDefault()?.Message})"));
-    }
+    private static async Task<IEnumerable<string>> AxeAsync(this IPage page, string type, params string[] values) =>
+        (await page.FindAsync(type, values)).SelectMany(v => v.Nodes.Where(n => !IsUnderTheFoot(v, n)).Select(n =>
+            $"{v.Id}: {v.Help}: {n.Html} ({(n.Any.Count > 0 ? n.Any[0].Message : null)})"));
 
     /// <summary>
     /// What is fixed to the foot of the screen covers at each moment something that scrolls out from under it: that is no
     /// small target. Where the focus goes it must not stay covered, which is asked of each stop.
     /// </summary>
-    private static bool IsUnderTheFoot(AxeResultItem found, AxeResultNode node) =>
+    private static bool IsUnderTheFoot(Axe.Violation found, Axe.Node node) =>
         found.Id == "target-size" && node.Any.Any(c => c.Message.Contains("obscured", StringComparison.Ordinal));
 
     /// <summary>What is covered when the focus comes there (WCAG 2.2, 2.4.11); empty for nothing.</summary>
