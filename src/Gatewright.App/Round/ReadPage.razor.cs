@@ -22,6 +22,7 @@ public sealed partial class ReadPage
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(1200);
     private static readonly TimeSpan BeforeRehearsal = TimeSpan.FromMilliseconds(250);
     private static readonly TimeSpan Painted = TimeSpan.FromMilliseconds(30);
+    private static readonly TimeSpan BeforeReady = TimeSpan.FromMilliseconds(60);
 
     /// <summary>So long after a reading the plan is drawn with it: by then the verdict under it has been painted, which somebody waits for.</summary>
     private static readonly TimeSpan BeforePlan = TimeSpan.FromMilliseconds(50);
@@ -35,6 +36,7 @@ public sealed partial class ReadPage
     private WalkKeys? _keys;
     private RestingCheck _check = null!;
     private ReadingDesk? _desk;
+    private ReadingDesk? _readied;
     private IReadOnlyList<LevelWay> _ways = [];
     private string? _rack;
     private string? _next;
@@ -154,6 +156,12 @@ public sealed partial class ReadPage
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
         await base.OnAfterRenderAsync(firstRender);
+        if (_desk is { } desk && desk != _readied)
+        {
+            _readied = desk;
+            _ = ReadyAsync(desk);
+        }
+
         if (firstRender)
         {
             _keys = new(Move, UndoAsync, Close, StateHasChanged);
@@ -165,6 +173,15 @@ public sealed partial class ReadPage
                     await rehearsals.RehearseAsync(Round, Boat);
                 }
             }
+        }
+    }
+
+    private async Task ReadyAsync(ReadingDesk desk)
+    {
+        await Task.Delay(BeforeReady);
+        if (desk == _desk && !_isBusy)
+        {
+            desk.Ready();
         }
     }
 

@@ -54,6 +54,9 @@ public sealed class ReadingDesk
     /// <summary>How it is judged at the station that was read last.</summary>
     public BoatVerdict? Verdict => Seen.Verdict;
 
+    /// <summary>What it is read with; null for a gauge without a name.</summary>
+    public string? Gauge => _plan.Gauge;
+
     /// <summary>The boat as the club tells of it.</summary>
     public SeenBoat Seen { get; private set; }
 
@@ -84,12 +87,18 @@ public sealed class ReadingDesk
         return true;
     }
 
+    /// <summary>
+    /// Looks up what every reading of the boat as it lies here rests on, its rack's level and its gauge, by a reading that nobody takes:
+    /// the first that is taken need not wait for it.
+    /// </summary>
+    public void Ready() => _ = RehearsedReading.From(this, 1).Count();
+
     /// <summary>Records what the gauge shows, and moves on.</summary>
     public async Task RecordAsync(decimal value)
     {
         ReadingStep step = Walk.Now!;
         Recorded? slip = ToTakeBack(value);
-        IReadOnlyList<Fact> reading = Walk.Reading(value, Laying, NewKey(), _plan.Gauge);
+        IReadOnlyList<Fact> reading = Walk.Reading(value, Laying, NewKey(), Gauge);
         _station = step.Station ?? _station;
         IReadOnlyList<Guid> ids = await _inHand.RecordAsync(
             slip is null ? [.. reading] : [.. reading, new Retracted(slip.Entry.Id)],

@@ -28,7 +28,7 @@ public sealed record RehearsedReading(SeenBoat Seen, BoatWalk Walk, TakenReading
         {
             decimal value = Values[taken % Values.Length];
             Club club = seen.Club;
-            seen = seen.In(club.With(walk.Reading(value, desk.Laying, lying, gauge: null).Select(fact => Unrecorded(club, fact))), station);
+            seen = seen.In(club.With(walk.Reading(value, desk.Laying, lying, desk.Gauge).Select(fact => Unrecorded(club, fact))), station);
             walk = walk.Recorded(seen.Boat);
             yield return new(seen, walk, new(step, value, null));
             walk = walk.IsOver ? walk.GoTo(step) : walk;

@@ -14,6 +14,9 @@ public sealed class BoatInRound
 
     private readonly List<string> _lyings;
 
+    // Whether some readings came before what says how the boat lay for them.
+    private readonly Lazy<bool> _someWait;
+
     /// <summary>What a round has of a boat.</summary>
     public BoatInRound(BoatView boat, string round)
     {
@@ -24,12 +27,20 @@ public sealed class BoatInRound
         _lyings = [.. lyings.Select(l => l.Lying).Distinct()];
         Laid = lyings.LastOrDefault();
         Readings = _lyings.Count == 0 ? [] : [.. Of(boat.Readings)];
+        _someWait = new(() =>
+        {
+            HashSet<string> known = [.. boat.Others.Select(r => r.As<BoatLaid>()?.Lying).OfType<string>()];
+            return boat.Readings.Any(r => r.Fact is ReadingTaken taken && !known.Contains(taken.Lying));
+        });
     }
 
-    private BoatInRound(BoatInRound before, BoatView boat, IReadOnlyList<Recorded> added)
+    private BoatInRound(BoatInRound before, BoatView boat, IReadOnlyList<Recorded> added, BoatLaid? laid)
     {
-        (Boat, Round, _lyings, Laid) = (boat, before.Round, before._lyings, before.Laid);
+        (Boat, Round, Laid) = (boat, before.Round, laid ?? before.Laid);
+        _lyings = laid is null ? before._lyings : [.. before._lyings, laid.Lying];
         Readings = [.. before.Readings, .. Of(added)];
+        _someWait = new(() => before._someWait.Value || added.Any(r =>
+            r.Fact is ReadingTaken taken && !_lyings.Contains(taken.Lying) && !IsKnown(boat, taken.Lying)));
     }
 
     /// <summary>The same in a club that came of this one's, of which nothing is gone through once more where it only grew.</summary>
@@ -38,8 +49,15 @@ public sealed class BoatInRound
     internal BoatInRound In(Club club, out IReadOnlyList<Recorded>? added)
     {
         BoatView boat = Boat.In(club, out added);
-        return added is null || added.Any(r => r.As<BoatLaid>()?.Round == Round) ? new(boat, Round) : new(this, boat, added);
+        List<BoatLaid> laid = [.. (added ?? []).Select(r => r.As<BoatLaid>()).OfType<BoatLaid>()];
+        return added is null || laid.Count > 1 || laid.Exists(l => !IsFirstWordOf(l)) ? new(boat, Round)
+            : new(this, boat, added, laid.Find(l => l.Round == Round));
     }
+
+    /// <summary>Whether nothing that was recorded speaks of a lying, so that what is said of it now changes nothing of what was read.</summary>
+    private bool IsFirstWordOf(BoatLaid laid) => !_someWait.Value && !IsKnown(Boat, laid.Lying);
+
+    private static bool IsKnown(BoatView boat, string lying) => boat.Others.Any(r => r.As<BoatLaid>()?.Lying == lying);
 
     /// <summary>The boat.</summary>
     public BoatView Boat { get; }

@@ -13,8 +13,7 @@ internal sealed class ReadingsView
     private readonly MeasuringSettings _settings;
     private readonly StationAngles _angles;
     private readonly Dictionary<string, Recorded> _laid = [];
-    private readonly Dictionary<string, BoatLie> _lies = [];
-    private readonly Dictionary<string, Gauge> _gauges = [];
+    private readonly Worked _worked = new();
     private readonly Lazy<ThingTitles> _rackTitles;
     private readonly Lazy<ThingTitles> _gaugeTitles;
 
@@ -42,7 +41,7 @@ internal sealed class ReadingsView
     private ReadingsView(ReadingsView before, Recorded laid)
     {
         (_club, _settings, _angles, _rackTitles, _gaugeTitles) = (before._club, before._settings, before._angles, before._rackTitles, before._gaugeTitles);
-        (_laid, _lies, _gauges) = (new(before._laid) { [((BoatLaid)laid.Fact).Lying] = laid }, new(before._lies), new(before._gauges));
+        (_laid, _worked) = (new(before._laid) { [((BoatLaid)laid.Fact).Lying] = laid }, before._worked);
     }
 
     /// <summary>Whether a lying is known.</summary>
@@ -67,11 +66,11 @@ internal sealed class ReadingsView
     /// <summary>A lying, worked out when a reading of it is first asked for: of a long record most are never asked.</summary>
     private BoatLie Lie(string lying)
     {
-        if (!_lies.TryGetValue(lying, out BoatLie? lie))
+        Recorded record = _laid[lying];
+        if (!_worked.Lies.TryGetValue(record, out BoatLie? lie))
         {
-            Recorded record = _laid[lying];
             var laid = (BoatLaid)record.Fact;
-            _lies.Add(lying, lie = new(laid.Lie, Level(laid, Day.Of(record)), Day.Of(record)));
+            _worked.Lies.Add(record, lie = new(laid.Lie, Level(laid, Day.Of(record)), Day.Of(record)));
         }
 
         return lie;
@@ -81,16 +80,26 @@ internal sealed class ReadingsView
     {
         LevelBasis.Read => new HullLevel.Read(Attitude(laid.BowHigh, laid.PortLow)),
         LevelBasis.BubbleCentred => new HullLevel.BubbleCentred(),
-        LevelBasis.Rack when laid.Rack is { } rack && RackLevels.Of(_club, rack, day, _rackTitles) is { } known => new HullLevel.OfRack(known),
+        LevelBasis.Rack when laid.Rack is { } rack && Rack(rack, day) is { } known => new HullLevel.OfRack(known),
         _ => new HullLevel.ByEye(),
     };
+
+    private Rack? Rack(string key, DateOnly day)
+    {
+        if (!_worked.Racks.TryGetValue((key, day), out Rack? rack))
+        {
+            _worked.Racks.Add((key, day), rack = RackLevels.Of(_club, key, day, _rackTitles));
+        }
+
+        return rack;
+    }
 
     private Gauge Gauge(string? key)
     {
         string name = key ?? "gauge";
-        if (!_gauges.TryGetValue(name, out Gauge? gauge))
+        if (!_worked.Gauges.TryGetValue(name, out Gauge? gauge))
         {
-            _gauges.Add(name, gauge = GaugeView.Of(_club, name, _settings, _gaugeTitles.Value).Gauge);
+            _worked.Gauges.Add(name, gauge = GaugeView.Of(_club, name, _settings, _gaugeTitles.Value).Gauge);
         }
 
         return gauge;
@@ -98,4 +107,14 @@ internal sealed class ReadingsView
 
     private static HullAttitude Attitude(decimal? bowHigh, decimal? portLow) =>
         HullAttitude.FromDegrees((double)(bowHigh ?? 0), (double)(portLow ?? 0));
+
+    /// <summary>What was worked out: it holds for all views that came of one, since no gauge and no rack changed between them.</summary>
+    private sealed class Worked
+    {
+        public Dictionary<Recorded, BoatLie> Lies { get; } = new(ReferenceEqualityComparer.Instance);
+
+        public Dictionary<(string Key, DateOnly Day), Rack?> Racks { get; } = [];
+
+        public Dictionary<string, Gauge> Gauges { get; } = [];
+    }
 }
