@@ -28,15 +28,29 @@ internal static class Breath
     /// <summary>Pauses, where it is time to, and for as long as somebody taps.</summary>
     public static async ValueTask TakeAsync()
     {
-        while (_tapped is { } tapped && Quiet - Stopwatch.GetElapsedTime(tapped) is { Ticks: > 0 } left)
+        if (Stopwatch.GetElapsedTime(_since) < Longest && !IsHeld)
         {
-            await Task.Delay(left);
+            return;
         }
 
-        if (Stopwatch.GetElapsedTime(_since) >= Longest)
+        await Task.Delay(1);
+        while (true)
         {
-            await Task.Delay(1);
-            _since = Stopwatch.GetTimestamp();
+            if (_tapped is { } tapped && Quiet - Stopwatch.GetElapsedTime(tapped) is { Ticks: > 0 } left)
+            {
+                await Task.Delay(left);
+            }
+            else if (Finger.IsDown)
+            {
+                // What it taps is heard before anything goes on, and may hold it for longer.
+                await Task.Delay(Finger.Stays);
+            }
+            else
+            {
+                break;
+            }
         }
+
+        _since = Stopwatch.GetTimestamp();
     }
 }

@@ -25,7 +25,7 @@ public sealed partial class ReadPage
     private static readonly TimeSpan BeforeReady = TimeSpan.FromMilliseconds(60);
 
     /// <summary>So long after a reading the plan is drawn with it: by then the verdict under it has been painted, which somebody waits for.</summary>
-    private static readonly TimeSpan BeforePlan = TimeSpan.FromMilliseconds(50);
+    private static readonly TimeSpan BeforePlan = TimeSpan.FromMilliseconds(120);
 
     private const string OnPad = "#pad [tabindex='0']";
     private DrawingLabels _labels = DrawingLabels.None;

@@ -16,14 +16,20 @@
     document.documentElement.dataset.ground = ground;
   }
 
+  // The first day that a page writes by the browser's own knowledge of days costs a slow phone a twentieth of a second: what was kept is written already.
+  const written = at => new Date(at).toLocaleString(language, { dateStyle: 'medium', timeStyle: 'short' });
+  const lastSeen = () => {
+    const [tongue, text] = kept('last-shed-when')?.split('|') ?? [];
+    const at = kept('last-shed-at');
+    return tongue === language ? text : at ? written(Number(at)) : '';
+  };
+
   // What stands there may have been overtaken: it says so, and since when. Where something was recorded since, no verdict
   // and no hold is shown: a boat that is held since must not look as one that is not.
   const asLastSeen = place => {
     const isOld = kept('last-shed-old') !== null;
-    const at = kept('last-shed-at');
-    const when = at ? new Date(Number(at)).toLocaleString(language, { dateStyle: 'medium', timeStyle: 'short' }) : '';
     const since = language === 'de' ? '. Seither wurde etwas aufgezeichnet: Die Urteile folgen.' : '. Something was recorded since: verdicts follow.';
-    place.dataset.last = (language === 'de' ? 'Wie zuletzt gesehen ' : 'As last seen ') + when + (isOld ? since : '');
+    place.dataset.last = (language === 'de' ? 'Wie zuletzt gesehen ' : 'As last seen ') + lastSeen() + (isOld ? since : '');
     place.toggleAttribute('data-old', isOld);
   };
 
@@ -44,8 +50,13 @@
     }
   }
 
+  // What goes on in the background stops while a finger is down (Device/Finger), before the program has heard of it.
+  let touched = -Infinity;
+  addEventListener('pointerdown', () => { touched = performance.now(); }, { capture: true, passive: true });
+
   globalThis.gatewright = {
     language,
+    isTouched: () => performance.now() - touched < 250,
     // The same beneath the program's own heading, while a large club is still being opened.
     showShed() {
       const place = document.querySelector('.last-seen');
@@ -77,7 +88,9 @@
       if (location.pathname === base) {
         try {
           localStorage.setItem('gatewright.last-shed', document.getElementById('app').innerHTML);
-          localStorage.setItem('gatewright.last-shed-at', Date.now());
+          const now = Date.now();
+          localStorage.setItem('gatewright.last-shed-at', now);
+          localStorage.setItem('gatewright.last-shed-when', language + '|' + written(now));
           localStorage.removeItem('gatewright.last-shed-old');
         } catch {
           // No room: the next start begins with an empty screen, and nothing else is the worse for it.

@@ -67,6 +67,7 @@ public sealed class InstalledTests(Chromium chromium, DemoSite demo) : IClassFix
 
         await Assertions.Expect(phone.Page.GetByText("Nuthatch")).ToBeVisibleAsync();
         Assert.True(await phone.Page.EvaluateAsync<bool>("document.getElementById('app').inert"));
+        Assert.Matches(@"^As last seen \S.*\d:\d\d", await phone.Page.EvaluateAsync<string>("document.getElementById('app').dataset.last"));
         await Assertions.Expect(phone.Page.Locator(".boat .about").First).ToBeVisibleAsync();
 
         // As after something was recorded on another page, and the program was closed there.
