@@ -28,29 +28,15 @@ internal static class Breath
     /// <summary>Pauses, where it is time to, and for as long as somebody taps.</summary>
     public static async ValueTask TakeAsync()
     {
-        if (Stopwatch.GetElapsedTime(_since) < Longest && !IsHeld)
+        while (_tapped is { } tapped && Quiet - Stopwatch.GetElapsedTime(tapped) is { Ticks: > 0 } left)
         {
-            return;
+            await Task.Delay(left);
         }
 
-        await Task.Delay(1);
-        while (true)
+        if (Stopwatch.GetElapsedTime(_since) >= Longest)
         {
-            if (_tapped is { } tapped && Quiet - Stopwatch.GetElapsedTime(tapped) is { Ticks: > 0 } left)
-            {
-                await Task.Delay(left);
-            }
-            else if (Finger.IsDown)
-            {
-                // What it taps is heard before anything goes on, and may hold it for longer.
-                await Task.Delay(Finger.Stays);
-            }
-            else
-            {
-                break;
-            }
+            await Task.Delay(1);
+            _since = Stopwatch.GetTimestamp();
         }
-
-        _since = Stopwatch.GetTimestamp();
     }
 }

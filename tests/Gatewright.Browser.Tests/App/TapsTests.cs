@@ -29,15 +29,4 @@ public sealed class TapsTests(Chromium chromium, DemoSite demo) : IClassFixture<
         Assert.InRange(await page.EvaluateAsync<int>("globalThis.taps"), 9, 12);
         Assert.Empty(phone.Complaints);
     }
-
-    /// <summary>What goes on in the background asks for it, and waits: else a finger that comes down is heard a piece of work later.</summary>
-    [Fact]
-    public async Task A_finger_is_known_as_soon_as_it_comes_down()
-    {
-        await using Device phone = await Device.InShedAsync(demo.Site.Address, chromium);
-
-        Assert.False(await phone.Page.EvaluateAsync<bool>("gatewright.isTouched()"));
-        Assert.True(await phone.Page.EvaluateAsync<bool>("document.body.dispatchEvent(new PointerEvent('pointerdown', { bubbles: true })) && gatewright.isTouched()"));
-        await phone.Page.UntilAsync("!gatewright.isTouched()");
-    }
 }
