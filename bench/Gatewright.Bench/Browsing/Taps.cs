@@ -10,6 +10,9 @@ internal static class Taps
     private const int ShortestPause = 300;
     private const int LongestPause = 2500;
 
+    // What takes longer is no slow answer but none.
+    private const float LongestAnswer = 30_000;
+
     /// <summary>Begins a round and taps.</summary>
     /// <returns>Milliseconds from the finger's event to the painted verdict, of each tap, in order of size.</returns>
     public static async Task<IReadOnlyList<double>> OfAsync(Phone phone, int atLeast)
@@ -30,7 +33,7 @@ internal static class Taps
                 LocatorBoundingBoxResult box = (await page.Locator($"#pad .value[data-value='{degrees}']").BoundingBoxAsync())!;
                 await page.Touchscreen.TapAsync(box.X + (box.Width / 2), box.Y + (box.Height / 2));
                 taps++;
-                await page.WaitForFunctionAsync("n => measured.taps.length >= n", taps);
+                await AnsweredAsync(page, taps, $"boat {boat}, {degrees}");
             }
         }
 
@@ -41,5 +44,18 @@ internal static class Taps
         }
 
         return [.. all.EnumerateArray().Select(t => t.GetProperty("ms").GetDouble()).Order()];
+    }
+
+    private static async Task AnsweredAsync(IPage page, int taps, string what)
+    {
+        try
+        {
+            await page.WaitForFunctionAsync("n => measured.taps.length >= n", taps, new() { Timeout = LongestAnswer });
+        }
+        catch (TimeoutException)
+        {
+            string shown = await page.Locator("#app").InnerTextAsync();
+            throw new InvalidOperationException($"Tap {taps} ({what}) was never answered. The page said: {shown}");
+        }
     }
 }
