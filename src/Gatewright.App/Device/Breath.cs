@@ -6,37 +6,51 @@ namespace Gatewright.App.Device;
 /// Lets the browser draw and hear touches in the middle of long work: a page has one thread, and what runs on it without a
 /// pause holds up everybody.
 /// </summary>
-internal static class Breath
+public sealed class Breath
 {
     // Shorter than a frame of the screen by the program's own clock; on a phone some frames long.
     private static readonly TimeSpan Longest = TimeSpan.FromMilliseconds(10);
 
-    /// <summary>So long after a tap the next may come: whoever reads a boat gate by gate taps every second or two, and is not held up between the taps by what can wait.</summary>
-    private static readonly TimeSpan Quiet = TimeSpan.FromSeconds(2);
-    private static long _since = Stopwatch.GetTimestamp();
-    private static long? _tapped;
+    /// <summary>So long after a tap the next may come: the gauge is carried to the next gate, set and read, and the tap after that is not held up by what can wait.</summary>
+    private static readonly TimeSpan Quiet = TimeSpan.FromSeconds(30);
 
-    /// <summary>Somebody has tapped something in: what goes on in the background waits until they pause.</summary>
-    public static void Hold() => _tapped = Stopwatch.GetTimestamp();
+    // What was tapped last is on the screen before anything goes on.
+    private static readonly TimeSpan Painted = TimeSpan.FromMilliseconds(100);
+    private long _drawn = Stopwatch.GetTimestamp();
+    private long? _held;
+    private TaskCompletionSource _letGo = new(TaskCreationOptions.RunContinuationsAsynchronously);
+
+    /// <summary>How often it was held: who goes on with something until then can tell.</summary>
+    public int Holds { get; private set; }
+
+    /// <summary>Somebody is about to tap something in, or has: what goes on in the background waits until they are done.</summary>
+    public void Hold()
+    {
+        _held = Stopwatch.GetTimestamp();
+        Holds++;
+    }
 
     /// <summary>Nobody taps any more: what goes on in the background is what they look at now.</summary>
-    public static void LetGo() => _tapped = null;
-
-    /// <summary>Whether somebody has tapped just now.</summary>
-    public static bool IsHeld => _tapped is { } tapped && Stopwatch.GetElapsedTime(tapped) < Quiet;
+    public void LetGo()
+    {
+        _held = null;
+        _letGo.SetResult();
+        _letGo = new(TaskCreationOptions.RunContinuationsAsynchronously);
+    }
 
     /// <summary>Pauses, where it is time to, and for as long as somebody taps.</summary>
-    public static async ValueTask TakeAsync()
+    public async ValueTask TakeAsync()
     {
-        while (_tapped is { } tapped && Quiet - Stopwatch.GetElapsedTime(tapped) is { Ticks: > 0 } left)
+        while (_held is { } held && Quiet - Stopwatch.GetElapsedTime(held) is { Ticks: > 0 } left)
         {
-            await Task.Delay(left);
+            await Task.WhenAny(_letGo.Task, Task.Delay(left));
+            await Task.Delay(Painted);
         }
 
-        if (Stopwatch.GetElapsedTime(_since) >= Longest)
+        if (Stopwatch.GetElapsedTime(_drawn) >= Longest)
         {
             await Task.Delay(1);
-            _since = Stopwatch.GetTimestamp();
+            _drawn = Stopwatch.GetTimestamp();
         }
     }
 }

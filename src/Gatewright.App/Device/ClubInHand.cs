@@ -24,6 +24,9 @@ public sealed class ClubInHand
     /// <summary>Said when an entry came to the club, from here or elsewhere: what was shown of it before is old.</summary>
     public event Action? Recorded;
 
+    /// <summary>What long work in the background takes between its pieces.</summary>
+    public Breath Breath { get; } = new();
+
     /// <summary>Whether a club is open.</summary>
     public bool IsOpen => _copy is not null;
 
@@ -91,7 +94,7 @@ public sealed class ClubInHand
 
         Close();
         _copy = copy;
-        LearntChances learnt = _learnt = new(device, copy.Held.Club);
+        LearntChances learnt = _learnt = new(device, copy.Held.Club, Breath);
         FoundCauses? remembered = learnt.Remembered;
         _shed = ShedVerdicts.Of(
             copy.Club, () => remembered is null ? learnt.CountAsync(copy.Club) : Task.FromResult(ClubSettings.Chances(remembered)));

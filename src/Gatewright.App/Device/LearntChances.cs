@@ -12,7 +12,8 @@ namespace Gatewright.App.Device;
 /// </summary>
 /// <param name="device">The device, which remembers it.</param>
 /// <param name="club">The club's id.</param>
-internal sealed partial class LearntChances(Replica.Device device, string club)
+/// <param name="breath">What it takes between its pieces.</param>
+internal sealed partial class LearntChances(Replica.Device device, string club, Breath breath)
 {
     private ChancesView? _counted;
 
@@ -33,7 +34,7 @@ internal sealed partial class LearntChances(Replica.Device device, string club)
         IsCounting = true;
         try
         {
-            _counted = await ChancesView.OfAsync(grown, _counted, Breath.TakeAsync);
+            _counted = await ChancesView.OfAsync(grown, _counted, breath.TakeAsync);
         }
         finally
         {

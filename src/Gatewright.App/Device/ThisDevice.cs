@@ -35,7 +35,7 @@ public sealed class ThisDevice(IDeviceShelf shelf, BrowserRoom room, ClubInHand 
     {
         try
         {
-            _device = await Replica.Device.OpenAsync(shelf, clock, Breath.TakeAsync);
+            _device = await Replica.Device.OpenAsync(shelf, clock, inHand.Breath.TakeAsync);
         }
         catch (Exception broken)
         {

@@ -133,7 +133,12 @@ public sealed partial class ReadPage
 
             if (_desk.Walk.IsOver)
             {
+                InHand.Breath.LetGo();
                 _check.Later(Boat, Painted);
+            }
+            else
+            {
+                InHand.Breath.Hold();
             }
         }
         else if (!_isBusy && _desk.Look())
@@ -189,7 +194,7 @@ public sealed partial class ReadPage
     public async ValueTask DisposeAsync()
     {
         Dispose();
-        Breath.LetGo();
+        InHand.Breath.LetGo();
         _check.Stop();
         if (_keys is not null)
         {
@@ -295,7 +300,7 @@ public sealed partial class ReadPage
         }
 
         _isBusy = true;
-        Breath.Hold();
+        InHand.Breath.Hold();
         _check.Stop();
         try
         {
@@ -311,7 +316,7 @@ public sealed partial class ReadPage
             _isBusy = false;
             if (desk.Walk.IsOver)
             {
-                Breath.LetGo();
+                InHand.Breath.LetGo();
             }
 
             _check.Later(Boat, desk.Walk.IsOver ? Painted : Pause);
@@ -341,6 +346,7 @@ public sealed partial class ReadPage
     private void ShowStory()
     {
         _isStory = true;
+        InHand.Breath.LetGo();
         Close();
         _check.Later(Boat, Painted);
     }

@@ -161,6 +161,9 @@ function packed(description, parts) {
 let isWriterBegun = false;
 let writer = null;
 
+// A disk that is waited for takes a second on a slow phone; a thread that says nothing for longer than this is gone.
+const longestSilence = 5000;
+
 // What is recorded is written on a thread of its own, once there is one: the program works out the verdict meanwhile.
 export function addOwn(club, texts) {
   return writer ? writer(club, texts) : addOwnHere(club, texts);
@@ -170,7 +173,17 @@ export function addOwnHere(club, texts) {
   return transact('readwrite', ['clubs', 'own', 'counters'], store => add(store, club, texts));
 }
 
-// Called where somebody is about to record one thing after the other. Where the thread fails, everything is written here.
+// What the thread was given and never told of: it may have reached the disk all the same, and is not written twice.
+function addOwnOnce(club, texts) {
+  return transact('readwrite', ['clubs', 'own', 'counters'], async store => {
+    const kept = await asked(store('own').getAll(ofClub(club)));
+    const first = kept.findIndex(record => record.text === texts[0]);
+    return first < 0 ? add(store, club, texts) : kept.slice(first, first + texts.length).map(record => record.place);
+  });
+}
+
+// Called where somebody is about to record one thing after the other. Where the thread fails or falls silent, everything is
+// written here.
 export function beginWriter() {
   if (isWriterBegun) {
     return;
@@ -186,23 +199,37 @@ export function beginWriter() {
     return;
   }
 
+  // What it was given is written here, in the order in which it was recorded.
+  const isSilent = () => {
+    thread.terminate();
+    writer = null;
+    waiting.forEach(({ club, texts, resolve, reject, silence }) => {
+      clearTimeout(silence);
+      addOwnOnce(club, texts).then(resolve, reject);
+    });
+    waiting.clear();
+  };
   thread.onmessage = ({ data }) => {
     if (data.isReady) {
       writer = (club, texts) => new Promise((resolve, reject) => {
-        waiting.set(++number, { resolve, reject });
+        waiting.set(++number, { club, texts, resolve, reject, silence: setTimeout(isSilent, longestSilence) });
         thread.postMessage({ number, club, texts });
       });
       return;
     }
 
-    const { resolve, reject } = waiting.get(data.number);
+    const { resolve, reject, silence } = waiting.get(data.number);
+    clearTimeout(silence);
     waiting.delete(data.number);
     data.fault === undefined ? resolve(data.places) : reject(new Error(data.fault));
   };
   thread.onerror = event => {
     event.preventDefault();
     writer = null;
-    waiting.forEach(({ reject }) => reject(new Error(`[AbortError] ${event.message}`)));
+    waiting.forEach(({ reject, silence }) => {
+      clearTimeout(silence);
+      reject(new Error(`[AbortError] ${event.message}`));
+    });
     waiting.clear();
   };
 }

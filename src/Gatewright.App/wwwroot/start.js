@@ -1,5 +1,5 @@
-// Runs before the runtime is there: sets the language, and shows the shed as it was last seen, so that nobody looks at
-// an empty screen while the program starts.
+// Runs before the runtime is there: sets the language, and has what shows the shed as it was last seen, so that nobody looks
+// at an empty screen while the program starts.
 (() => {
   'use strict';
   const kept = name => { try { return localStorage.getItem('gatewright.' + name); } catch { return null; } };
@@ -38,20 +38,21 @@
   let seen = null;
 
   const base = new URL(document.baseURI).pathname;
-  if (location.pathname === base) {
-    const shed = kept('last-shed');
-    if (shed) {
-      // Written by this program alone, from text that the framework had made harmless.
-      const app = document.getElementById('app');
-      app.innerHTML = shed;
-      app.inert = true;
-      asLastSeen(app);
-      seen = contentOf(app);
-    }
-  }
 
   globalThis.gatewright = {
     language,
+    // In the whole place of the program, before it is there.
+    showLastSeen() {
+      const shed = location.pathname === base ? kept('last-shed') : null;
+      if (shed) {
+        // Written by this program alone, from text that the framework had made harmless.
+        const app = document.getElementById('app');
+        app.innerHTML = shed;
+        app.inert = true;
+        asLastSeen(app);
+        seen = contentOf(app);
+      }
+    },
     // The same beneath the program's own heading, while a large club is still being opened.
     showShed() {
       const place = document.querySelector('.last-seen');

@@ -43,6 +43,52 @@ public sealed class NothingLostTests(Chromium chromium, DemoSite demo) : IClassF
         Assert.Equal(["3.5°", "4.0°"], await NumbersAsync(phone.Page));
     }
 
+    /// <summary>A system short of memory may take the thread away that writes, and nobody is told of it.</summary>
+    [Theory]
+    [InlineData("it never heard of anything", "")]
+    [InlineData("it wrote, and its answers were lost", "this.beside.postMessage(asked);")]
+    public async Task A_thread_that_falls_silent_loses_nothing_and_writes_nothing_twice(string what, string heard)
+    {
+        Assert.NotEmpty(what);
+        await using Device phone = await Device.InShedAsync(demo.Site.Address, chromium);
+        await phone.Page.AddInitScriptAsync($$"""
+            const Beside = globalThis.Worker;
+            globalThis.ended = 0;
+            globalThis.Worker = class {
+              constructor(...of) {
+                this.beside = new Beside(...of);
+                this.beside.onmessage = told => { if (told.data.isReady) { this.onmessage(told); } };
+              }
+              postMessage(asked) { {{heard}} }
+              terminate() { this.beside.terminate(); globalThis.ended++; }
+            };
+            """);
+        await phone.OfflineAsync(true);
+        await phone.Page.ReloadAsync();
+        Task<IWorker> writer = phone.Page.WaitForWorkerAsync();
+        await phone.Page.BeginAsync("Bise");
+        await writer;
+        await phone.Page.TapAsync(4);
+        await phone.Page.TapAsync(3.5m);
+        Assert.Equal(1, await phone.Page.EvaluateAsync<int>("globalThis.ended"));
+
+        await phone.Page.ReloadAsync();
+
+        await phone.Page.HeadedAsync("Bise");
+        await Assertions.Expect(phone.Page.Locator(".head")).ToContainTextAsync("2 of 8");
+        Assert.Equal(["3.5°", "4.0°"], await NumbersAsync(phone.Page));
+        Assert.Equal(0, await phone.Page.EvaluateAsync<int>("""
+            new Promise(told => {
+              const opening = indexedDB.open('gatewright');
+              opening.onsuccess = () => {
+                const reading = opening.result.transaction('own').objectStore('own').getAll();
+                reading.onsuccess = () => { opening.result.close(); told(reading.result.length - new Set(reading.result.map(own => own.text)).size); };
+              };
+            })
+            """));
+        Assert.Empty(phone.Complaints);
+    }
+
     [Fact]
     public async Task A_battery_that_dies_once_a_number_stood_there_takes_nothing_with_it()
     {
