@@ -23,9 +23,11 @@ internal static class Taps
         for (int boat = 7, taps = 0; taps < atLeast; boat++)
         {
             await page.EvaluateAsync($"() => Blazor.navigateTo('round?boat=boat-{boat}')");
-            await page.WaitForURLAsync($"**/round/*/boat-{boat}");
             ILocator value = page.Locator("#pad .value");
-            await value.First.WaitForAsync();
+
+            // Asked of the page itself: whoever drives the browser now and then hears nothing of an address put in another's place.
+            await page.WaitForFunctionAsync(
+                "boat => location.pathname.endsWith('/' + boat) && document.querySelector('.head')?.textContent.includes(boat) && document.querySelector('#pad .value')", $"boat-{boat}");
             while (await value.CountAsync() > 0)
             {
                 await page.WaitForTimeoutAsync(chance.Next(ShortestPause, LongestPause));
