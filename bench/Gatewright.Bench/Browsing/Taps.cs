@@ -7,8 +7,11 @@ namespace Gatewright.Bench.Browsing;
 internal static class Taps
 {
     // A person looks at the gauge between two taps, sometimes longer than the program waits before it works out the rest.
-    private const int ShortestPause = 300;
-    private const int LongestPause = 2500;
+    private const int ShortestPause = 400;
+    private const int LongestPause = 2600;
+
+    // Whoever asks the page something takes its time: while it answers a tap, and where the next is about to come, nobody does.
+    private static readonly TimeSpan Undisturbed = TimeSpan.FromMilliseconds(250);
 
     // What takes longer is no slow answer but none.
     private const float LongestAnswer = 30_000;
@@ -30,10 +33,11 @@ internal static class Taps
                 "boat => location.pathname.endsWith('/' + boat) && document.querySelector('.head')?.textContent.includes(boat) && document.querySelector('#pad .value')", $"boat-{boat}");
             while (await value.CountAsync() > 0)
             {
-                await page.WaitForTimeoutAsync(chance.Next(ShortestPause, LongestPause));
                 string degrees = chance.Next(7, 10) is var halves && halves % 2 == 0 ? $"{halves / 2}.0" : $"{halves / 2}.5";
                 LocatorBoundingBoxResult box = (await page.Locator($"#pad .value[data-value='{degrees}']").BoundingBoxAsync())!;
+                await Task.Delay(TimeSpan.FromMilliseconds(chance.Next(ShortestPause, LongestPause)) - Undisturbed);
                 await page.Touchscreen.TapAsync(box.X + (box.Width / 2), box.Y + (box.Height / 2));
+                await Task.Delay(Undisturbed);
                 taps++;
                 await AnsweredAsync(page, taps, $"boat {boat}, {degrees}");
             }
