@@ -14,14 +14,14 @@ public sealed class BreathTests
         var breath = new Breath();
         breath.Hold();
         Task waiting = breath.TakeAsync().AsTask();
-        await Task.Delay(Moment);
+        await Task.Delay(Moment, TestContext.Current.CancellationToken);
         breath.Hold();
-        await Task.Delay(Moment);
+        await Task.Delay(Moment, TestContext.Current.CancellationToken);
         Assert.False(waiting.IsCompleted);
 
         breath.LetGo();
 
-        await waiting.WaitAsync(Patience);
+        await waiting.WaitAsync(Patience, TestContext.Current.CancellationToken);
     }
 
     [Fact]
@@ -32,12 +32,12 @@ public sealed class BreathTests
         Task waiting = breath.TakeAsync().AsTask();
         breath.LetGo();
         breath.Hold();
-        await Task.Delay(Moment);
+        await Task.Delay(Moment, TestContext.Current.CancellationToken);
         Assert.False(waiting.IsCompleted);
 
         breath.LetGo();
 
-        await waiting.WaitAsync(Patience);
+        await waiting.WaitAsync(Patience, TestContext.Current.CancellationToken);
         Assert.Equal(2, breath.Holds);
     }
 
@@ -45,8 +45,8 @@ public sealed class BreathTests
     public async Task Nobody_waits_where_nobody_taps()
     {
         var breath = new Breath();
-        Assert.True(breath.TakeAsync().IsCompletedSuccessfully);
+        await breath.TakeAsync().AsTask().WaitAsync(Patience, TestContext.Current.CancellationToken);
         breath.LetGo();
-        await breath.TakeAsync();
+        await breath.TakeAsync().AsTask().WaitAsync(Patience, TestContext.Current.CancellationToken);
     }
 }
