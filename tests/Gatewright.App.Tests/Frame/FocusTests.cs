@@ -63,6 +63,21 @@ public class FocusTests
     }
 
     [Fact]
+    public async Task Whoever_comes_from_reading_a_gate_again_stands_at_the_proof()
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.RecordElsewhereAsync(
+            Teal,
+            new JobPlanned("j", "teal", Cause.GatePitch, "insert-swap", ["Fit the insert"], [], [], 1, Side.Starboard));
+
+        club.Page.Services.GetRequiredService<NavigationManager>().NavigateTo("job/j#proof");
+        IRenderedComponent<JobPage> page = club.Page.Render<JobPage>(p => p.Add(j => j.Id, "j"));
+        page.WaitForElement("#proof");
+
+        Assert.Equal("proof", Focused(club, page));
+    }
+
+    [Fact]
     public async Task A_panel_that_closes_gives_the_focus_back_to_what_opened_it()
     {
         await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
