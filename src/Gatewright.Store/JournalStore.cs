@@ -75,8 +75,7 @@ public sealed class JournalStore(StoreLocation location)
         await db.Database.OpenConnectionAsync(cancellation).ConfigureAwait(false);
         await using DbCommand command = db.Database.GetDbConnection().CreateCommand();
         command.CommandText =
-            "SELECT \"Number\", \"Id\", \"Member\", \"Device\", \"Milliseconds\", \"Counter\", \"Kind\", \"Version\", \"Body\" "
-            + "FROM entries WHERE \"Club\" = @club AND \"Number\" > @after AND \"Number\" <= @last ORDER BY \"Number\"";
+            $"SELECT {EntryRow.Columns} FROM entries WHERE \"Club\" = @club AND \"Number\" > @after AND \"Number\" <= @last ORDER BY \"Number\"";
         command.Add("@club", club);
         command.Add("@after", after);
 
@@ -87,7 +86,7 @@ public sealed class JournalStore(StoreLocation location)
         var entries = new List<Numbered>();
         while (await reader.ReadAsync(cancellation).ConfigureAwait(false))
         {
-            Numbered row = Row(club, reader);
+            var row = new Numbered(reader.GetInt64(0), EntryRow.Of(club, reader));
             entries.Add(row.Number == after + entries.Count + 1 ? row : throw Missing(club, after + entries.Count + 1));
         }
 
@@ -98,18 +97,4 @@ public sealed class JournalStore(StoreLocation location)
         StoreFault.Damaged,
         string.Create(CultureInfo.InvariantCulture, $"Entry {number} of club {club} is missing, and later ones are there."),
         "Keep the store as it is, look it through with gatewright club verify, and restore a backup elsewhere.");
-
-    private static Numbered Row(string club, DbDataReader reader) => new(
-        reader.GetInt64(0),
-        new()
-        {
-            Id = reader.GetGuid(1),
-            Club = club,
-            Member = reader.GetString(2),
-            Device = reader.GetString(3),
-            Time = new(reader.GetInt64(4), reader.GetInt32(5)),
-            Kind = reader.GetString(6),
-            Version = reader.GetInt32(7),
-            Body = (byte[])reader.GetValue(8),
-        });
 }

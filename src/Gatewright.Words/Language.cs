@@ -43,6 +43,9 @@ public sealed class Language
     /// <summary>How it writes numbers.</summary>
     public NumberFormatInfo Numbers { get; }
 
+    /// <summary>How it writes days, as a pattern for a culture: "yyyy-MM-dd".</summary>
+    public string DayPattern => Text("Figure.Date");
+
     /// <summary>The language that a browser's tag asks for: "de-AT" → German; English for one that is not spoken here.</summary>
     public static Language Of(string? tag)
     {
@@ -54,7 +57,7 @@ public sealed class Language
     internal Language OnScreen() => new(Tag, Name, _texts, Numbers.NumberDecimalSeparator, Minus);
 
     /// <summary>A day: "2026-03-14", "14.03.2026".</summary>
-    public string Day(DateOnly day) => day.ToString(Text("Figure.Date"), CultureInfo.InvariantCulture);
+    public string Day(DateOnly day) => day.ToString(DayPattern, CultureInfo.InvariantCulture);
 
     /// <summary>The text of a key as it stands.</summary>
     /// <exception cref="MissingManifestResourceException">There is none.</exception>

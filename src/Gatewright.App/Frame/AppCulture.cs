@@ -22,11 +22,10 @@ public static class AppCulture
     public static CultureInfo Of(Language language)
     {
         ArgumentNullException.ThrowIfNull(language);
-        bool isGerman = language.Tag == Language.German.Tag;
         var culture = new CultureInfo(language.Tag)
         {
             NumberFormat = language.Numbers,
-            DateTimeFormat = new DateTimeFormatInfo { ShortDatePattern = isGerman ? "dd.MM.yyyy" : "yyyy-MM-dd", ShortTimePattern = "HH:mm" },
+            DateTimeFormat = new DateTimeFormatInfo { ShortDatePattern = language.DayPattern, ShortTimePattern = "HH:mm" },
         };
         return CultureInfo.ReadOnly(culture);
     }

@@ -1,6 +1,5 @@
 using Gatewright.Cli.CheckShed;
 using Gatewright.Cli.Clubs.Telling;
-using Gatewright.Cli.Drawing;
 using Gatewright.Cli.Inputs;
 using Gatewright.Cli.Rigs;
 using Gatewright.Cli.Speaking;
@@ -32,17 +31,9 @@ internal sealed class BalanceRun(Terminal terminal)
         }
 
         IReadOnlyList<BalancedBoat> boats = [.. input.Boats.Where(b => b.Current.Readings.Count > 0).Select(b => Of(b, input, request.Pull))];
-        if (request.Form == Form.Json)
-        {
-            terminal.Output.Write(BalanceJson.Text(request.Pull, boats.Select(b => (b.Boat, b.Class, b.Balance))));
-            terminal.Output.Write('\n');
-        }
-        else
-        {
-            Statements told = BalanceStatements.Of(boats, request.Pull);
-            PagePrinter.Print(request.Form == Form.Drawn ? told.Wrapped(WidthOption.Of(request.Width, terminal)) : told.Spoken(), terminal);
-        }
-
+        new FormTeller(terminal, request.Form, request.Width).Tell(
+            () => BalanceJson.Text(request.Pull, boats.Select(b => (b.Boat, b.Class, b.Balance))),
+            () => BalanceStatements.Of(boats, request.Pull));
         return ExitStatus.Good;
     }
 

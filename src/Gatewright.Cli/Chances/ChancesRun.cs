@@ -1,8 +1,8 @@
 using Gatewright.Cli.Chances.ForPeople;
 using Gatewright.Cli.Chances.ForPrograms;
 using Gatewright.Cli.Chances.InWords;
-using Gatewright.Cli.Drawing;
 using Gatewright.Cli.Inputs;
+using Gatewright.Cli.Speaking;
 using Gatewright.Cli.Terminals;
 using Gatewright.Journal.Exchange;
 using Gatewright.Journal.Exchange.JobsFiles;
@@ -81,23 +81,11 @@ internal sealed class ChancesRun(Terminal terminal)
 
     private int Tell(Told told, ChancesRequest request)
     {
-        int width = WidthOption.Of(request.Width, terminal);
-        switch (request.Form)
-        {
-            case Form.Json:
-                terminal.Output.Write(ToldJson.Of(told));
-                terminal.Output.Write('\n');
-                break;
-            case Form.Drawn when width >= ChancesPage.LeastWidth:
-                PagePrinter.Print(ChancesPage.Of(told, width), terminal);
-                break;
-            case Form.Drawn:
-                PagePrinter.Print(ChancesStatements.Of(told).Wrapped(width), terminal);
-                break;
-            default:
-                PagePrinter.Print(ChancesStatements.Of(told).Spoken(), terminal);
-                break;
-        }
+        new FormTeller(terminal, request.Form, request.Width).Tell(
+            () => ToldJson.Of(told),
+            () => ChancesStatements.Of(told),
+            width => ChancesPage.Of(told, width),
+            ChancesPage.LeastWidth);
 
         return ExitStatus.Good;
     }

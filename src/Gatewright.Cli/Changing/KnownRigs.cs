@@ -1,6 +1,5 @@
 using Gatewright.Cli.CheckShed;
 using Gatewright.Cli.Clubs.Keeping;
-using Gatewright.Cli.Clubs.Looking;
 using Gatewright.Cli.Terminals;
 using Gatewright.Core.Changing;
 using Gatewright.Core.Checking;
@@ -15,6 +14,7 @@ using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Rigging;
 using Gatewright.Journal.Views;
+using Gatewright.Words;
 
 namespace Gatewright.Cli.Changing;
 
@@ -94,7 +94,7 @@ internal sealed class KnownRigs
         }
 
         string called = _boats.Keys.Single(k => k.Equals(boat, StringComparison.OrdinalIgnoreCase));
-        RigOfBoat? found = rig(day, day is { } on ? $"{called}, {DayArgument.Text(on)}" : called);
+        RigOfBoat? found = rig(day, day is { } on ? $"{called}, {Language.English.Day(on)}" : called);
         if (found is null)
         {
             _errors.Add(new(option, null, null, boat, "nothing of its rig is known then."));

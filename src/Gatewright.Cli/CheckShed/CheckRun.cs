@@ -2,8 +2,8 @@ using Gatewright.Cli.CheckShed.InWords;
 using Gatewright.Cli.CheckShed.ForPeople;
 using Gatewright.Cli.CheckShed.ForPrograms;
 using Gatewright.Cli.Clubs.Telling;
-using Gatewright.Cli.Drawing;
 using Gatewright.Cli.Inputs;
+using Gatewright.Cli.Speaking;
 using Gatewright.Cli.Terminals;
 
 namespace Gatewright.Cli.CheckShed;
@@ -28,24 +28,10 @@ internal sealed class CheckRun(Terminal terminal)
         return shed.NeedsAttention ? ExitStatus.Attention : ExitStatus.Good;
     }
 
-    private void Tell(ShedCheck shed, CheckRequest request)
-    {
-        int width = WidthOption.Of(request.Width, terminal);
-        switch (request.Form)
-        {
-            case Form.Json:
-                terminal.Output.Write(ShedJson.Of(shed));
-                terminal.Output.Write('\n');
-                break;
-            case Form.Drawn when width >= BoatPlan.LeastWidth:
-                PagePrinter.Print(ShedPage.Of(shed, request, width), terminal);
-                break;
-            case Form.Drawn:
-                PagePrinter.Print(ShedStatements.Of(shed, request).Wrapped(width), terminal);
-                break;
-            default:
-                PagePrinter.Print(ShedStatements.Of(shed, request).Spoken(), terminal);
-                break;
-        }
-    }
+    private void Tell(ShedCheck shed, CheckRequest request) =>
+        new FormTeller(terminal, request.Form, request.Width).Tell(
+            () => ShedJson.Of(shed),
+            () => ShedStatements.Of(shed, request),
+            width => ShedPage.Of(shed, request, width),
+            BoatPlan.LeastWidth);
 }

@@ -1,7 +1,8 @@
-using System.Globalization;
 using Gatewright.Journal.Exchange;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
+using Gatewright.Journal.Views;
+using Gatewright.Words;
 
 namespace Gatewright.Cli.CheckShed;
 
@@ -14,7 +15,6 @@ internal static class HeldAshore
     public static bool Is(InputProblem warning) => warning.Source == Source;
 
     /// <summary>The warning: since when, by whom, why.</summary>
-    public static InputProblem Of(string boat, Recorded hold) => new(Source, null, null, boat, string.Create(
-        CultureInfo.InvariantCulture,
-        $"stays ashore since {hold.Entry.Time.Instant.UtcDateTime:yyyy-MM-dd}, held by member {hold.Entry.Member}: {((Held)hold.Fact).Reason.TrimEnd('.')}. Not out on the water until the hold is lifted."));
+    public static InputProblem Of(string boat, Recorded hold) => new(Source, null, null, boat,
+        $"stays ashore since {Language.English.Day(Day.Of(hold.Entry))}, held by member {hold.Entry.Member}: {((Held)hold.Fact).Reason.TrimEnd('.')}. Not out on the water until the hold is lifted.");
 }

@@ -59,16 +59,6 @@ internal sealed class GearingRun(Terminal terminal)
             InputErrors.Tell([new(source, null, null, null, what)], 0, request.Form, terminal, NothingTold);
     }
 
-    private void Tell(GearingTold told, GearingRequest request)
-    {
-        if (request.Form == Form.Json)
-        {
-            terminal.Output.Write(GearingJson.Of(told));
-            terminal.Output.Write('\n');
-            return;
-        }
-
-        Statements statements = GearingStatements.Of(told);
-        PagePrinter.Print(request.Form == Form.Drawn ? statements.Wrapped(WidthOption.Of(request.Width, terminal)) : statements.Spoken(), terminal);
-    }
+    private void Tell(GearingTold told, GearingRequest request) =>
+        new FormTeller(terminal, request.Form, request.Width).Tell(() => GearingJson.Of(told), () => GearingStatements.Of(told));
 }

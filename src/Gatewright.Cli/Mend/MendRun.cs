@@ -1,8 +1,8 @@
 using Gatewright.Cli.Clubs.Telling;
-using Gatewright.Cli.Drawing;
 using Gatewright.Cli.Inputs;
 using Gatewright.Cli.Mend.ForPeople;
 using Gatewright.Cli.Mend.InWords;
+using Gatewright.Cli.Speaking;
 using Gatewright.Cli.Terminals;
 using Gatewright.Journal.Exchange.Check;
 using Gatewright.Journal.Exchange.Mend;
@@ -30,24 +30,10 @@ internal sealed class MendRun(Terminal terminal)
         return shed.NeedsAttention ? ExitStatus.Attention : ExitStatus.Good;
     }
 
-    private void Tell(ShedMend shed, MendRequest request)
-    {
-        int width = WidthOption.Of(request.Width, terminal);
-        switch (request.Form)
-        {
-            case Form.Json:
-                terminal.Output.Write(MendJson.Text(PlanDocument.Of(shed.Plan, shed.Check.Standard, shed.Stores, shed.Check.Warnings.Select(CheckedProblem.Of), English)));
-                terminal.Output.Write('\n');
-                break;
-            case Form.Drawn when width >= MendPage.LeastWidth:
-                PagePrinter.Print(MendPage.Of(shed, width), terminal);
-                break;
-            case Form.Drawn:
-                PagePrinter.Print(MendStatements.Of(shed).Wrapped(width), terminal);
-                break;
-            default:
-                PagePrinter.Print(MendStatements.Of(shed).Spoken(), terminal);
-                break;
-        }
-    }
+    private void Tell(ShedMend shed, MendRequest request) =>
+        new FormTeller(terminal, request.Form, request.Width).Tell(
+            () => MendJson.Text(PlanDocument.Of(shed.Plan, shed.Check.Standard, shed.Stores, shed.Check.Warnings.Select(CheckedProblem.Of), English)),
+            () => MendStatements.Of(shed),
+            width => MendPage.Of(shed, width),
+            MendPage.LeastWidth);
 }

@@ -29,26 +29,12 @@ internal sealed class OarsRun(Terminal terminal)
         return source.Sets.Any(s => s.Verdict is { } verdict && verdict != Verdict.Good) ? ExitStatus.Attention : ExitStatus.Good;
     }
 
-    private void Tell(OarsSource source, OarsRequest request)
-    {
-        int width = WidthOption.Of(request.Width, terminal);
-        switch (request.Form)
-        {
-            case Form.Json:
-                terminal.Output.Write(CheckJson.Text(Document(source, request)));
-                terminal.Output.Write('\n');
-                break;
-            case Form.Drawn when width >= SetTable.LeastWidth:
-                PagePrinter.Print(Drawn(source, request, width), terminal);
-                break;
-            case Form.Drawn:
-                PagePrinter.Print(InWords(source, request).Wrapped(width), terminal);
-                break;
-            default:
-                PagePrinter.Print(InWords(source, request).Spoken(), terminal);
-                break;
-        }
-    }
+    private void Tell(OarsSource source, OarsRequest request) =>
+        new FormTeller(terminal, request.Form, request.Width).Tell(
+            () => CheckJson.Text(Document(source, request)),
+            () => InWords(source, request),
+            width => Drawn(source, request, width),
+            SetTable.LeastWidth);
 
     private static MatchedOars? Match(OarsSource source, OarsRequest request, int count)
     {

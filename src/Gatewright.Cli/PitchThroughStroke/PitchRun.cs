@@ -1,5 +1,5 @@
-using Gatewright.Cli.Drawing;
 using Gatewright.Cli.Inputs;
+using Gatewright.Cli.Speaking;
 using Gatewright.Cli.Terminals;
 using Gatewright.Core.Judging;
 using Gatewright.Journal.Exchange;
@@ -17,23 +17,11 @@ internal sealed class PitchRun(Terminal terminal)
             return InputErrors.Tell(errors, 0, request.Form, terminal);
         }
 
-        int width = WidthOption.Of(request.Width, terminal);
-        switch (request.Form)
-        {
-            case Form.Json:
-                terminal.Output.Write(PitchJson.Of(request.Pitch));
-                terminal.Output.Write('\n');
-                break;
-            case Form.Drawn when width >= StrokePage.LeastWidth:
-                PagePrinter.Print(StrokePage.Of(request.Pitch, standard, width), terminal);
-                break;
-            case Form.Drawn:
-                PagePrinter.Print(StrokeStatements.Of(request.Pitch, standard).Wrapped(width), terminal);
-                break;
-            default:
-                PagePrinter.Print(StrokeStatements.Of(request.Pitch, standard).Spoken(), terminal);
-                break;
-        }
+        new FormTeller(terminal, request.Form, request.Width).Tell(
+            () => PitchJson.Of(request.Pitch),
+            () => StrokeStatements.Of(request.Pitch, standard),
+            width => StrokePage.Of(request.Pitch, standard, width),
+            StrokePage.LeastWidth);
 
         return ExitStatus.Good;
     }

@@ -27,27 +27,13 @@ internal sealed class RigRun(Terminal terminal)
         return input.Rigs.Any(r => r.NeedsAttention) ? ExitStatus.Attention : ExitStatus.Good;
     }
 
-    private void Tell(RigInput input, RigRequest request)
-    {
-        int width = WidthOption.Of(request.Width, terminal);
-        switch (request.Form)
-        {
-            case Form.Json:
-                terminal.Output.Write(CheckJson.Text(new RigDocument(
-                    RigDocument.Name, [.. input.Rigs.Select(r => r.Written)], [.. input.Warnings.Select(CheckedProblem.Of)])));
-                terminal.Output.Write('\n');
-                break;
-            case Form.Drawn when width >= RigSection.LeastWidth(request.InInches):
-                PagePrinter.Print(Drawn(input, width, request.InInches), terminal);
-                break;
-            case Form.Drawn:
-                PagePrinter.Print(InWords(input, request.InInches).Wrapped(width), terminal);
-                break;
-            default:
-                PagePrinter.Print(InWords(input, request.InInches).Spoken(), terminal);
-                break;
-        }
-    }
+    private void Tell(RigInput input, RigRequest request) =>
+        new FormTeller(terminal, request.Form, request.Width).Tell(
+            () => CheckJson.Text(new RigDocument(
+                RigDocument.Name, [.. input.Rigs.Select(r => r.Written)], [.. input.Warnings.Select(CheckedProblem.Of)])),
+            () => InWords(input, request.InInches),
+            width => Drawn(input, width, request.InInches),
+            RigSection.LeastWidth(request.InInches));
 
     private static Page Drawn(RigInput input, int width, bool inInches)
     {

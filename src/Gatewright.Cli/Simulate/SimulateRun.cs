@@ -1,5 +1,5 @@
-using Gatewright.Cli.Drawing;
 using Gatewright.Cli.Inputs;
+using Gatewright.Cli.Speaking;
 using Gatewright.Cli.Terminals;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Journal.Exchange;
@@ -20,23 +20,11 @@ internal sealed class SimulateRun(Terminal terminal)
         }
 
         Findings findings = Findings.Of(request, table.In(DiagnosingSettings.Default));
-        int width = WidthOption.Of(request.Width, terminal);
-        switch (request.Form)
-        {
-            case Form.Json:
-                terminal.Output.Write(FindingsJson.Of(request, findings));
-                terminal.Output.Write('\n');
-                break;
-            case Form.Drawn when width >= FindingsPage.LeastWidth:
-                PagePrinter.Print(FindingsPage.Of(request, findings, width), terminal);
-                break;
-            case Form.Drawn:
-                PagePrinter.Print(FindingsStatements.Of(request, findings).Wrapped(width), terminal);
-                break;
-            default:
-                PagePrinter.Print(FindingsStatements.Of(request, findings).Spoken(), terminal);
-                break;
-        }
+        new FormTeller(terminal, request.Form, request.Width).Tell(
+            () => FindingsJson.Of(request, findings),
+            () => FindingsStatements.Of(request, findings),
+            width => FindingsPage.Of(request, findings, width),
+            FindingsPage.LeastWidth);
 
         return ExitStatus.Good;
     }

@@ -27,6 +27,15 @@ public sealed record LabelSearch(string Thing, string Key, string Title)
         return null;
     }
 
+    /// <summary>The same of what somebody is typing: a letter by itself is how a boat's name begins, unless it stands as the rack or oar is called, or no boat is meant by it.</summary>
+    public static LabelSearch? Typed(Club club, string sought, IEnumerable<BoatView> boats)
+    {
+        ArgumentNullException.ThrowIfNull(boats);
+        LabelSearch? found = Of(club, sought);
+        string text = sought.Trim();
+        return text.Length == 1 && text != found?.Title && boats.Any(b => BoatSearch.IsMeant(b, text)) ? null : found;
+    }
+
     /// <summary>Whether a boat lies on the rack, or is rowed with the oar.</summary>
     public bool IsAt(Club club, BoatView boat)
     {

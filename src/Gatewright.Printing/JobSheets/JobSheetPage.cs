@@ -68,7 +68,7 @@ internal sealed class JobSheetPage(Book book, Club club, JobView job, BoatStandi
             return flow.Y;
         }
 
-        var plan = new HullInPlan(boatClass, Frame.Right - (PlanWidth / 2) + 2, flow.Y + 5, boatClass.Seats == 8 ? 8 : 10, 7);
+        var plan = new HullInPlan(boatClass, Frame.Right - (PlanWidth / 2), flow.Y + 5, boatClass.Seats == 8 ? 8 : 10, 7);
         Leaf leaf = flow.Leaf;
         plan.Draw(leaf, BoatGates.Of(club, _view), job.Gate);
         leaf.Text(_imprint.Say.Names.Side(Side.Port), plan.Keel - 5, flow.Y + 5, Lettering.Note, Align.Right);

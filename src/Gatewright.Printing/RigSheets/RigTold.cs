@@ -49,12 +49,9 @@ internal sealed class RigTold(Imprint imprint, BoatRig rig)
     /// <summary>Where the targets come from; null where there are none.</summary>
     public string? Targets()
     {
-        IEnumerable<RigSource> sources = Places()
+        string told = _say.Rig.Sources([.. Places()
             .Select(p => rig.View.Targets?.Find(p.Measure, RigAspect.Value, p.Place)?.Source)
-            .OfType<RigSource>()
-            .Distinct()
-            .Order();
-        string told = string.Join("; ", sources.Select(_say.Rig.Source));
+            .OfType<RigSource>()]);
         return told.Length == 0 ? null : imprint.Texts["Sheet.Targets", told];
     }
 

@@ -38,7 +38,8 @@ internal static class ChangeEndpoints
         HttpContext context, OpenClubs clubs, string boat, string? to = null, string? toBoat = null, string? toDay = null, string? toCrew = null, string? language = null)
     {
         OpenClub open = await clubs.OpenAsync(ClubAccess.Of(context).Club, context.RequestAborted).ConfigureAwait(false);
-        if (await RigAsync(open, boat, null).ConfigureAwait(false) is not { } rig)
+        var words = Wording.In(Language.Of(language));
+        if (await RigAsync(open, boat, null, words.Language).ConfigureAwait(false) is not { } rig)
         {
             return Problem.NotFound("boat");
         }
@@ -53,13 +54,13 @@ internal static class ChangeEndpoints
             return Problem.Fields(wrong.Errors);
         }
 
-        if (await TargetAsync(open, boat, rig, to, toBoat, Day(toDay), Crews.OfWord(toCrew)).ConfigureAwait(false) is not { } target)
+        if (await TargetAsync(open, boat, rig, to, toBoat, Day(toDay), Crews.OfWord(toCrew), words).ConfigureAwait(false) is not { } target)
         {
             return Problem.NotFound("rig");
         }
 
         ChangePlan plan = await Task.Run(() => ChangePlan.Of(rig, target, ChangeSettings.Default with { Stores = ClubShelf.Of(open.Club) }), context.RequestAborted).ConfigureAwait(false);
-        return Json(ChangeJson.Text(ChangeMapping.Of(plan, Wording.In(Language.Of(language)))));
+        return Json(ChangeJson.Text(ChangeMapping.Of(plan, words)));
     }
 
     private static async Task<Results<ContentHttpResult, ProblemHttpResult>> CompareAsync(
@@ -75,8 +76,8 @@ internal static class ChangeEndpoints
             return Problem.Fields(wrong.Errors);
         }
 
-        RigOfBoat? first = await RigAsync(open, boat, Day(on)).ConfigureAwait(false);
-        RigOfBoat? second = await RigAsync(open, with ?? boat, Day(and)).ConfigureAwait(false);
+        RigOfBoat? first = await RigAsync(open, boat, Day(on), Language.English).ConfigureAwait(false);
+        RigOfBoat? second = await RigAsync(open, with ?? boat, Day(and), Language.English).ConfigureAwait(false);
         return first is null || second is null || first.Class.Rowing != second.Class.Rowing
             ? Problem.NotFound("pair of rigs")
             : Json(ChangeJson.Text(ChangeMapping.Of(RigComparison.Of(first, second, isSameBoat: with is null || with == boat))));
@@ -85,24 +86,24 @@ internal static class ChangeEndpoints
     private static async Task<Results<ContentHttpResult, ProblemHttpResult>> TravelAsync(HttpContext context, OpenClubs clubs, string boat)
     {
         OpenClub open = await clubs.OpenAsync(ClubAccess.Of(context).Club, context.RequestAborted).ConfigureAwait(false);
-        return await RigAsync(open, boat, null).ConfigureAwait(false) is { } rig
+        return await RigAsync(open, boat, null, Language.English).ConfigureAwait(false) is { } rig
             ? Json(ChangeJson.Text(ChangeMapping.Of(TravelSheet.Of(rig, ClubSettings.Of(open.Club, new BoatView(open.Club, boat)), ChangeSettings.Default))))
             : Problem.NotFound("boat");
     }
 
-    /// <summary>A boat's rig on a day; null where there is no such boat, or its class is not known.</summary>
-    private static async Task<RigOfBoat?> RigAsync(OpenClub open, string boat, DateOnly? day)
+    /// <summary>A boat's rig on a day, named in a language; null where there is no such boat, or its class is not known.</summary>
+    private static async Task<RigOfBoat?> RigAsync(OpenClub open, string boat, DateOnly? day, Language language)
     {
         if (await open.Shed.BoatAsync(boat).ConfigureAwait(false) is not { } standing)
         {
             return null;
         }
 
-        string name = day is { } on ? $"{standing.View.Name}, {on.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}" : standing.View.Name;
+        string name = day is { } on ? $"{standing.View.Name}, {language.Day(on)}" : standing.View.Name;
         return await Task.Run(() => RigOnRecord.On(open.Club, boat, day, standing.Check?.Settings ?? ClubSettings.Of(open.Club), name)).ConfigureAwait(false);
     }
 
-    private static async Task<TargetRig?> TargetAsync(OpenClub open, string boat, RigOfBoat rig, string? kept, string? other, DateOnly? day, Crew? crew)
+    private static async Task<TargetRig?> TargetAsync(OpenClub open, string boat, RigOfBoat rig, string? kept, string? other, DateOnly? day, Crew? crew, Wording words)
     {
         if (kept is not null)
         {
@@ -114,10 +115,10 @@ internal static class ChangeEndpoints
         if (crew is { } who)
         {
             var view = new BoatView(open.Club, boat);
-            return CrewRig.Of(Wording.English.Rig.TargetsFor(who), rig, TargetsView.Of(open.Club, view, who)!, ClubSettings.Of(open.Club, view));
+            return CrewRig.Of(words.Rig.TargetsFor(who), rig, TargetsView.Of(open.Club, view, who)!, ClubSettings.Of(open.Club, view));
         }
 
-        RigOfBoat? like = await RigAsync(open, other ?? boat, day).ConfigureAwait(false);
+        RigOfBoat? like = await RigAsync(open, other ?? boat, day, words.Language).ConfigureAwait(false);
         return like is not null && like.Class.Rowing == rig.Class.Rowing && like.Class.Seats == rig.Class.Seats
             ? TargetRig.Like(like, other is null || other == boat)
             : null;

@@ -10,8 +10,7 @@ internal sealed class JournalCheck(DbTransaction transaction, string club, Findi
     private const int Page = 500;
 
     private const string Sql =
-        "SELECT \"Number\", \"Id\", \"Member\", \"Device\", \"Milliseconds\", \"Counter\", \"Kind\", \"Version\", \"Body\", \"Hash\" "
-        + "FROM entries WHERE \"Club\" = @club AND \"Number\" > @after ORDER BY \"Number\" LIMIT @most";
+        $"SELECT {EntryRow.Columns}, \"Hash\" FROM entries WHERE \"Club\" = @club AND \"Number\" > @after ORDER BY \"Number\" LIMIT @most";
 
     private long _number;
     private byte[] _hash = HashChain.Start;
@@ -79,7 +78,7 @@ internal sealed class JournalCheck(DbTransaction transaction, string club, Findi
         try
         {
             kept = (byte[])row.GetValue(9);
-            entry = EntryOf(row);
+            entry = EntryRow.Of(club, row);
         }
         catch (Exception thrown) when (thrown is InvalidCastException or FormatException or OverflowException)
         {
@@ -128,16 +127,4 @@ internal sealed class JournalCheck(DbTransaction transaction, string club, Findi
             findings.Fault(club, last, "The end of the chain of hashes is not the last entry's.");
         }
     }
-
-    private Entry EntryOf(DbDataReader row) => new()
-    {
-        Id = row.GetGuid(1),
-        Club = club,
-        Member = row.GetString(2),
-        Device = row.GetString(3),
-        Time = new(row.GetInt64(4), row.GetInt32(5)),
-        Kind = row.GetString(6),
-        Version = row.GetInt32(7),
-        Body = (byte[])row.GetValue(8),
-    };
 }

@@ -31,8 +31,23 @@ public sealed class RigWords
     /// <summary>Of whom nobody has said that they row it: "women and men".</summary>
     public string AnyCrew => _say.Text("Rig.Crew.Any");
 
-    /// <summary>Where a target comes from: "World Championships 2017, rigging survey, median".</summary>
-    public string Source(RigSource source) => _say.Text($"Rig.Source.{source}");
+    /// <summary>Where a target comes from: "World Championships 2017, rigging survey; tolerance by Gatewright's judgement".</summary>
+    public string Source(RigSource source) => Sources([source]);
+
+    /// <summary>Where the targets of a boat come from, each source once, and once what is judgement in them; empty for no source.</summary>
+    public string Sources(IReadOnlyCollection<RigSource> sources)
+    {
+        ArgumentNullException.ThrowIfNull(sources);
+        string judged = Named(sources.Where(HasJudgedTolerance));
+        if (judged.Length == 0)
+        {
+            return Named(sources);
+        }
+
+        string key = sources.Contains(RigSource.Ours) ? "Rig.Judgement.ToleranceAndTargets" : "Rig.Judgement.Tolerance";
+        string others = Named(sources.Where(s => s != RigSource.Ours && !HasJudgedTolerance(s)));
+        return others.Length == 0 ? _say.Text(key, judged) : $"{_say.Text(key, judged)}; {others}";
+    }
 
     /// <summary>A kind of reason in a few words: "above the limit".</summary>
     public string Reason(RigReasonKind kind) => _say.Text($"Rig.Kind.{kind}");
@@ -122,6 +137,12 @@ public sealed class RigWords
             ? _say.Text("Sentence.Two", sentence, _say.Text("Reason.TooClose"))
             : sentence;
     }
+
+    /// <summary>A survey tells what is usual and a definition what follows, and neither how far a boat may be off it.</summary>
+    private static bool HasJudgedTolerance(RigSource source) => source is RigSource.Survey or RigSource.Computed;
+
+    private string Named(IEnumerable<RigSource> sources) =>
+        string.Join("; ", sources.Distinct().Order().Select(s => _say.Text($"Rig.Source.{s}")));
 
     private string Brief(double own, RigUnit unit) => _say.Figures.Brief(unit.FromOwn(own));
 

@@ -74,6 +74,29 @@ public class ShedViewTests
         Assert.Equal(page, shed.FindAll("#of-label").SingleOrDefault()?.GetAttribute("href"));
     }
 
+    /// <summary>Files name racks by a letter, and then a letter is also how the names of many boats begin.</summary>
+    [Theory]
+    [InlineData("b", "bittern", null)]
+    [InlineData("B", "bittern heron", "racks/b")]
+    [InlineData("x", "swift", "racks/x")]
+    public async Task A_letter_typed_is_a_boat_s_name_before_it_is_a_rack_s(string letter, string boats, string? page)
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.RecordElsewhereAsync(
+            Set(Things.Rack, "b", ("name", "B")),
+            Set(Things.Rack, "x", ("name", "X")),
+            Set(Things.Boat, "bittern", ("name", "Bittern"), ("class", "1x")),
+            Set(Things.Boat, "heron", ("name", "Heron"), ("class", "1x"), ("rack", "b")),
+            Set(Things.Boat, "swift", ("name", "Swift"), ("class", "1x"), ("rack", "x")));
+        IRenderedComponent<ShedView> shed = club.Page.Render<ShedView>();
+        shed.WaitForElement("#search");
+
+        await shed.TypeAsync("#search", letter);
+
+        Assert.Equal(boats, string.Join(' ', shed.FindAll(".boat-link").Select(n => n.GetAttribute("href")!["boat/".Length..]).Order(StringComparer.Ordinal)));
+        Assert.Equal(page, shed.FindAll("#of-label").SingleOrDefault()?.GetAttribute("href"));
+    }
+
     private static ThingSet Set(string thing, string key, params (string Field, string Value)[] fields) =>
         new(thing, key, fields.ToDictionary(f => f.Field, f => (string?)f.Value));
 }

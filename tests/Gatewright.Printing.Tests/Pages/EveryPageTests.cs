@@ -33,6 +33,20 @@ public class EveryPageTests
         Assert.All(pdf.Pictures(DotsAnInch, $"{kind}-{tag}"), InsideThePrinter);
     }
 
+    [Theory]
+    [InlineData("sheet")]
+    [InlineData("shed")]
+    [InlineData("job")]
+    [InlineData("round")]
+    public void Nothing_on_a_sheet_stands_in_its_margin(string kind)
+    {
+        foreach (Language language in Language.All)
+        {
+            using var pdf = new Poppler(Printed.Of(kind, Printed.Full, language));
+            Assert.Empty(pdf.Pages().SelectMany(p => p.Words).Where(w => w.Left < Frame.Left - Touching || w.Right > Frame.Right + Touching).Select(w => w.Text));
+        }
+    }
+
     /// <remarks>
     /// A word's box is as high as its font's line: with the text of 9 points, the head of every page, for measure. Cards and labels have
     /// little room.

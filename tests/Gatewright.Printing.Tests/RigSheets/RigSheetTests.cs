@@ -181,6 +181,21 @@ public class RigSheetTests
         }
     }
 
+    /// <summary>German takes more room than English, and a second page for a note at its foot is one too many.</summary>
+    [Fact]
+    public void A_boat_that_has_one_page_in_English_has_one_in_German()
+    {
+        foreach (BoatStanding boat in ExampleClub.Shed().Boats())
+        {
+            int[] pages = [.. Language.All.Select(language =>
+            {
+                using var pdf = new Poppler(RigSheetPrint.Of(Printed.Full.Club, [boat], ExampleClub.Imprint(language)));
+                return pdf.Pages().Count;
+            })];
+            Assert.True(pages[1] <= pages[0], $"{boat.View.Name}: {pages[0]} in English, {pages[1]} in German");
+        }
+    }
+
     [Fact]
     public void The_rig_stands_beside_its_targets_with_its_uncertainty()
     {

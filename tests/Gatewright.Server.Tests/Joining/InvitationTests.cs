@@ -1,3 +1,4 @@
+using AngleSharp.Html.Dom;
 using System.Net;
 using System.Net.Http.Json;
 using Gatewright.Journal.Members;
@@ -16,6 +17,20 @@ public sealed class InvitationTests(Stores stores)
     private const string Club = "upper-lock";
 
     private static CancellationToken Cancellation => TestContext.Current.CancellationToken;
+
+    [Fact]
+    public async Task How_long_a_link_holds_stands_on_the_page_of_people()
+    {
+        await using RunningServer server = await RunningServer.StartAsync(await stores.NewAsync(Engine.Sqlite));
+        Visitor keeper = await server.MemberAsync(Club, "m-keeper", Role.Keeper);
+        (string invitation, _) = await server.InviteAsync(Club, Role.Coach);
+        DateTime end = default;
+        await server.WithTablesAsync(async db => end = new((await db.Invitations.SingleAsync(i => i.Invitation == invitation, Cancellation)).ExpiresTicks));
+
+        IHtmlDocument page = await Page.OpenAsync(keeper, $"/club/{Club}/people");
+
+        Assert.Contains(page.QuerySelectorAll("li .quiet"), who => who.TextContent == FormattableString.Invariant($"coach, until {end:yyyy-MM-dd}"));
+    }
 
     [Theory, EveryEngine]
     public async Task Of_twenty_who_use_it_at_once_one_is_let_in(Engine engine)

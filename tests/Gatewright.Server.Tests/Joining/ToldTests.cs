@@ -22,6 +22,7 @@ public sealed class ToldTests(Stores stores)
         await keeper.TakenAsync(
             Club,
             Written.Boat("m-keeper", Club, "teal", "Teal"),
+            Written.By("m-keeper", Club, new MeasureTaken("teal", "spread", 1, 84, "cm", Date: new(2026, 5, 6))),
             Written.By("m-keeper", Club, new Reported("teal", ReportKind.Knock, 1, Side.Port, Date: new(2026, 5, 4))));
         (_, string secret) = await server.InviteAsync(Club, Role.Crew, ["teal"]);
         Visitor crew = server.Visitor();
@@ -29,6 +30,7 @@ public sealed class ToldTests(Stores stores)
 
         IHtmlDocument page = await Page.OpenAsync(crew, $"/club/{Club}/boat?key=teal");
 
-        Assert.EndsWith(", 4 May 2026", Assert.Single(page.QuerySelectorAll("ul[aria-labelledby=told] li")).TextContent, StringComparison.Ordinal);
+        Assert.EndsWith(", 2026-05-04", Assert.Single(page.QuerySelectorAll("ul[aria-labelledby=told] li")).TextContent, StringComparison.Ordinal);
+        Assert.Contains("last measured 2026-05-06", page.Body!.TextContent, StringComparison.Ordinal);
     }
 }

@@ -27,6 +27,8 @@ public sealed class ChangeTests(Stores stores)
         JsonElement step = Assert.Single(change.GetProperty("steps").EnumerateArray());
         Assert.Equal("Platz 2: Dollenabstand vom Kiel von 88,0 cm auf 86,0 cm stellen.", step.GetProperty("instruction").GetString());
 
+        Assert.Equal("Teal, 04.05.2026", change.GetProperty("to").GetString());
+
         JsonElement compared = await GetAsync(keeper, "teal/compare?on=2026-05-04");
         Assert.Equal(
             ["differs", "not-taken-since"],

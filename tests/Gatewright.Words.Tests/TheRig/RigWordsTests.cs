@@ -1,6 +1,7 @@
 using Gatewright.Core;
 using Gatewright.Core.Judging;
 using Gatewright.Core.Rig;
+using Gatewright.Words.TheRig;
 
 namespace Gatewright.Words.Tests.TheRig;
 
@@ -83,6 +84,22 @@ public class RigWordsTests
         Assert.Contains("±", Wording.English.Rig.Usual(measure), StringComparison.Ordinal);
         Assert.NotEmpty(Wording.German.Rig.Measure(measure));
     });
+
+    [Theory]
+    [InlineData("en", "World Championships 2017, rigging survey; follows from the other targets; tolerance, and targets without a source, by Gatewright's judgement; set by the club for this boat")]
+    [InlineData("de", "Weltmeisterschaften 2017, Erhebung der Bootsmaße; folgt aus den anderen Zielen; Spielraum und Ziele ohne Quelle nach Ermessen von Gatewright; vom Verein für dieses Boot gesetzt")]
+    public void Where_targets_come_from_says_once_what_is_judgement(string tag, string expected) => Assert.Equal(
+        expected,
+        Wording.In(Language.Of(tag)).Rig.Sources([RigSource.Ours, RigSource.Boat, RigSource.Survey, RigSource.Computed, RigSource.Survey]));
+
+    [Fact]
+    public void A_source_by_itself_says_what_of_it_is_judgement()
+    {
+        RigWords rig = Wording.English.Rig;
+        Assert.Equal("follows from the other targets; tolerance by Gatewright's judgement", rig.Source(RigSource.Computed));
+        Assert.Equal("Gatewright's judgement: no source was found", rig.Source(RigSource.Ours));
+        Assert.Empty(rig.Sources([]));
+    }
 
     [Fact]
     public void Every_crew_and_source_has_words() =>

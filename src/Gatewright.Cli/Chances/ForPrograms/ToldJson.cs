@@ -1,8 +1,8 @@
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using Gatewright.Cli.Chances.Words;
 using Gatewright.Journal.Exchange.Check;
+using Gatewright.Journal.Exchange;
 using Gatewright.Journal.Learning;
 
 namespace Gatewright.Cli.Chances.ForPrograms;
@@ -28,13 +28,7 @@ internal sealed record NumberDocument(
 /// <summary>Writes the document.</summary>
 internal static class ToldJson
 {
-    private static readonly ToldJsonContext s_context = new(new JsonSerializerOptions
-    {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        WriteIndented = true,
-        NewLine = "\n",
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    });
+    private static readonly ToldJsonContext s_context = new(WrittenJson.Options());
 
     public static string Of(Told told) => JsonSerializer.Serialize(
         new ToldDocument(

@@ -2,6 +2,7 @@ using System.Globalization;
 using Gatewright.Cli.Drawing;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Journal.Learning;
+using Gatewright.Words;
 
 namespace Gatewright.Cli.Chances.Words;
 
@@ -61,7 +62,7 @@ internal static class ToldWords
 
         FoundCauses found = jobs.Found;
         return string.Create(CultureInfo.InvariantCulture,
-            $"{Figures.Count(jobs.Count, "job")} from {jobs.Jobs.First().Day:yyyy-MM-dd} to {jobs.Jobs.Last().Day:yyyy-MM-dd} (gates {found.GatesChecked}, oars {found.OarsChecked}, levels {found.BoatsChecked}, gauges {found.GaugesChecked})");
+            $"{Figures.Count(jobs.Count, "job")} from {Language.English.Day(jobs.Jobs.First().Day)} to {Language.English.Day(jobs.Jobs.Last().Day)} (gates {found.GatesChecked}, oars {found.OarsChecked}, levels {found.BoatsChecked}, gauges {found.GaugesChecked})");
     }
 
     /// <summary>"chances.pinOut: 0.015, now 0.0174."</summary>

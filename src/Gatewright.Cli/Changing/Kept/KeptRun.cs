@@ -1,6 +1,5 @@
 using System.Globalization;
 using Gatewright.Cli.Clubs.Keeping;
-using Gatewright.Cli.Clubs.Looking;
 using Gatewright.Cli.Clubs.Recording;
 using Gatewright.Cli.Clubs.Telling;
 using Gatewright.Cli.Inputs;
@@ -12,6 +11,7 @@ using Gatewright.Journal.Facts;
 using Gatewright.Journal.Members;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
+using Gatewright.Words;
 
 namespace Gatewright.Cli.Changing.Kept;
 
@@ -130,7 +130,7 @@ internal static class KeptRun
 
         if (change.Ended is { } ended)
         {
-            errors.Add(new("JOB", null, null, job, $"was {(ended.Fact is JobDropped ? "dropped" : "closed")} on {DayArgument.Text(Day.Of(ended.Entry))}."));
+            errors.Add(new("JOB", null, null, job, $"was {(ended.Fact is JobDropped ? "dropped" : "closed")} on {Language.English.Day(Day.Of(ended.Entry))}."));
             return default;
         }
 

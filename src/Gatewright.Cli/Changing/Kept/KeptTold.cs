@@ -1,5 +1,4 @@
 using Gatewright.Cli.Clubs.Keeping;
-using Gatewright.Cli.Clubs.Looking;
 using Gatewright.Cli.Clubs.Telling;
 using Gatewright.Cli.Terminals;
 using Gatewright.Core;
@@ -31,7 +30,7 @@ internal static class KeptTold
     {
         int left = change.Again(Settings).Count(a => a.State != ReadAgainState.Done);
         string reading = left == 0 ? string.Empty : FormattableString.Invariant($", {left} to read again");
-        return FormattableString.Invariant($"{BoatOf(club, change)} to {change.Plan.Rig}: {change.StepsDone.Count} of {change.Plan.Steps.Count} steps done{reading}; {State(change)}{On(change)}, planned by {change.Planned.Entry.Member} on {DayArgument.Text(Day.Of(change.Planned.Entry))}, its key {change.Key}.");
+        return FormattableString.Invariant($"{BoatOf(club, change)} to {change.Plan.Rig}: {change.StepsDone.Count} of {change.Plan.Steps.Count} steps done{reading}; {State(change)}{On(change)}, planned by {change.Planned.Entry.Member} on {Language.English.Day(Day.Of(change.Planned.Entry))}, its key {change.Key}.");
     }
 
     /// <summary>For programs.</summary>
@@ -89,7 +88,7 @@ internal static class KeptTold
             return again.State == ReadAgainState.Waiting ? "after its steps are done" : "not read yet";
         }
 
-        string figure = $"read {English.Changes.Figure(item, read)} on {DayArgument.Text(day)}";
+        string figure = $"read {English.Changes.Figure(item, read)} on {Language.English.Day(day)}";
         return again.State == ReadAgainState.Outside && again.At is { From: { } from, To: { } to }
             ? $"{figure}, which is not {English.Changes.Figure(item, (double)from)} to {English.Changes.Figure(item, (double)to)}"
             : figure;
@@ -109,7 +108,7 @@ internal static class KeptTold
     private static string State(RigChange change) =>
         change.IsOpen(Settings) ? "open" : change.Ended?.Fact is JobDropped ? "dropped" : "closed";
 
-    private static string On(RigChange change) => change.ClosedOn(Settings) is { } day ? $" on {DayArgument.Text(day)}" : string.Empty;
+    private static string On(RigChange change) => change.ClosedOn(Settings) is { } day ? $" on {Language.English.Day(day)}" : string.Empty;
 
     private static string BoatOf(Club club, RigChange change) => new ThingTitles(club, Things.Boat)[change.Boat];
 }

@@ -19,7 +19,7 @@ internal static class BoatSection
         }
         else
         {
-            page.Add(Name(check.Verdict, page.Width));
+            page.Add(BoatHeading.Of(check.Verdict, page.Width));
             page.Paragraph(English.Levels.HowRead(check) + ".", ink: Ink.Quiet);
             page.Blank();
             page.Add(BoatPlan.Draw(check.Verdict, page.Width));
@@ -48,19 +48,6 @@ internal static class BoatSection
         }
 
         page.Blank();
-    }
-
-    private static Line Name(BoatVerdict boat, int width)
-    {
-        string sign = boat.Gates.Count == 0 ? English.Boats.NoGate : boat.Verdict.Sign();
-        int room = width - sign.Length - boat.Class.Name.Length - 8;
-        return new Line()
-            .Add("━━ ", Ink.Quiet)
-            .Add(CellText.Fit(boat.Boat, room), Ink.Strong)
-            .Add($"  {boat.Class.Name} ")
-            .RuleTo(width - sign.Length - 1, '━')
-            .Add(" ")
-            .Add(sign, boat.Verdict.Ink());
     }
 
     private static void Caution(Page page, BoatVerdict boat)

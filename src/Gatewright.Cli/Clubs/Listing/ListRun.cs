@@ -1,10 +1,10 @@
-using System.Globalization;
 using Gatewright.Cli.Clubs.Keeping;
 using Gatewright.Cli.Clubs.Telling;
 using Gatewright.Cli.Inputs;
 using Gatewright.Cli.Terminals;
 using Gatewright.Store;
 using Gatewright.Store.Opening;
+using Gatewright.Words;
 
 namespace Gatewright.Cli.Clubs.Listing;
 
@@ -36,7 +36,7 @@ internal static class ListRun
     /// <summary>"demo (The demo shed): 540 entries, the last of 2026-11-25; 1 keeper, 2 helpers."</summary>
     private static string Sentence(ListedClub club)
     {
-        string last = club.LastDay is { } day ? string.Create(CultureInfo.InvariantCulture, $", the last of {day:yyyy-MM-dd}") : string.Empty;
+        string last = club.LastDay is { } day ? $", the last of {Language.English.Day(day)}" : string.Empty;
         string members = club.Members.Count == 0
             ? "no members"
             : string.Join(", ", club.Members.Select(m => Role(m.Key, m.Value)));

@@ -26,7 +26,7 @@ internal static class ChangesRun
         IReadOnlyList<ThingChange> changes = Changes.Between(club.Club, before, last);
         var titles = changes.Select(c => c.About.Thing).Distinct().ToDictionary(thing => thing, thing => new ThingTitles(club.Club, thing));
         List<ChangedThing> things = [.. changes.Select(change => Changed(titles[change.About.Thing], change))];
-        string days = $"from {DayArgument.Text(from)} to {DayArgument.Text(last)}";
+        string days = $"from {Language.English.Day(from)} to {Language.English.Day(last)}";
         return new Answer.Done(
             ExitStatus.Good,
             [
@@ -60,7 +60,7 @@ internal static class ChangesRun
         foreach (ChangedField field in thing.Fields)
         {
             string place = field.Key == thing.Key ? string.Empty : $"{field.Thing} {field.Key}, ";
-            string who = field is { Member: { } member, Day: { } day } ? $", set by {member} on {DayArgument.Text(day)}" : ", taken back";
+            string who = field is { Member: { } member, Day: { } day } ? $", set by {member} on {Language.English.Day(day)}" : ", taken back";
             yield return $"{title}: {place}{field.Field}: {field.To ?? "nothing"}, was {field.From ?? "nothing"}{who}.";
         }
 

@@ -18,7 +18,4 @@ internal static class DayArgument
         result.AddError($"'{text}' is not a day as 2026-11-25: year, month, day.");
         return null;
     }
-
-    /// <summary>"2026-11-25".</summary>
-    public static string Text(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -7,6 +7,7 @@ using Gatewright.Journal.Exchange;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
+using Gatewright.Words;
 
 namespace Gatewright.Cli.Clubs.Looking;
 
@@ -70,12 +71,12 @@ internal static class DayRun
     private static IEnumerable<string> Sentences(BoatDayDocument boat)
     {
         bool isKnown = boat.Fields.Count + boat.Readings + boat.Holds.Count + boat.OpenJobs.Count > 0;
-        string head = $"{boat.Boat} at the end of {DayArgument.Text(boat.Day)}";
+        string head = $"{boat.Boat} at the end of {Language.English.Day(boat.Day)}";
         yield return isKnown ? $"{head}: {Counted.Of(boat.Readings, "reading")} of it as it then was." : $"{head}: nothing is on record of it by then.";
         foreach (StatedField field in boat.Fields)
         {
             string place = field.Key == boat.Key ? string.Empty : $"{field.Thing} {field.Key}, ";
-            yield return $"{place}{field.Field}: {field.Value} ({field.Member}, {DayArgument.Text(field.Day)}).";
+            yield return $"{place}{field.Field}: {field.Value} ({field.Member}, {Language.English.Day(field.Day)}).";
         }
 
         foreach (ToldFact hold in boat.Holds)

@@ -5,6 +5,7 @@ using Gatewright.Core.Oars;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
+using Gatewright.Words;
 
 namespace Gatewright.Cli.Clubs.Looking;
 
@@ -15,7 +16,7 @@ internal static class FactWords
     public static ToldFact Told(Recorded record) => new(record.Entry.Kind, Words(record.Fact).TrimEnd('.'), record.Entry.Member, Day.Of(record));
 
     /// <summary>"held: the bow ball is loose (lee, 2026-11-25)".</summary>
-    public static string Sentence(ToldFact fact) => $"{fact.Words} ({fact.Member}, {DayArgument.Text(fact.Day)})";
+    public static string Sentence(ToldFact fact) => $"{fact.Words} ({fact.Member}, {Language.English.Day(fact.Day)})";
 
     private static string Words(Fact fact) => fact switch
     {

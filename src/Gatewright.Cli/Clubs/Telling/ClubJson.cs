@@ -1,19 +1,13 @@
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Gatewright.Journal.Exchange;
 
 namespace Gatewright.Cli.Clubs.Telling;
 
 /// <summary>Writes the documents.</summary>
 internal static class ClubJson
 {
-    private static readonly ClubJsonContext Context = new(new JsonSerializerOptions
-    {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        WriteIndented = true,
-        NewLine = "\n",
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    });
+    private static readonly ClubJsonContext Context = new(WrittenJson.Options());
 
     public static string Of(ClubDocument document) => JsonSerializer.Serialize(document, document.GetType(), Context);
 }

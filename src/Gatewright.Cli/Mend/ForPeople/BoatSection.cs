@@ -15,7 +15,7 @@ internal static class BoatSection
 
     public static void Write(Page page, PlannedBoat boat)
     {
-        page.Add(Name(boat.Check.Verdict, page.Width));
+        page.Add(BoatHeading.Of(boat.Check.Verdict, page.Width));
         page.Paragraph(OutcomeWords.Of(boat));
         Write(page, boat, "today", boat.Jobs);
         Write(page, boat, "once the parts are there", boat.AfterBuying);
@@ -29,19 +29,6 @@ internal static class BoatSection
         }
 
         page.Blank();
-    }
-
-    private static Line Name(BoatVerdict boat, int width)
-    {
-        string sign = boat.Verdict.Sign();
-        int room = width - sign.Length - boat.Class.Name.Length - 8;
-        return new Line()
-            .Add("━━ ", Ink.Quiet)
-            .Add(CellText.Fit(boat.Boat, room), Ink.Strong)
-            .Add($"  {boat.Class.Name} ")
-            .RuleTo(width - sign.Length - 1, '━')
-            .Add(" ")
-            .Add(sign, boat.Verdict.Ink());
     }
 
     private static void Write(Page page, PlannedBoat boat, string when, IReadOnlyList<MendingJob> jobs)

@@ -62,16 +62,7 @@ public sealed record BalanceTurn(int Seat, string Side, string? Oar, BalanceFigu
 /// <summary>Writes the document.</summary>
 public static class BalanceJson
 {
-    private static readonly BalanceJsonContext Context = new(new JsonSerializerOptions
-    {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        DefaultIgnoreCondition = JsonIgnoreCondition.Never,
-        WriteIndented = true,
-        NewLine = "\n",
-
-        // A class such as 8+ stays readable; the text is never put into a web page as it is.
-        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    });
+    private static readonly BalanceJsonContext Context = new(WrittenJson.Options());
 
     /// <summary>The balance of boats as JSON text, without a line end.</summary>
     public static string Text(DriveProfile pull, IEnumerable<(string Boat, string Class, BoatBalance? Balance)> boats)

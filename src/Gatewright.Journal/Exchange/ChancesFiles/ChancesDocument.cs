@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using Gatewright.Core;
@@ -12,16 +11,7 @@ namespace Gatewright.Journal.Exchange.ChancesFiles;
 internal sealed record ChancesDocument(
     string Format, ChancesPart Chances, WeightsPart Weights, ReportsPart Reports, IReadOnlyList<JobPart> Jobs)
 {
-    private static readonly ChancesJsonContext s_context = new(new JsonSerializerOptions
-    {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
-        WriteIndented = true,
-        NewLine = "\n",
-
-        // Names stay readable; the text is never put into a web page as it is.
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    });
+    private static readonly ChancesJsonContext s_context = new(WrittenJson.Options(JsonIgnoreCondition.WhenWritingNull));
 
     public static ChancesDocument Of(ClubChances table)
     {

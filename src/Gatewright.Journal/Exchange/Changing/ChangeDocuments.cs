@@ -1,4 +1,3 @@
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 
@@ -148,15 +147,7 @@ public sealed record WrittenQuick(int Seat, string? Side, string Item, WrittenFi
 /// <summary>Writes the documents as JSON.</summary>
 public static class ChangeJson
 {
-    private static readonly ChangeJsonContext Context = new(new JsonSerializerOptions
-    {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        WriteIndented = true,
-        NewLine = "\n",
-
-        // ° and ± stay readable; the text is never put into a web page as it is.
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    });
+    private static readonly ChangeJsonContext Context = new(WrittenJson.Options());
 
     /// <summary>A plan as JSON text, without a line end.</summary>
     public static string Text(ChangeDocument document) => JsonSerializer.Serialize(document, Context.ChangeDocument);

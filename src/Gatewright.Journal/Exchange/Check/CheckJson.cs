@@ -1,4 +1,3 @@
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 
@@ -7,16 +6,7 @@ namespace Gatewright.Journal.Exchange.Check;
 /// <summary>Writes the documents as JSON: the same document always gives the same bytes.</summary>
 public static class CheckJson
 {
-    private static readonly CheckJsonContext Context = new(new JsonSerializerOptions
-    {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        DefaultIgnoreCondition = JsonIgnoreCondition.Never,
-        WriteIndented = true,
-        NewLine = "\n",
-
-        // ° and ± stay readable; the text is never put into a web page as it is.
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    });
+    private static readonly CheckJsonContext Context = new(WrittenJson.Options());
 
     /// <summary>A check as JSON text, without a line end.</summary>
     public static string Text(CheckDocument document) => JsonSerializer.Serialize(document, Context.CheckDocument);

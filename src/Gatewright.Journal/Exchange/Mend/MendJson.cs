@@ -1,4 +1,3 @@
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 
@@ -7,16 +6,7 @@ namespace Gatewright.Journal.Exchange.Mend;
 /// <summary>Writes plans as JSON, the same plan always as the same bytes, and reads what a server has written.</summary>
 public static class MendJson
 {
-    private static readonly MendJsonContext Context = new(new JsonSerializerOptions
-    {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        DefaultIgnoreCondition = JsonIgnoreCondition.Never,
-        WriteIndented = true,
-        NewLine = "\n",
-
-        // ° and ± stay readable; the text is never put into a web page as it is.
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    });
+    private static readonly MendJsonContext Context = new(WrittenJson.Options());
 
     /// <summary>A plan as JSON text, without a line end.</summary>
     public static string Text(MendDocument document) => JsonSerializer.Serialize(document, Context.MendDocument);
