@@ -38,7 +38,7 @@ public sealed class RecordWords(Texts<BoatTexts> texts, ClubInHand inHand, Membe
         return record.Fact switch
         {
             Reported told => Told(told),
-            Held held => texts["DidHold", held.Reason],
+            Held held => texts["DidHold", held.In(Said.Words.Language)],
             Released released => texts["DidRelease", released.Reason],
             JobPlanned job => texts["DidPlan", Said.Words.Causes.Some(Part(job))],
             JobDone { Found: not null } done => texts["DidMend", JobFigures.Found(done.All)!],

@@ -273,9 +273,9 @@ public sealed partial class ReadPage
         _said = T["PhotoKept"];
     });
 
-    private Task HoldAsync(string reason) => DoAsync(async desk =>
+    private Task HoldAsync(Held hold) => DoAsync(async desk =>
     {
-        await desk.HoldAsync(reason);
+        await desk.HoldAsync(hold);
         FocusThen("#ashore");
     });
 

@@ -185,9 +185,9 @@ public sealed class ReadingDesk
     }
 
     /// <summary>Holds the boat ashore.</summary>
-    public async Task HoldAsync(string reason)
+    public async Task HoldAsync(Held hold)
     {
-        await _inHand.RecordAsync(new Held(View.Key, reason));
+        await _inHand.RecordAsync(hold);
         Look();
     }
 

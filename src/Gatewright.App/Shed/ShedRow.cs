@@ -17,8 +17,8 @@ public sealed record ShedRow(BoatView View, string? Rack, BoatStanding? Standing
     /// <summary>Whether somebody holds it ashore.</summary>
     public bool IsHeld => View.Holds.Count > 0;
 
-    /// <summary>Why it is held, in the words of whoever said so last.</summary>
-    public string? HoldReason => View.Holds is [.., { Fact: Held held }] ? held.Reason : null;
+    /// <summary>The last that holds it; null where nobody does.</summary>
+    public Held? Hold => View.Holds is [.., { Fact: Held held }] ? held : null;
 
     /// <summary>Whether it is to stay ashore, by a hold or by what was read.</summary>
     public bool StaysAshore => IsHeld || Standing?.StaysAshore == true;

@@ -16,5 +16,5 @@ internal static class HeldAshore
 
     /// <summary>The warning: since when, by whom, why.</summary>
     public static InputProblem Of(string boat, Recorded hold) => new(Source, null, null, boat,
-        $"stays ashore since {Language.English.Day(Day.Of(hold.Entry))}, held by member {hold.Entry.Member}: {((Held)hold.Fact).Reason.TrimEnd('.')}. Not out on the water until the hold is lifted.");
+        $"stays ashore since {Language.English.Day(Day.Of(hold.Entry))}, held by member {hold.Entry.Member}: {((Held)hold.Fact).In(Language.English).TrimEnd('.')}. Not out on the water until the hold is lifted.");
 }

@@ -11,9 +11,6 @@ internal static class ChangeRules
     /// <summary>An eight of sculls with everything to be set has fewer steps, and fewer things to read again.</summary>
     internal const int Most = 300;
 
-    /// <summary>More languages than are spoken here, for those to come.</summary>
-    private const int MostLanguages = 10;
-
     private const int LargestFigure = 100_000;
 
     public static void Check(ChangePlanned change, RuleBook book)
@@ -45,13 +42,7 @@ internal static class ChangeRules
     private static void Check(PlannedStep step, RuleBook book)
     {
         book.Text("steps.text", step.Text, FactRules.LongestStep);
-        book.Items("steps.texts", step.Texts?.Count ?? 0, MostLanguages);
-        foreach ((string tag, string text) in (step.Texts ?? new Dictionary<string, string>()).Take(MostLanguages))
-        {
-            book.Key("steps.texts", tag);
-            book.Text("steps.texts", text, FactRules.LongestStep);
-        }
-
+        book.Languages("steps.texts", step.Texts, FactRules.LongestStep);
         book.Seat(step.Seat);
         book.Items("steps.parts", step.Parts.Count);
         FactRules.Parts(step.Parts, book);

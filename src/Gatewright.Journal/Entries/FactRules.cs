@@ -27,7 +27,7 @@ internal static class FactRules
             case RackLevelRead level: Check(level, book); break;
             case GaugeReversed reversed: Check(reversed, book); break;
             case Reported report: Check(report, book); break;
-            case Held held: Reason(held.Boat, held.Reason, book); break;
+            case Held held: Check(held, book); break;
             case Released released: Reason(released.Boat, released.Reason, book); break;
             case JobPlanned job: Check(job, book); break;
             case StepDone step: Check(step, book); break;
@@ -120,6 +120,12 @@ internal static class FactRules
         {
             book.Say("seat", seat.ToString(CultureInfo.InvariantCulture), "the boat sits down as a whole; leave the seat out");
         }
+    }
+
+    private static void Check(Held held, RuleBook book)
+    {
+        Reason(held.Boat, held.Reason, book);
+        book.Languages("reasons", held.Reasons, EntryRules.LongestText);
     }
 
     private static void Reason(string boat, string reason, RuleBook book)

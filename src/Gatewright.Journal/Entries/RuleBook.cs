@@ -7,6 +7,9 @@ namespace Gatewright.Journal.Entries;
 /// <summary>Checks single values of an entry's body and collects what is wrong: field, value, remedy.</summary>
 internal sealed class RuleBook
 {
+    /// <summary>More languages than are spoken here, for those to come.</summary>
+    private const int MostLanguages = 10;
+
     private static readonly DateOnly Earliest = new(1900, 1, 1);
     private static readonly DateOnly Latest = new(2199, 12, 31);
 
@@ -54,6 +57,17 @@ internal sealed class RuleBook
         if (text?.Any(c => char.IsControl(c) && c is not ('\n' or '\r' or '\t')) == true)
         {
             Say(field, text, "leave out the characters that cannot be seen");
+        }
+    }
+
+    /// <summary>The same words in further languages, by tag.</summary>
+    public void Languages(string field, IReadOnlyDictionary<string, string>? texts, int most)
+    {
+        Items(field, texts?.Count ?? 0, MostLanguages);
+        foreach ((string tag, string text) in (texts ?? new Dictionary<string, string>()).Take(MostLanguages))
+        {
+            Key(field, tag);
+            Text(field, text, most);
         }
     }
 

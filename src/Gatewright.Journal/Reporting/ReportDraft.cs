@@ -41,7 +41,7 @@ public sealed record ReportDraft(
     /// What is recorded when it is sent. Damage is a note, on the gate where it is or else on the boat: what is broken says
     /// nothing of how a gate stands.
     /// </summary>
-    /// <param name="say">The language of what the program adds.</param>
+    /// <param name="say">The language of what the program adds; a hold says it in every other one too.</param>
     /// <param name="notesGates">Whether whoever reports may note something on a gate: crew may on boats alone.</param>
     /// <exception cref="InvalidOperationException">Something is still to be chosen.</exception>
     public IReadOnlyList<Fact> Facts(Wording say, bool notesGates = false)
@@ -53,13 +53,13 @@ public sealed record ReportDraft(
         }
 
         string? text = string.IsNullOrWhiteSpace(Text) ? null : Text.Trim();
-        string told = Told(what, where, text, say);
+        string Words(Wording language) => Told(what, where, text, language);
         Fact fact = what.Kind() is { } kind
             ? new Reported(boat, kind, (where as ReportPlace.AtGate)?.Gate.Seat, where.Side, text)
             : notesGates && where is ReportPlace.AtGate { Gate: var gate }
-                ? new Noted(Things.Gate, Things.GateKey(boat, gate), told)
-                : new Noted(Things.Boat, boat, told);
-        return HoldsAshore ? [fact, new Held(boat, told)] : [fact];
+                ? new Noted(Things.Gate, Things.GateKey(boat, gate), Words(say))
+                : new Noted(Things.Boat, boat, Words(say));
+        return HoldsAshore ? [fact, Held.Of(boat, say, Words)] : [fact];
     }
 
     private static string Told(ReportSubject what, ReportPlace where, string? text, Wording say)

@@ -33,7 +33,7 @@ internal sealed class BoatTold(Imprint imprint)
 
     /// <summary>Why a boat is held, who says so, and since when.</summary>
     public string Hold(Recorded hold) =>
-        imprint.Texts["Sheet.Hold", ((Held)hold.Fact).Reason, imprint.NameOf(hold.Entry.Member), _say.Language.Day(Day.Of(hold))];
+        imprint.Texts["Sheet.Hold", ((Held)hold.Fact).In(_say.Language), imprint.NameOf(hold.Entry.Member), _say.Language.Day(Day.Of(hold))];
 
     /// <summary>A gate.</summary>
     public SheetGate Gate(Club club, BoatView boat, BoatCheck? check, GatePlace gate)

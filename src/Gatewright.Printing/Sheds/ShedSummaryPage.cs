@@ -134,7 +134,7 @@ internal sealed class ShedSummaryPage(Book book, IReadOnlyList<RackOfBoats> rack
     }
 
     private IEnumerable<string> Bars(BoatStanding boat) => boat.Holds.Count > 0
-        ? boat.Holds.Select(h => _imprint.Texts["Shed.Held", ((Held)h.Fact).Reason])
+        ? boat.Holds.Select(h => _imprint.Texts["Shed.Held", ((Held)h.Fact).In(_imprint.Say.Language)])
         : boat.StaysAshore ? [_imprint.Texts[boat.Check?.Verdict.Verdict == Verdict.Unsure ? "Shed.AshoreUnsure" : "Shed.StaysAshore"]] : [];
 
     private static double BarHeight(Leaf leaf, string text) => leaf.Height(text, BarWidth, Lettering.WorkBold) + 2.4;

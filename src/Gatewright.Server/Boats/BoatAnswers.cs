@@ -8,7 +8,7 @@ namespace Gatewright.Server.Boats;
 /// <param name="BoatClass">Its class; the key is <c>class</c>.</param>
 /// <param name="Verdict">good, unsure, adjust, stop; or not-read.</param>
 /// <param name="StaysAshore">Whether it is to stay ashore: held, or by what was read.</param>
-/// <param name="Holds">Why it is held, each in the words of whoever did.</param>
+/// <param name="Holds">Why it is held, each as somebody typed it, or in English where the program says it.</param>
 /// <param name="LastRead">The day it was last read.</param>
 /// <param name="Standard">What it was judged by.</param>
 public sealed record BoatListed(

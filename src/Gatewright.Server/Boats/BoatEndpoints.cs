@@ -14,6 +14,7 @@ using Gatewright.Journal.Views;
 using Gatewright.Server.Hosting;
 using Gatewright.Server.Members;
 using Gatewright.Server.Problems;
+using Gatewright.Words;
 using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace Gatewright.Server.Boats;
@@ -167,7 +168,7 @@ internal static class BoatEndpoints
         boat.View.Class?.Name,
         boat.Word,
         boat.StaysAshore,
-        [.. boat.Holds.Select(h => ((Held)h.Fact).Reason)],
+        [.. boat.Holds.Select(h => ((Held)h.Fact).In(Language.English))],
         boat.LastRead,
         boat.Check?.Verdict.Standard.Name);
 }

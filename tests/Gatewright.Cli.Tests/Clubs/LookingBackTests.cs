@@ -46,6 +46,16 @@ public sealed class LookingBackTests(ClubStores stores)
             StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task A_boat_held_in_another_language_is_held_for_an_English_sentence()
+    {
+        ClubPlace place = await TealAsync();
+        await place.AppendAsync("shed", new Held("teal", "Ein Stoß", new Dictionary<string, string> { ["en"] = "A knock" }));
+
+        Assert.Contains($"Boat Teal: held: A knock (lee, {Today}).", place.Run("club", "changes", "--from", Today, "--plain").Output, StringComparison.Ordinal);
+        Assert.Contains("held by member lee: A knock.", place.Run("check", "--plain").Output, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("--boat: 'Rail' is none of the club's boats: Teal.", "club", "day", "2026-03-01", "--boat", "Rail")]
     [InlineData("'1.3.2026' is not a day as 2026-11-25", "club", "day", "1.3.2026", "--boat", "Teal")]

@@ -24,6 +24,7 @@ public sealed class EntryRulesTests
         { "report", """{"boat":"heron","kind":"knock","seat":3}""", "\"side\" is missing: give seat and side together, or neither" },
         { "report", """{"boat":"heron","kind":"down-to-one-side","seat":3}""", "\"side\" is missing: give the side the boat sits down to; \"seat\" is '3': the boat sits down as a whole; leave the seat out" },
         { "hold", $$"""{"boat":"{{Long}}","reason":"a\u0007b"}""", "\"boat\" is 'xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx…': give a key of 1 to 200 visible characters, without a space at either end; \"reason\" is 'a b': leave out the characters that cannot be seen" },
+        { "hold", """{"boat":"heron","reason":"a knock","reasons":{" ":"a\u0007b"}}""", "\"reasons\" is '': give a key of 1 to 200 visible characters, without a space at either end; \"reasons\" is 'a b': leave out the characters that cannot be seen" },
         { "job-planned", """{"job":"j1","boat":"heron","cause":"pin-out","remedy":"x","steps":[null],"parts":[{"part":"nail","size":2,"count":0}],"expected":[]}""", "\"steps\" is missing: leave empty items out; \"parts.part\" is 'nail': give one of insert, shim, washer or pin; \"parts.count\" is '0': give a number from 1 to 100000" },
         { "step-done", """{"job":"j1","step":-1}""", "\"step\" is '-1': give a number from 0 to 299" },
         { "job-done", """{"job":"j1","also":["pin-aft"]}""", "\"also\" is 'pin-aft': give what was found first as \"found\", and what else each once" },

@@ -33,10 +33,29 @@ public sealed class ReportDraftTests
     {
         IReadOnlyList<Fact> facts = new ReportDraft("heron", ReportSubject.CrabEarly, Seat3, " dived twice ", HoldsAshore: true).Facts(Wording.English);
 
-        Assert.Equal(
-            [new Reported("heron", ReportKind.CrabEarly, 3, Side.Port, "dived twice"), new Held("heron", "A crab early in the drive at seat 3 port: dived twice")],
-            facts);
+        Assert.Equal(new Reported("heron", ReportKind.CrabEarly, 3, Side.Port, "dived twice"), facts[0]);
+        Assert.Equal("A crab early in the drive at seat 3 port: dived twice", Assert.IsType<Held>(facts[1]).Reason);
     }
+
+    /// <summary>Whoever holds it in whichever language: what the program says is read in the reader's, what was typed as it was typed.</summary>
+    [Theory]
+    [InlineData("en")]
+    [InlineData("de")]
+    public void A_hold_is_read_in_either_language(string told)
+    {
+        Held Hold(ReportSubject what) => (Held)Journals.Entry(
+            1, new ReportDraft("heron", what, Seat3, "dived twice", true).Facts(Wording.In(Language.Of(told)))[1], 1).Fact;
+
+        Held crab = Hold(ReportSubject.CrabEarly);
+        Assert.Equal("A crab early in the drive at seat 3 port: dived twice", crab.In(Language.English));
+        Assert.Equal("Ein Krebs früh im Durchzug an Platz 3 Backbord: dived twice", crab.In(Language.German));
+        Assert.Equal("Damage, seat 3 port: dived twice", Hold(ReportSubject.Damage).In(Language.English));
+        Assert.Equal("Schaden, Platz 3 Backbord: dived twice", Hold(ReportSubject.Damage).In(Language.German));
+    }
+
+    [Fact]
+    public void What_was_typed_and_what_older_entries_say_is_read_as_it_stands() =>
+        Assert.All(Language.All, language => Assert.Equal("Ein Riss", new Held("heron", "Ein Riss").In(language)));
 
     [Fact]
     public void A_boat_down_to_one_side_has_a_side_and_no_gate()
@@ -56,9 +75,9 @@ public sealed class ReportDraftTests
         ReportDraft draft = new ReportDraft("heron", Text: "bow ball gone").Tells(ReportSubject.Damage) with { Where = new ReportPlace.Somewhere() };
         Assert.True(draft.HoldsAshore);
 
-        Assert.Equal(
-            [new Noted(Things.Boat, "heron", "Damage: bow ball gone"), new Held("heron", "Damage: bow ball gone")],
-            draft.Facts(Wording.English));
+        IReadOnlyList<Fact> held = draft.Facts(Wording.English);
+        Assert.Equal(new Noted(Things.Boat, "heron", "Damage: bow ball gone"), held[0]);
+        Assert.Equal("Damage: bow ball gone", Assert.IsType<Held>(held[1]).Reason);
         Assert.Equal(
             [new Noted(Things.Boat, "heron", "Damage, seat 3 port")],
             (draft with { Where = Seat3, Text = null, HoldsAshore = false }).Facts(Wording.English));

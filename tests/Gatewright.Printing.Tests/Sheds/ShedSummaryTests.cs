@@ -1,5 +1,7 @@
 using System.Globalization;
 using Gatewright.Journal.Facts;
+using Gatewright.Printing.Cards;
+using Gatewright.Printing.RigSheets;
 using Gatewright.Printing.Sheds;
 using Gatewright.Printing.Tests.World;
 using Gatewright.Words;
@@ -42,6 +44,29 @@ public class ShedSummaryTests
             using var pdf = new Poppler(ShedSummaryPrint.Of(of.Club, of.Boats("Nuthatch"), ExampleClub.Imprint(Language.Of(tag))));
             return pdf.Said();
         }
+    }
+
+    /// <summary>What the program says of a hold is printed in the paper's language, on the shed's sheet, a boat's and its card.</summary>
+    [Theory]
+    [InlineData("en", "A knock")]
+    [InlineData("de", "Ein Stoß")]
+    public void Why_a_boat_is_held_stands_in_the_language_that_is_printed(string tag, string expected)
+    {
+        ExampleClub club = ExampleClub.Shed();
+        club.With(new Held(club.Key("Nuthatch"), "Ein Stoß", new Dictionary<string, string> { ["en"] = "A knock" }));
+        Imprint imprint = ExampleClub.Imprint(Language.Of(tag));
+
+        Assert.All<byte[]>(
+            [
+                ShedSummaryPrint.Of(club.Club, club.Boats("Nuthatch"), imprint),
+                RigSheetPrint.Of(club.Club, club.Boats("Nuthatch"), imprint),
+                PocketCardPrint.Of(club.Club, club.Boats("Nuthatch"), imprint),
+            ],
+            print =>
+            {
+                using var pdf = new Poppler(print);
+                Assert.Contains(expected, pdf.Said(), StringComparison.Ordinal);
+            });
     }
 
     [Theory]

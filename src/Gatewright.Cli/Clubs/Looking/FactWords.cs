@@ -20,7 +20,7 @@ internal static class FactWords
 
     private static string Words(Fact fact) => fact switch
     {
-        Held held => $"held: {held.Reason}",
+        Held held => $"held: {held.In(Language.English)}",
         Released released => $"hold lifted: {released.Reason}",
         Reported report => $"reported{Place(report.Seat, report.Side)}: {report.Kind.Code().Replace('-', ' ')}{(report.Text is { } text ? $", {text}" : string.Empty)}",
         JobPlanned job => $"job {job.Job} planned{Place(job.Seat, job.Side)}: {job.Remedy.Replace('-', ' ')}, for {job.Cause.Code().Replace('-', ' ')}",
