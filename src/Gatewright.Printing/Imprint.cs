@@ -1,3 +1,5 @@
+using Gatewright.Journal.Entries;
+using Gatewright.Journal.Members;
 using Gatewright.Printing.Told;
 using Gatewright.Words;
 
@@ -17,6 +19,9 @@ public sealed record Imprint(string Club, DateOnly Day, Wording Say)
 
     /// <summary>The same for whoever may not see members' names.</summary>
     public Imprint WithoutNames() => this with { NameOf = _ => Texts["Member"] };
+
+    /// <summary>Who recorded an entry: what a crew told over its link stands under no member's id.</summary>
+    internal string Who(Entry entry) => CrewTold.Is(entry) ? Texts["CrewByLink"] : NameOf(entry.Member);
 
     /// <summary>The texts that stand on paper alone.</summary>
     internal PrintTexts Texts => PrintTexts.In(Say.Language);

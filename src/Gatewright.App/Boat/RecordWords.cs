@@ -6,6 +6,7 @@ using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Journal.Entries;
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Members;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Reporting;
 using Gatewright.Journal.Views;
@@ -19,12 +20,16 @@ public sealed class RecordWords(Texts<BoatTexts> texts, ClubInHand inHand, Membe
     private static readonly HashSet<string> Named =
         ["name", "class", "rack", "lie", "standard", "out-of-use", "code", "side", "insert", "target-aft", "target-out", "rigger", "bed", "order"];
 
-    /// <summary>Whoever recorded an entry, as far as this device has heard: names live in accounts, and no entry holds one.</summary>
+    /// <summary>
+    /// Whoever recorded an entry, as far as this device has heard: names live in accounts, and no entry holds one. A crew is
+    /// told as such by everybody; what its link is called, keepers alone have heard.
+    /// </summary>
     public string Who(Entry entry)
     {
         ArgumentNullException.ThrowIfNull(entry);
         return entry.Member == inHand.Held.Member ? texts["You"] : names.Of(entry.Member) switch
         {
+            null or "" when CrewTold.Is(entry) => texts["CrewByLink"],
             null => texts["Member"],
             "" => texts["FormerMember"],
             { } name => name,

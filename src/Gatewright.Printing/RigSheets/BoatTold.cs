@@ -83,7 +83,7 @@ internal sealed class BoatTold(Imprint imprint)
             };
             if (what is not null)
             {
-                yield return imprint.Texts["Sheet.Open", what, imprint.NameOf(incident.Record.Entry.Member), _say.Language.Day(incident.Day)];
+                yield return imprint.Texts["Sheet.Open", what, imprint.Who(incident.Record.Entry), _say.Language.Day(incident.Day)];
             }
         }
     }

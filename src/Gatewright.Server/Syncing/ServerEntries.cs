@@ -1,6 +1,8 @@
 using Gatewright.Journal.Entries;
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Members;
 using Gatewright.Server.Boats;
+using Gatewright.Server.Members;
 using Gatewright.Store;
 
 namespace Gatewright.Server.Syncing;
@@ -8,11 +10,17 @@ namespace Gatewright.Server.Syncing;
 /// <summary>Records what a member does through the server's own pages.</summary>
 internal sealed class ServerEntries(JournalStore store, OpenClubs clubs, ClubNews news, TimeProvider clock)
 {
-    /// <summary>The device such entries are of.</summary>
-    public const string Device = "server";
+    private const string Device = "server";
 
-    /// <summary>Appends facts, later than everything the club has.</summary>
-    public async Task AppendAsync(string club, string member, IReadOnlyList<Fact> facts, CancellationToken cancellation)
+    /// <summary>Appends facts of whoever asks, later than everything the club has: what a crew tells is known by its device.</summary>
+    public Task AppendAsync(ClubAccess access, IReadOnlyList<Fact> facts, CancellationToken cancellation) =>
+        AppendAsync(access.Club, access.Member, access.Role == Role.Crew ? CrewTold.Device : Device, facts, cancellation);
+
+    /// <summary>Appends facts of a member, later than everything the club has.</summary>
+    public Task AppendAsync(string club, string member, IReadOnlyList<Fact> facts, CancellationToken cancellation) =>
+        AppendAsync(club, member, Device, facts, cancellation);
+
+    private async Task AppendAsync(string club, string member, string device, IReadOnlyList<Fact> facts, CancellationToken cancellation)
     {
         OpenClub open = await clubs.OpenAsync(club, cancellation).ConfigureAwait(false);
         var ticking = new HybridClock(open.Club.Last);
@@ -27,7 +35,7 @@ internal sealed class ServerEntries(JournalStore store, OpenClubs clubs, ClubNew
                 Id = Guid.CreateVersion7(now),
                 Club = club,
                 Member = member,
-                Device = Device,
+                Device = device,
                 Time = time,
                 Kind = kind,
                 Version = version,

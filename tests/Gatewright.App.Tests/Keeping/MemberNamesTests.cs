@@ -6,7 +6,9 @@ using Gatewright.App.Keeping.People;
 using Gatewright.App.Tests.World;
 using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
+using Gatewright.Journal.Entries;
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Members;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace Gatewright.App.Tests.Keeping;
@@ -123,6 +125,35 @@ public class MemberNamesTests
 
         Assert.Equal((Text(club, "Member"), "Bea Alder"), (Teller(club), Who(club)));
     }
+
+    /// <summary>What a link is called, keepers alone hear: that a crew told it, everybody reads, before any name was heard and after.</summary>
+    [Theory]
+    [InlineData("helper", "CrewByLink")]
+    [InlineData("coach", "CrewByLink")]
+    [InlineData("keeper", "First eight")]
+    public async Task What_a_crew_told_over_its_link_is_told_as_a_crew_s(string role, string afterwards)
+    {
+        await using ClubOfTwo club = await StartAsync(role);
+        Entry told = OverTheLink(club.InHand.Club.All().First().Entry);
+        Assert.Equal(Text(club, "CrewByLink"), Words(club).Who(told));
+
+        await Names(club).AskAsync();
+
+        Assert.Equal(role == "keeper" ? afterwards : Text(club, afterwards), Words(club).Who(told));
+        Assert.Equal(role == "keeper", club.Device.Settings.Values.Any(v => v.Contains("First eight", StringComparison.Ordinal)));
+    }
+
+    private static Entry OverTheLink(Entry like) => new()
+    {
+        Id = Guid.CreateVersion7(),
+        Club = like.Club,
+        Member = "l-eight",
+        Device = CrewTold.Device,
+        Time = like.Time,
+        Kind = like.Kind,
+        Version = like.Version,
+        Body = like.Body,
+    };
 
     private async Task<ClubOfTwo> StartAsync(string role = "helper")
     {

@@ -1,7 +1,9 @@
 using Gatewright.Core;
+using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Judging;
 using Gatewright.Core.Rig;
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Members;
 using Gatewright.Journal.Rigging;
 using Gatewright.Journal.Standing;
 using Gatewright.Printing.RigSheets;
@@ -246,6 +248,21 @@ public class RigSheetTests
         Assert.Contains("Held ashore: not out on the water", said, StringComparison.Ordinal);
         Assert.Contains("to be looked at by the boatbuilder before anybody rows it again (Kim Heron, 2026-11-20)", said, StringComparison.Ordinal);
         Assert.Contains("A knock at seat 3 port: hit the pontoon while landing in the dark (Kim Heron, 2026-11-20)", said, StringComparison.Ordinal);
+    }
+
+    /// <summary>A crew's link is no member: on paper nobody's id stands in its place.</summary>
+    [Theory]
+    [InlineData("en", "(a crew over its link, 2026-11-20)")]
+    [InlineData("de", "(eine Mannschaft über ihren Link; 20.11.2026)")]
+    public void What_a_crew_told_over_its_link_says_so(string tag, string expected)
+    {
+        ExampleClub club = ExampleClub.Shed();
+        club.On(CrewTold.Device, "l-eight", new Reported(club.Key("Nuthatch"), ReportKind.WashesOut, 2, Side.Port));
+        using var pdf = new Poppler(RigSheetPrint.Of(club.Club, club.Boats("Nuthatch"), ExampleClub.Imprint(Language.Of(tag))));
+        string said = pdf.Said();
+
+        Assert.Contains(expected, said, StringComparison.Ordinal);
+        Assert.DoesNotContain("l-eight", said, StringComparison.Ordinal);
     }
 
     [Fact]

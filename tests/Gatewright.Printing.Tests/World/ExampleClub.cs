@@ -49,7 +49,10 @@ internal sealed class ExampleClub
     public ExampleClub With(params Fact[] facts) => By("kim", facts);
 
     /// <summary>The same with facts more that a member has told.</summary>
-    public ExampleClub By(string member, params Fact[] facts)
+    public ExampleClub By(string member, params Fact[] facts) => On("test", member, facts);
+
+    /// <summary>The same with facts more that were recorded on a device.</summary>
+    public ExampleClub On(string device, string member, params Fact[] facts)
     {
         foreach (Fact fact in facts)
         {
@@ -57,7 +60,7 @@ internal sealed class ExampleClub
             (string kind, int version, byte[] body) = FactKinds.Write(fact);
             Club = Club.With(Recorded.Of(new Entry
             {
-                Id = Guid.CreateVersion7(Now), Club = Club.Name, Member = member, Device = "test", Time = time, Kind = kind, Version = version, Body = body,
+                Id = Guid.CreateVersion7(Now), Club = Club.Name, Member = member, Device = device, Time = time, Kind = kind, Version = version, Body = body,
             }));
         }
 

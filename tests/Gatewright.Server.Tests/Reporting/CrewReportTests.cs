@@ -34,7 +34,22 @@ public sealed class CrewReportTests(Stores stores)
         Assert.NotNull(told.QuerySelector("[role=status]"));
         Recorded entry = (await ToldAsync(server))[^1];
         Assert.Equal(new Reported("boat-1", ReportKind.CrabEarly, 3, Side.Starboard, "dived twice"), entry.Fact);
-        Assert.Equal((link, "server"), (entry.Entry.Member, entry.Entry.Device));
+        Assert.Equal((link, CrewTold.Device), (entry.Entry.Member, entry.Entry.Device));
+    }
+
+    /// <summary>A coach tells on the same page and comes over no link.</summary>
+    [Fact]
+    public async Task What_a_member_tells_there_is_no_crew_s()
+    {
+        await using RunningServer server = await StartAsync();
+        Visitor coach = await server.MemberAsync(Club, "m-coach", Role.Coach);
+
+        await FollowedAsync(coach, await Page.SendFormAsync(
+            coach, Theirs, "report", ("Form.What", "CrabEarly"), ("Form.Where", "3 starboard"), ("Form.Text", "")));
+
+        Recorded entry = (await ToldAsync(server))[^1];
+        Assert.Equal("m-coach", entry.Entry.Member);
+        Assert.False(CrewTold.Is(entry.Entry));
     }
 
     [Fact]
