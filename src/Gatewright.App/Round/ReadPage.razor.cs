@@ -21,7 +21,7 @@ public sealed partial class ReadPage
     /// <summary>So long nobody has tapped when the whole check begins: in the browser it holds up what is tapped meanwhile.</summary>
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(1200);
     private static readonly TimeSpan BeforeRehearsal = TimeSpan.FromMilliseconds(250);
-    private static readonly TimeSpan Painted = TimeSpan.FromMilliseconds(30);
+    private static readonly TimeSpan Painted = TimeSpan.FromMilliseconds(100);
     private static readonly TimeSpan BeforeReady = TimeSpan.FromMilliseconds(60);
 
     /// <summary>So long after a reading the plan is drawn with it: by then the verdict under it has been painted, which somebody waits for.</summary>

@@ -4,8 +4,8 @@ using Gatewright.Journal.Standing;
 namespace Gatewright.App.Round;
 
 /// <summary>
-/// The whole check of a boat that is being read, with what is expected where nobody read: made once there is a moment's rest,
-/// since in the browser it holds up what is tapped meanwhile.
+/// The whole check of a boat that is being read, with what is expected where nobody read: made once it has been read or nobody
+/// taps any more, since in the browser it holds up what is tapped meanwhile.
 /// </summary>
 /// <param name="inHand">The club.</param>
 /// <param name="changed">It is made: the page is drawn anew.</param>
@@ -28,6 +28,7 @@ internal sealed class RestingCheck(ClubInHand inHand, Action changed)
     private async Task CheckAsync(string boat, int mine, TimeSpan wait)
     {
         await Task.Delay(wait);
+        await inHand.Breath.TakeAsync();
         if (mine != _asked || !inHand.IsOpen)
         {
             return;
