@@ -35,6 +35,21 @@
 
   // What of a page stands under its places: the boats, of a shed.
   const contentOf = page => [...page.querySelector('#content')?.childNodes ?? []];
+  const pageOf = html => {
+    const page = document.createElement('template');
+    page.innerHTML = html;
+    return page.content;
+  };
+
+  // The boats that stand on the screen before anybody scrolls, and somewhat more: the others of a large club are a tenth of a
+  // slow phone's start, and come once the program has its first screen.
+  const firstOf = app => {
+    const isFar = [...app.querySelectorAll('.boat')].map(boat => boat.getBoundingClientRect().top + scrollY > 1.5 * innerHeight);
+    const first = app.cloneNode(true);
+    first.querySelectorAll('.boat').forEach((boat, i) => isFar[i] && boat.remove());
+    first.querySelectorAll('.rack').forEach(rack => rack.querySelector('.boat') ?? rack.remove());
+    return first.innerHTML;
+  };
   let seen = null;
 
   const base = new URL(document.baseURI).pathname;
@@ -43,7 +58,7 @@
     language,
     // In the whole place of the program, before it is there.
     showLastSeen() {
-      const shed = location.pathname === base ? kept('last-shed') : null;
+      const shed = location.pathname === base ? kept('last-shed-first') ?? kept('last-shed') : null;
       if (shed) {
         // Written by this program alone, from text that the framework had made harmless.
         const app = document.getElementById('app');
@@ -59,16 +74,17 @@
       const shed = location.pathname === base ? kept('last-shed') : null;
       if (place && shed) {
         // What stood there until now was put away by the framework, whole: it is put back, not made once more.
-        if (!seen) {
-          const page = document.createElement('template');
-          page.innerHTML = shed;
-          seen = contentOf(page.content);
-        }
-
+        const fill = content => {
+          place.replaceChildren(...content);
+          place.querySelector('h1')?.remove();
+        };
         place.inert = true;
         asLastSeen(place);
-        place.replaceChildren(...seen);
-        place.querySelector('h1')?.remove();
+        if (seen) {
+          fill(seen);
+        }
+
+        gatewright.painted().then(() => place.isConnected && fill(contentOf(pageOf(shed))));
       }
     },
     // Told when what was drawn is on the screen, and whoever touches it at once has been answered: a page that nobody sees is
@@ -83,7 +99,9 @@
       seen = null;
       if (location.pathname === base) {
         try {
-          localStorage.setItem('gatewright.last-shed', document.getElementById('app').innerHTML);
+          const app = document.getElementById('app');
+          localStorage.setItem('gatewright.last-shed', app.innerHTML);
+          localStorage.setItem('gatewright.last-shed-first', firstOf(app));
           const now = Date.now();
           localStorage.setItem('gatewright.last-shed-at', now);
           localStorage.setItem('gatewright.last-shed-when', language + '|' + written(now));

@@ -58,14 +58,19 @@ public sealed class InstalledTests(Chromium chromium, DemoSite demo) : IClassFix
     {
         await using Device phone = await Device.StartAsync(demo.Site.Address, chromium);
         await phone.WalkInAsync();
-        await phone.Page.UntilAsync("localStorage.getItem('gatewright.last-shed')?.includes('Nuthatch') === true");
+        string[] boats = await KeptShedAsync(phone.Page);
 
         // The runtime never comes: what is on the screen then is what was kept.
         await phone.NewPageAsync();
         await phone.Page.AddInitScriptAsync("for (const n of ['compile', 'compileStreaming', 'instantiate', 'instantiateStreaming']) { WebAssembly[n] = () => new Promise(() => { }); }");
         await phone.Page.GotoAsync("/app/");
 
-        await Assertions.Expect(phone.Page.GetByText("Nuthatch")).ToBeVisibleAsync();
+        // Those that a screen has room for, and somewhat more.
+        ILocator shown = phone.Page.Locator(".boat .name");
+        await Assertions.Expect(shown.First).ToHaveTextAsync(boats[0]);
+        string[] first = [.. await shown.AllInnerTextsAsync()];
+        Assert.Equal(boats[..first.Length], first);
+        Assert.InRange(first.Length, 8, boats.Length - 5);
         Assert.True(await phone.Page.EvaluateAsync<bool>("document.getElementById('app').inert"));
         Assert.Matches(@"^As last seen \S.*\d:\d\d", await phone.Page.EvaluateAsync<string>("document.getElementById('app').dataset.last"));
         await Assertions.Expect(phone.Page.Locator(".boat .about").First).ToBeVisibleAsync();
@@ -74,8 +79,33 @@ public sealed class InstalledTests(Chromium chromium, DemoSite demo) : IClassFix
         await phone.Page.EvaluateAsync("() => gatewright.outdateShed()");
         await phone.Page.ReloadAsync();
 
-        await Assertions.Expect(phone.Page.GetByText("Nuthatch")).ToBeVisibleAsync();
+        await Assertions.Expect(shown.First).ToHaveTextAsync(boats[0]);
         await Assertions.Expect(phone.Page.Locator(".boat .about").First).ToBeHiddenAsync();
         await Assertions.Expect(phone.Page.Locator(".boat svg").First).ToBeHiddenAsync();
+    }
+
+    [Fact]
+    public async Task All_boats_as_last_seen_stand_there_while_a_large_club_is_being_opened()
+    {
+        await using Device phone = await Device.StartAsync(demo.Site.Address, chromium);
+        await phone.WalkInAsync();
+        string[] boats = await KeptShedAsync(phone.Page);
+
+        // The journal never comes from the disk.
+        await phone.NewPageAsync();
+        await phone.Page.AddInitScriptAsync("const all = IDBObjectStore.prototype.getAll; IDBObjectStore.prototype.getAll = function (...of) { return this.name === 'blocks' ? {} : all.apply(this, of); };");
+        await phone.Page.GotoAsync("/app/");
+
+        await Assertions.Expect(phone.Page.Locator(".last-seen .boat")).ToHaveCountAsync(boats.Length);
+        Assert.Equal(boats, await phone.Page.Locator(".last-seen .boat .name").AllInnerTextsAsync());
+        Assert.True(await phone.Page.EvaluateAsync<bool>("document.querySelector('.last-seen').inert"));
+        Assert.False(await phone.Page.EvaluateAsync<bool>("document.getElementById('app').inert"));
+    }
+
+    /// <summary>The boats' names, in order, once the shed is kept.</summary>
+    private static async Task<string[]> KeptShedAsync(IPage page)
+    {
+        await page.UntilAsync("localStorage.getItem('gatewright.last-shed')?.includes('Nuthatch') === true && localStorage.getItem('gatewright.last-shed-first') !== null");
+        return [.. await page.Locator(".boat .name").AllInnerTextsAsync()];
     }
 }
