@@ -80,6 +80,18 @@ public sealed class HoldsInEitherLanguageTests
         Assert.StartsWith("Platz 1 Steuerbord zeigt im Mittelzug 0,0° ± ", hold.In(Language.German), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task A_boat_is_held_for_the_gate_that_keeps_it_ashore_not_for_another_that_only_wants_mending()
+    {
+        await using ClubOfTwo club = await ReadAsync(8, new ReadingTaken("l", "teal", ReadItem.Gate, 2, Side.Port, 2.2m, Station.Abeam));
+        IRenderedComponent<ReadPage> page = await StoryAsync(club);
+
+        await page.PressAsync("#hold");
+
+        Held hold = (Held)Assert.Single(new BoatView(club.InHand.Club, "teal").Holds).Fact;
+        Assert.StartsWith("Seat 2 port reads 2.2° ± ", hold.In(Language.English), StringComparison.Ordinal);
+    }
+
     /// <summary>A pair with bow's gate read in a round, and what else is on record.</summary>
     private static async Task<ClubOfTwo> ReadAsync(decimal value, params Fact[] further)
     {
@@ -100,8 +112,13 @@ public sealed class HoldsInEitherLanguageTests
     private static async Task<IRenderedComponent<ReadPage>> StoryAsync(ClubOfTwo club)
     {
         IRenderedComponent<ReadPage> page = club.Page.Render<ReadPage>(p => p.Add(r => r.Round, "round").Add(r => r.Boat, "teal"));
-        await page.PressAsync("#more");
-        await page.PressAsync("#to-story");
+        if (club.InHand.Club.All().Count(r => r.Fact is ReadingTaken) < 2)
+        {
+            // Where both gates are read the story comes by itself.
+            await page.PressAsync("#more");
+            await page.PressAsync("#to-story");
+        }
+
         page.WaitForElement("#ashore", Patience);
         return page;
     }
