@@ -26,9 +26,9 @@ export function setGround(ground) {
   }
 }
 
-// The shed as it was last seen is in the old language, or of a club that is no longer open.
+// The shed as it was last seen is in the old language, or of a club that is no longer open: nothing of it stays.
 export function forgetShed() {
-  localStorage.removeItem('gatewright.last-shed');
+  Object.keys(localStorage).filter(name => name.startsWith('gatewright.last-shed')).forEach(name => localStorage.removeItem(name));
 }
 
 export function saveText(name, text) {

@@ -82,6 +82,13 @@ public sealed class InstalledTests(Chromium chromium, DemoSite demo) : IClassFix
         await Assertions.Expect(shown.First).ToHaveTextAsync(boats[0]);
         await Assertions.Expect(phone.Page.Locator(".boat .about").First).ToBeHiddenAsync();
         await Assertions.Expect(phone.Page.Locator(".boat svg").First).ToBeHiddenAsync();
+
+        // As when the club is let go of: whoever starts the program then sees no boat of it.
+        await phone.Page.EvaluateAsync("import('/app/device.js').then(device => device.forgetShed())");
+        await phone.Page.ReloadAsync();
+
+        await Assertions.Expect(phone.Page.Locator("#app .starting")).ToBeVisibleAsync();
+        await Assertions.Expect(phone.Page.Locator(".boat")).ToHaveCountAsync(0);
     }
 
     [Fact]
