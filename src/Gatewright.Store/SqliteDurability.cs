@@ -1,4 +1,6 @@
 using System.Data.Common;
+using System.Globalization;
+using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore.Diagnostics;
 
 namespace Gatewright.Store;
@@ -12,18 +14,26 @@ internal sealed class SqliteDurability : DbConnectionInterceptor
 
     public override void ConnectionOpened(DbConnection connection, ConnectionEndEventData eventData)
     {
-        using DbCommand command = connection.CreateCommand();
-        command.CommandText = Pragmas;
+        using DbCommand command = Pragmas(connection);
         command.ExecuteNonQuery();
     }
 
     public override async Task ConnectionOpenedAsync(
         DbConnection connection, ConnectionEndEventData eventData, CancellationToken cancellationToken = default)
     {
-        await using DbCommand command = connection.CreateCommand();
-        command.CommandText = Pragmas;
+        await using DbCommand command = Pragmas(connection);
         await command.ExecuteNonQueryAsync(cancellationToken).ConfigureAwait(false);
     }
 
-    private const string Pragmas = "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA busy_timeout = 30000;";
+    private static DbCommand Pragmas(DbConnection connection)
+    {
+        DbCommand command = connection.CreateCommand();
+        command.CommandText = string.Create(
+            CultureInfo.InvariantCulture,
+            $"PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA busy_timeout = {WaitOf(connection).TotalMilliseconds:0};");
+        return command;
+    }
+
+    /// <summary>How long somebody waits who finds the store held: the place says it. The driver's own waiting ends only between two tries of the engine's.</summary>
+    private static TimeSpan WaitOf(DbConnection connection) => TimeSpan.FromSeconds(((SqliteConnection)connection).DefaultTimeout);
 }

@@ -25,7 +25,7 @@ public sealed partial class GermanTests(Chromium chromium, DemoSite demo) : ICla
         await page.Locator(".gw-place").First.ClickAsync();
         await page.HeadedAsync("1 ");
         await LookAsync("gate");
-        await page.GotoAsync("/app/job/new?boat=nuthatch&seat=2&side=starboard");
+        await page.ShowAsync("job/new?boat=nuthatch&seat=2&side=starboard");
         await page.Locator("#plan").WaitForAsync();
         await LookAsync("job-new");
         await page.Locator("#plan").ClickAsync();
@@ -33,12 +33,11 @@ public sealed partial class GermanTests(Chromium chromium, DemoSite demo) : ICla
         await LookAsync("job");
         foreach (string place in (string[])["jobs", "report", "more", "round", "boats", "racks", "stores", "gauges", "standards", "people", "sharing", "settings", "explain"])
         {
-            await page.GotoAsync("/app/" + place);
-            await page.GetByRole(AriaRole.Heading, new() { Level = 1 }).WaitForAsync();
+            await page.ShowAsync(place);
             await LookAsync(place);
         }
 
-        await page.GotoAsync("/app/round?boat=snipe");
+        await page.ShowAsync("round?boat=snipe");
         await page.Locator("#pad").WaitForAsync();
         Assert.Equal("3,5", await page.Locator("#pad [data-value='3.5']").InnerTextAsync());
         string before = await page.NowAsync();

@@ -48,4 +48,11 @@ internal static class Waiting
         await page.Locator(".places").GetByRole(AriaRole.Link, new() { Name = name, Exact = true }).ClickAsync();
         await page.HeadedAsync(name == "Shed" ? "The demo shed" : name);
     }
+
+    /// <summary>Shows a screen by its address without starting the program anew, and waits for a first heading that is its own.</summary>
+    public static async Task ShowAsync(this IPage page, string address)
+    {
+        await page.EvaluateAsync("address => { document.querySelector('#app h1').dataset.before = ''; Blazor.navigateTo(address); }", address);
+        await page.Locator("#app h1:not([data-before])").WaitForAsync();
+    }
 }
