@@ -16,13 +16,18 @@ internal static class Taps
     // What takes longer is no slow answer but none.
     private const float LongestAnswer = 30_000;
 
-    /// <summary>Begins a round and taps.</summary>
-    /// <returns>Milliseconds from the finger's event to the painted verdict, of each tap, in order of size.</returns>
+    // So long somebody looks for the boats that they are going to read, at the least.
+    private static readonly TimeSpan Choosing = TimeSpan.FromSeconds(2);
+
+    /// <summary>Looks at the boats that may be read, begins with one, and taps.</summary>
+    /// <returns>Milliseconds from when the finger left to the painted verdict, of each tap, in order of size.</returns>
     public static async Task<IReadOnlyList<double>> OfAsync(Phone phone, int atLeast)
     {
         var chance = new Random(5);
         IPage page = phone.Page;
-        await page.EvaluateAsync("() => { measured.taps = []; }");
+        await page.EvaluateAsync("() => { measured.taps = []; Blazor.navigateTo('round'); }");
+        await page.Locator("#begin").WaitForAsync();
+        await Task.Delay(Choosing);
         for (int boat = 7, taps = 0; taps < atLeast; boat++)
         {
             await page.EvaluateAsync($"() => Blazor.navigateTo('round?boat=boat-{boat}')");

@@ -20,7 +20,7 @@ public sealed partial class ReadPage
 {
     /// <summary>So long nobody has tapped when the whole check begins: in the browser it holds up what is tapped meanwhile.</summary>
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(1200);
-    private static readonly TimeSpan BeforeRehearsal = TimeSpan.FromMilliseconds(250);
+    private static readonly TimeSpan BeforeRehearsal = TimeSpan.FromMilliseconds(100);
     private static readonly TimeSpan Painted = TimeSpan.FromMilliseconds(100);
     private static readonly TimeSpan BeforeReady = TimeSpan.FromMilliseconds(60);
 

@@ -100,12 +100,19 @@ public sealed class ReadingDesk
         Recorded? slip = ToTakeBack(value);
         IReadOnlyList<Fact> reading = Walk.Reading(value, Laying, NewKey(), Gauge);
         _station = step.Station ?? _station;
+        BoatWalk? walked = null;
         IReadOnlyList<Guid> ids = await _inHand.RecordAsync(
             slip is null ? [.. reading] : [.. reading, new Retracted(slip.Entry.Id)],
-            next => _foreseen = Seen.In(next, _station));
+            next =>
+            {
+                _foreseen = Seen.In(next, _station);
+                walked = Walk.Recorded(_foreseen.Boat);
+            });
         _beside.Clear();
         Look();
-        Walk = Walk.Recorded(Walk.Boat);
+
+        // What another device sent meanwhile makes the boat another than was foreseen.
+        Walk = walked is not null && ReferenceEquals(walked.Boat, Seen.Boat) ? walked : Walk.Recorded(Walk.Boat);
         decimal? before = Walk.Boat.ValueBeforeLast(step);
         (Told, TakenBack) = (new(step, value, before, ids[reading.Count - 1], (slip?.Fact as ReadingTaken)?.Value), null);
     }
