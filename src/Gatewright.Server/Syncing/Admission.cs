@@ -50,6 +50,11 @@ internal sealed class Admission(ClubAccess access, Club club, DateTimeOffset now
             problems = [.. problems, $"\"n\" is {entry.Time.Counter}: at most {HighestCounter} is taken"];
         }
 
+        if (ServerEntries.IsOwn(entry.Device))
+        {
+            problems = [.. problems, $"\"device\" is \"{entry.Device}\": that is the server itself; give the device a name of its own"];
+        }
+
         if (problems.Count > 0)
         {
             return (RefusalCode.Malformed, problems);

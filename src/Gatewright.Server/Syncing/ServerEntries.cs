@@ -12,6 +12,9 @@ internal sealed class ServerEntries(JournalStore store, OpenClubs clubs, ClubNew
 {
     private const string Device = "server";
 
+    /// <summary>Whether a device's name is one of the server's own: what is recorded under it is known for that, so nobody else sends it.</summary>
+    public static bool IsOwn(string device) => device is Device or CrewTold.Device;
+
     /// <summary>Appends facts of whoever asks, later than everything the club has: what a crew tells is known by its device.</summary>
     public Task AppendAsync(ClubAccess access, IReadOnlyList<Fact> facts, CancellationToken cancellation) =>
         AppendAsync(access.Club, access.Member, access.Role == Role.Crew ? CrewTold.Device : Device, facts, cancellation);

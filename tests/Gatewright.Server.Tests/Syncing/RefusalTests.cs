@@ -43,6 +43,8 @@ public sealed class RefusalTests(Stores stores)
             Bad(Written.By(Coach, Club, new Retracted(Guid.CreateVersion7())), RefusalCode.NotYet, "send that first"),
             Bad(Written.By(Coach, Club, new Held("boat-1", "later"), DateTimeOffset.UtcNow.AddMinutes(7)), RefusalCode.ClockAhead, "clock"),
             Bad(Counting(int.MaxValue), RefusalCode.Malformed, "\"n\""),
+            Bad(Of("crew-link"), RefusalCode.Malformed, "\"device\""),
+            Bad(Of("server"), RefusalCode.Malformed, "\"device\""),
             Bad(Other(known), RefusalCode.Conflict, $"{known.Id}"),
             Bad(Other(own), RefusalCode.Conflict, $"{own.Id}"),
             Good(Written.By(Coach, Club, new Retracted(own.Id, "wrong boat"))),
@@ -137,6 +139,12 @@ public sealed class RefusalTests(Stores stores)
     private static (byte[], Guid?, string?, string?) Good(Entry entry) => (EntryJson.ToLine(entry), entry.Id, null, null);
 
     private static Entry Other(Entry entry) => Like(entry, Written.Hold(entry.Member, Club, "quite another"), entry.Time);
+
+    private static Entry Of(string device)
+    {
+        Entry hold = Written.Hold(Coach, Club);
+        return new() { Id = hold.Id, Club = hold.Club, Member = hold.Member, Device = device, Time = hold.Time, Kind = hold.Kind, Version = hold.Version, Body = hold.Body };
+    }
 
     private static Entry Counting(int counter)
     {
