@@ -31,11 +31,14 @@ public sealed record JobRecheck(IReadOnlyList<RecheckedStation> Stations, Rechec
     private RecheckOutcome? Said => Judged?.Outcome
         ?? (IsRead ? Stations.All(s => s.IsInside != false) ? RecheckOutcome.Mended : RecheckOutcome.Otherwise : null);
 
-    /// <summary>The cause that closing the job finds, unless somebody says otherwise: the one it was planned for, if it is mended.</summary>
-    public static Cause? Found(JobPlanned plan, RecheckOutcome? outcome)
+    /// <summary>
+    /// The cause that closing the job finds, unless somebody says otherwise: the one it was planned for, if it is mended. A gate that
+    /// reads as the work should leave it is proof of no cause where nobody is known to have done any.
+    /// </summary>
+    public static Cause? Found(JobView job, RecheckOutcome? outcome)
     {
-        ArgumentNullException.ThrowIfNull(plan);
-        return outcome == RecheckOutcome.Mended ? plan.Cause : null;
+        ArgumentNullException.ThrowIfNull(job);
+        return outcome == RecheckOutcome.Mended && job.IsBegun ? job.Plan.Cause : null;
     }
 
     /// <summary>The readings of a job, station by station, corrected; nothing is judged, which takes longer.</summary>

@@ -39,6 +39,9 @@ public sealed class JobView : IWork
     /// <summary>The steps done, from 0.</summary>
     public IReadOnlySet<int> StepsDone => _records.Select(r => r.Fact).OfType<StepDone>().Select(s => s.Step).ToHashSet();
 
+    /// <summary>Whether somebody is known to have begun it: a step is marked as done, or it has none.</summary>
+    public bool IsBegun => Plan.Steps.Count == 0 || StepsDone.Count > 0;
+
     /// <summary>Whether it was finished.</summary>
     public bool IsDone => Done is not null;
 

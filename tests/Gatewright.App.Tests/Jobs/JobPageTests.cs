@@ -1,8 +1,10 @@
+using System.Globalization;
 using Bunit;
 using Gatewright.App.Jobs;
 using Gatewright.App.Tests.World;
 using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
+using Gatewright.Core.Measuring;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Jobs;
 
@@ -11,12 +13,16 @@ namespace Gatewright.App.Tests.Jobs;
 /// <summary>On a job one undoes what one did oneself; what another did, a keeper does.</summary>
 public class JobPageTests
 {
+    public JobPageTests() => CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo("en");
+
     private static readonly Fact[] Planned =
     [
         new ThingSet(Things.Boat, "teal", new Dictionary<string, string?> { ["name"] = "Teal", ["class"] = "2-" }),
         new StockCounted("insert", 4, 3),
         new JobPlanned("j", "teal", Cause.GatePitch, "insert-swap", ["Fit the insert", "Look at it"], [new("insert", 4, 1)], [], 1, Side.Starboard),
     ];
+
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
 
     [Theory]
     [InlineData("helper", false)]
@@ -86,6 +92,27 @@ public class JobPageTests
 
         Assert.Equal([Cause.GatePitch, Cause.PinAft], ClubJobs.Of(club.InHand.Club).Find("j")!.Found);
         page.WaitForAssertion(() => Assert.Contains(" + ", page.Find("#closed").TextContent, StringComparison.Ordinal));
+    }
+
+    /// <summary>A gate that reads as the work should leave it proves nothing of work that nobody is known to have done.</summary>
+    [Theory]
+    [InlineData(false, "no step is marked as done")]
+    [InlineData(true, "did what it was to do")]
+    public async Task What_reads_as_expected_is_laid_to_work_that_was_begun(bool isBegun, string says)
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.RecordElsewhereAsync([
+            Planned[0],
+            new JobPlanned("j", "teal", Cause.GatePitch, "insert-swap", ["Fit the insert"], [], [new(Station.Abeam, 4, 3, 5)], 1, Side.Starboard),
+            .. isBegun ? [new StepDone("j", 0)] : Array.Empty<Fact>(),
+            new BoatLaid("again", "teal", Lie.Upright, LevelBasis.Read, 0, 0),
+            new ReadingTaken("again", "teal", ReadItem.Gate, 1, Side.Starboard, 4, Station.Abeam, Job: "j"),
+        ]);
+
+        IRenderedComponent<JobPage> page = Page(club);
+
+        page.WaitForAssertion(() => Assert.Contains(says, page.Find("#proof ~ p:not([role])").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Equal(isBegun ? ["gate-pitch"] : [], page.FindAll("input[name=found][checked]").Select(i => i.GetAttribute("value")));
     }
 
     private static IRenderedComponent<JobPage> Page(ClubOfTwo club)

@@ -62,7 +62,10 @@ public sealed class JobStoryTests
         JobRecheck proof = Rechecked(club);
         Assert.Equal(RecheckOutcome.Mended, proof.Judged?.Outcome);
         Assert.All(proof.Stations, s => Assert.True(s.IsInside, $"{s.Expected.Station}"));
-        Assert.Equal(Cause.GatePitch, JobRecheck.Found(Job(club).Plan, proof.Outcome));
+        Assert.Null(JobRecheck.Found(Job(club), proof.Outcome));
+
+        club.Tell(new StepDone("j1", 0));
+        Assert.Equal(Cause.GatePitch, JobRecheck.Found(Job(club), proof.Outcome));
     }
 
     [Fact]
@@ -78,7 +81,7 @@ public sealed class JobStoryTests
 
         Assert.True(proof.IsPartlyRead);
         Assert.Null(proof.Outcome);
-        Assert.Null(JobRecheck.Found(Job(club).Plan, proof.Outcome));
+        Assert.Null(JobRecheck.Found(Job(club), proof.Outcome));
     }
 
     [Theory]
@@ -94,7 +97,7 @@ public sealed class JobStoryTests
         JobRecheck proof = Rechecked(club);
 
         Assert.Equal(expected, proof.Judged?.Outcome);
-        Assert.Null(JobRecheck.Found(Job(club).Plan, proof.Outcome));
+        Assert.Null(JobRecheck.Found(Job(club), proof.Outcome));
     }
 
     [Fact]
