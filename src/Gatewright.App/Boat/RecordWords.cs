@@ -50,7 +50,7 @@ public sealed class RecordWords(Texts<BoatTexts> texts, ClubInHand inHand, Membe
             JobDone => texts["DidEnd"],
             JobDropped dropped => dropped.Reason is { } why ? texts["DidDropWhy", why] : texts["DidDrop"],
             GateMended mended => texts["DidMendGate", Said.Words.Names.Gate(new GatePlace(mended.Seat, mended.Side))],
-            Noted note => texts["DidNote", note.Text],
+            Noted note => texts["DidNote", Damage.In(note, Said.Words)],
             PhotoTaken => texts["DidPhoto"],
             RackLevelRead level => texts["DidLevel", level.Rack, Figures.Degrees(level.BowHigh), Figures.Degrees(level.PortLow)],
             GaugeReversed reversed => texts["DidReverse", reversed.Gauge],
@@ -87,7 +87,7 @@ public sealed class RecordWords(Texts<BoatTexts> texts, ClubInHand inHand, Membe
         return told.Fact switch
         {
             Reported report => Briefly(report),
-            Noted note => Damage.Briefly(BoatRemarks.GateOf(new(note.Thing, note.Key)), Said.Words),
+            Noted note => Damage.Briefly(note, Said.Words),
             _ => string.Empty,
         };
     }

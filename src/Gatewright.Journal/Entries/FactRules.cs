@@ -204,6 +204,11 @@ internal static class FactRules
     {
         Keys(book, ("thing", note.Thing), ("key", note.Key));
         book.Text("text", note.Text, EntryRules.LongestText);
+        if (note.Damage is { } damage)
+        {
+            book.Gate(damage.Seat, damage.Side);
+            book.Text("damage.text", damage.Text, EntryRules.LongestText);
+        }
     }
 
     private static void Check(PhotoTaken photo, RuleBook book)

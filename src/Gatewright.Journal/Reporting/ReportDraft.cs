@@ -1,3 +1,4 @@
+using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Journal.Facts;
 using Gatewright.Words;
@@ -54,11 +55,10 @@ public sealed record ReportDraft(
 
         string? text = string.IsNullOrWhiteSpace(Text) ? null : Text.Trim();
         string Words(Wording language) => Told(what, where, text, language);
-        Fact fact = what.Kind() is { } kind
-            ? new Reported(boat, kind, (where as ReportPlace.AtGate)?.Gate.Seat, where.Side, text)
-            : notesGates && where is ReportPlace.AtGate { Gate: var gate }
-                ? new Noted(Things.Gate, Things.GateKey(boat, gate), Words(say))
-                : new Noted(Things.Boat, boat, Words(say));
+        GatePlace? gate = (where as ReportPlace.AtGate)?.Gate;
+        Fact fact = what.Kind() is { } kind ? new Reported(boat, kind, gate?.Seat, where.Side, text)
+            : notesGates && gate is { } at ? Damage.Note(Things.Gate, Things.GateKey(boat, at), at, text, say)
+            : Damage.Note(Things.Boat, boat, gate, text, say);
         return HoldsAshore ? [fact, Held.Of(boat, say, Words)] : [fact];
     }
 

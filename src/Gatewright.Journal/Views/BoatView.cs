@@ -63,15 +63,13 @@ public sealed class BoatView
     /// <summary>All that is no reading, and of many years much less: what is asked of it at each tap does not go through the readings.</summary>
     internal IReadOnlyList<Recorded> Others => _others;
 
-    /// <summary>The notes on it and on its gates, each with its gate; none on gates while its class is not known.</summary>
-    internal IEnumerable<(Recorded Note, GatePlace? Gate)> Notes => _others
+    /// <summary>The notes on it and on its gates; none on gates while its class is not known.</summary>
+    internal IEnumerable<Recorded> Notes => _others
         .Where(r => r.As<Noted>() is not null)
-        .Select(r => (r, (GatePlace?)null))
         .Concat(Enumerable.Range(1, Class?.Seats ?? 0)
             .SelectMany(seat => Enum.GetValues<Side>().Select(side => new GatePlace(seat, side)))
             .SelectMany(gate => _club.About(new(Things.Gate, Things.GateKey(Key, gate)))
-                .Where(r => r.As<Noted>() is not null)
-                .Select(r => (r, (GatePlace?)gate))));
+                .Where(r => r.As<Noted>() is not null)));
 
     /// <summary>The retractions that hold, of whatever in the club, oldest first.</summary>
     internal IEnumerable<(Recorded Retraction, Recorded Back)> TakenBack => _club.About(Subject.Journal)

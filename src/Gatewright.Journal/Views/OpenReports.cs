@@ -17,7 +17,7 @@ public static class OpenReports
     {
         ArgumentNullException.ThrowIfNull(boat);
         List<Recorded> told = [.. boat.Others.Where(r => r.Fact is Reported)];
-        List<(Recorded Note, GatePlace? Gate)> damage = [.. boat.Notes.Where(n => Damage.Is((Noted)n.Note.Fact))];
+        List<Recorded> damage = [.. boat.Notes.Where(n => Damage.Is((Noted)n.Fact))];
         if (told.Count == 0 && damage.Count == 0)
         {
             return [];
@@ -27,7 +27,7 @@ public static class OpenReports
         var changes = new GateChanges(boat);
         return [.. told
             .Where(t => !changes.IsMended(t) && !boat.Readings.Any(r => IsOfItsGate(r, t) && days.Compare(r, t) > 0))
-            .Concat(damage.Where(d => !SeesTo(boat, d.Gate).Any(r => days.Compare(r, d.Note) > 0)).Select(d => d.Note))
+            .Concat(damage.Where(d => !SeesTo(boat, Damage.GateOf((Noted)d.Fact)).Any(r => days.Compare(r, d) > 0)))
             .OrderByDescending(t => t, days)
             .Select(t => new Incident(t, days.Of(t), true))];
     }

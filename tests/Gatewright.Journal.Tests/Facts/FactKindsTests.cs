@@ -27,6 +27,7 @@ public sealed class FactKindsTests
         { "report", 1, """{"boat":"heron","kind":"crab-at-finish","seat":3,"side":"port","text":"blade stuck"}""" },
         { "hold", 1, """{"boat":"heron","reason":"knocked"}""" },
         { "hold", 1, """{"boat":"heron","reason":"Damage","reasons":{"de":"Schaden"}}""" },
+        { "note", 1, """{"thing":"boat","key":"heron","text":"Damage, seat 3 port: a crack","damage":{"seat":3,"side":"port","text":"a crack"}}""" },
         { "release", 1, """{"boat":"heron","reason":"mended and read again"}""" },
         { "job-planned", 1, """{"job":"j1","boat":"heron","cause":"pin-out","remedy":"plate-washer","steps":["look","do"],"parts":[{"part":"washer","size":2,"count":1}],"expected":[{"station":"catch","value":4.0,"from":3.1,"to":4.9}],"seat":3,"side":"port"}""" },
         { "step-done", 1, """{"job":"j1","step":0}""" },

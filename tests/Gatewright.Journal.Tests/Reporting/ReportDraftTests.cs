@@ -76,13 +76,13 @@ public sealed class ReportDraftTests
         Assert.True(draft.HoldsAshore);
 
         IReadOnlyList<Fact> held = draft.Facts(Wording.English);
-        Assert.Equal(new Noted(Things.Boat, "heron", "Damage: bow ball gone"), held[0]);
+        Assert.Equal(new Noted(Things.Boat, "heron", "Damage: bow ball gone", new(Text: "bow ball gone")), held[0]);
         Assert.Equal("Damage: bow ball gone", Assert.IsType<Held>(held[1]).Reason);
         Assert.Equal(
-            [new Noted(Things.Boat, "heron", "Damage, seat 3 port")],
+            [new Noted(Things.Boat, "heron", "Damage, seat 3 port", new(3, Side.Port))],
             (draft with { Where = Seat3, Text = null, HoldsAshore = false }).Facts(Wording.English));
         Assert.Equal(
-            [new Noted(Things.Gate, "heron/3/port", "Damage, seat 3 port")],
+            [new Noted(Things.Gate, "heron/3/port", "Damage, seat 3 port", new(3, Side.Port))],
             (draft with { Where = Seat3, Text = null, HoldsAshore = false }).Facts(Wording.English, notesGates: true));
     }
 

@@ -67,6 +67,38 @@ public sealed class OpenReportsTests
     }
 
     [Theory]
+    [InlineData("Damage, seat 1 port: cracked")]
+    [InlineData("Schaden, Platz 1 Backbord: cracked")]
+    public void An_older_note_of_damage_is_known_by_its_first_word(string text)
+    {
+        _clubs.Add(new Noted(Things.Gate, Things.GateKey(RoundClubs.Boat, new(1, Side.Port)), text));
+
+        Assert.True(OpenReports.HasDamage(_clubs.View));
+    }
+
+    [Fact]
+    public void Damage_is_told_in_the_language_of_whoever_reads_it()
+    {
+        var told = (Noted)Broken(Wording.German);
+
+        Assert.Equal("Schaden, Platz 1 Backbord: cracked", told.Text);
+        Assert.Equal("Damage, seat 1 port: cracked", Damage.In(told, Wording.English));
+        Assert.Equal("Griff lose", Damage.In(new(Things.Boat, RoundClubs.Boat, "Griff lose"), Wording.English));
+    }
+
+    /// <summary>Crew note on boats alone; the gate is in what they told.</summary>
+    [Fact]
+    public void What_crew_told_of_a_gate_is_seen_to_there()
+    {
+        _clubs.Add(new ReportDraft(RoundClubs.Boat, ReportSubject.Damage, new ReportPlace.AtGate(new(1, Side.Port))).Facts(Wording.English));
+        _clubs.Add(new GateMended(RoundClubs.Boat, 1, Side.Starboard, Next));
+        Assert.True(OpenReports.HasDamage(_clubs.View));
+
+        _clubs.Add(new GateMended(RoundClubs.Boat, 1, Side.Port, Next));
+        Assert.False(OpenReports.HasDamage(_clubs.View));
+    }
+
+    [Theory]
     [InlineData("Damages were looked for: none")]
     [InlineData("No damage")]
     public void Another_note_is_no_damage(string text)

@@ -63,7 +63,7 @@ public sealed class CrewReportTests(Stores stores)
 
         IReadOnlyList<Recorded> told = await ToldAsync(server);
         Assert.Equal(
-            [new Noted(Things.Boat, "boat-1", "Damage: bow ball gone"), new Reported("boat-1", ReportKind.DownToOneSide, null, Side.Port)],
+            [new Noted(Things.Boat, "boat-1", "Damage: bow ball gone", new(Text: "bow ball gone")), new Reported("boat-1", ReportKind.DownToOneSide, null, Side.Port)],
             told.TakeLast(2).Select(r => r.Fact));
     }
 

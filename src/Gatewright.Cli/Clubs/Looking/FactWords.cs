@@ -4,6 +4,7 @@ using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Oars;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
+using Gatewright.Journal.Reporting;
 using Gatewright.Journal.Views;
 using Gatewright.Words;
 
@@ -28,7 +29,7 @@ internal static class FactWords
         JobDone done => $"job {done.Job} done; found: {(done.All.Count == 0 ? "nothing" : string.Join(" and ", done.All.Select(f => f.Code().Replace('-', ' '))))}",
         JobDropped dropped => $"job {dropped.Job} given up{(dropped.Reason is { } reason ? $": {reason}" : string.Empty)}",
         GateMended mended => $"mended{Place(mended.Seat, mended.Side)}",
-        Noted note => $"note: {note.Text}",
+        Noted note => $"note: {Damage.In(note, Wording.English)}",
         PhotoTaken photo => $"photo {photo.Sha256[..Math.Min(8, photo.Sha256.Length)]}",
         MeasureTaken measure => FormattableString.Invariant($"{measure.Measure}{Place(measure.Seat, measure.Side)}: {measure.Value} {measure.Unit}"),
         MeasureSet set => FormattableString.Invariant($"{set.Measure}{Place(set.Seat, set.Side)}: set to {set.Value} {set.Unit}, not measured"),
