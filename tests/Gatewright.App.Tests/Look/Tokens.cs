@@ -15,6 +15,9 @@ internal static partial class Tokens
     /// <summary>At dusk, for whoever chose it against what the device says.</summary>
     public static IReadOnlyDictionary<string, Colour> ChosenDark { get; } = Of(2);
 
+    /// <summary>In daylight, for whoever asks their device for more contrast.</summary>
+    public static IReadOnlyDictionary<string, Colour> Contrasting { get; } = MoreContrast();
+
     /// <summary>A file of the project.</summary>
     public static string Read(string path) => File.ReadAllText(Path(path));
 
@@ -31,8 +34,30 @@ internal static partial class Tokens
     }
 
     private static Dictionary<string, Colour> Of(int which) =>
-        Token().Matches(Block().Matches(Read("src/Gatewright.App/wwwroot/look.css")).Where(b => b.Value.Contains("--touch:", StringComparison.Ordinal)).ElementAt(which).Value)
-            .ToDictionary(m => m.Groups[1].Value, m => Colour.Parse(m.Groups[2].Value));
+        In(Block().Matches(Style).Select(b => b.Value).Where(b => b.Contains("--touch:", StringComparison.Ordinal)).ElementAt(which));
+
+    private static Dictionary<string, Colour> In(string block) =>
+        Token().Matches(block).ToDictionary(m => m.Groups[1].Value, m => Colour.Parse(m.Groups[2].Value));
+
+    /// <summary>What holds then: the rules of a bare root give way to those of the dusk, which name more, and replace those of the day.</summary>
+    private static Dictionary<string, Colour> MoreContrast()
+    {
+        Match rules = Contrast().Match(Style);
+        Assert.Equal(":root", rules.Groups[1].Value.Trim());
+        Assert.True(rules.Index > Style.IndexOf(":root {", StringComparison.Ordinal));
+        var tokens = new Dictionary<string, Colour>(Light);
+        foreach ((string name, Colour colour) in In(rules.Value))
+        {
+            tokens[name] = colour;
+        }
+
+        return tokens;
+    }
+
+    private static string Style => Read("src/Gatewright.App/wwwroot/look.css");
+
+    [GeneratedRegex(@"prefers-contrast: more\) \{([^{]*)\{[^}]*\}")]
+    private static partial Regex Contrast();
 
     [GeneratedRegex(@":root[^{]*\{[^}]*\}")]
     private static partial Regex Block();
