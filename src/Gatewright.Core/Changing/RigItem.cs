@@ -125,9 +125,6 @@ public static class RigItems
     /// <summary>Whether a sculling seat has two.</summary>
     public static bool HasSide(this RigItem item) => item.Measure() is not { } measure || measure.HasSide();
 
-    /// <summary>Whether it goes with the rigger when that goes to another seat. A span is of two riggers: it goes where both go.</summary>
-    public static bool GoesWithRigger(this RigItem item) => item is >= RigItem.Spread and <= RigItem.PitchFinish;
-
     /// <summary>
     /// How near two figures lie that are as good as the same: nearer nobody sets a rig. 0.5 cm of spread, span, height and oars, 1 of
     /// overlap and the stretcher; 0.5° of pitch and leans, 1° of the footplate. Ours, from judgement.

@@ -10,6 +10,7 @@ internal sealed class GateOnWater
     private readonly DriveNodes _nodes;
     private readonly double[] _lifts;
     private readonly double[] _atTarget;
+    // How the lift follows the pitch at a node, in newtons a degree.
     private readonly double[] _perDegree;
 
     public GateOnWater(GateDiagnosis gate, GateState target, SleeveError sleeve, OarLoad load)
@@ -41,9 +42,6 @@ internal sealed class GateOnWater
 
     /// <summary>The same at the gate's target.</summary>
     public double AtTarget(int node) => _atTarget[node];
-
-    /// <summary>How the lift follows the pitch at a node, in newtons a degree.</summary>
-    public double PerDegree(int node) => _perDegree[node];
 
     /// <summary>Newton metres of roll for a newton of lift, with the sign of the side.</summary>
     public double RollLever(int node) => Gate.Side.Sign() * _load.RollLeverMetres(_nodes.Angles[node]);

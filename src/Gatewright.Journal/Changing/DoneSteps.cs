@@ -82,7 +82,7 @@ public static class DoneSteps
 
         if (step is { TurnsSide: true, Side: { } turned })
         {
-            yield return Set(Things.Seat, FormattableString.Invariant($"{boat}/{step.Seat}"), ("side", turned.Word()));
+            yield return Set(Things.Seat, Things.SeatKey(boat, step.Seat), ("side", turned.Word()));
         }
 
         foreach (Side side in step.Refits ? step.Side is { } one ? [one] : new[] { Side.Port, Side.Starboard } : [])

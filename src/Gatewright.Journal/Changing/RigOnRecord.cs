@@ -116,5 +116,5 @@ public static class RigOnRecord
 
     /// <summary>What was set of a gate.</summary>
     internal static ThingView Gate(Club club, string boat, GatePlace gate) =>
-        new(club, Things.Gate, FormattableString.Invariant($"{boat}/{gate.Seat}/{gate.Side.Word()}"));
+        new(club, Things.Gate, Things.GateKey(boat, gate));
 }

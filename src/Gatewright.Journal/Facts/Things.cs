@@ -73,6 +73,9 @@ public static class Things
     /// <summary>The key of a gate: the boat's, a slash, the seat's number, a slash, and the side.</summary>
     public static string GateKey(string boat, GatePlace gate) => FormattableString.Invariant($"{boat}/{gate.Seat}/{gate.Side.Word()}");
 
+    /// <summary>The key of a seat: the boat's, a slash, and the seat's number.</summary>
+    public static string SeatKey(string boat, int seat) => FormattableString.Invariant($"{boat}/{seat}");
+
     private static Dictionary<string, FieldType> Of(params (string Name, FieldType Type)[] fields) =>
         fields.ToDictionary(f => f.Name, f => f.Type);
 }

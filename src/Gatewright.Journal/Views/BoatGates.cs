@@ -33,7 +33,7 @@ public static class BoatGates
     private static Side Usual(int seat, int seats) => (seats - seat) % 2 == 0 ? Side.Port : Side.Starboard;
 
     private static Side? Set(Club club, string boat, int seat) =>
-        new ThingView(club, Things.Seat, FormattableString.Invariant($"{boat}/{seat}"))["side"] switch
+        new ThingView(club, Things.Seat, Things.SeatKey(boat, seat))["side"] switch
         {
             "port" => Side.Port,
             "starboard" => Side.Starboard,

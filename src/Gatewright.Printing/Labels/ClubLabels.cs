@@ -39,7 +39,7 @@ public sealed class ClubLabels(Club club, Imprint imprint, string? address)
     private IEnumerable<Label> Seats(BoatView boat) => BoatGates.Of(club, boat).GroupBy(g => g.Seat).Select(seat =>
     {
         GatePlace gate = seat.First();
-        string key = string.Create(CultureInfo.InvariantCulture, $"{boat.Key}/{gate.Seat}");
+        string key = Things.SeatKey(boat.Key, gate.Seat);
         string page = string.Create(CultureInfo.InvariantCulture, $"boat/{Uri.EscapeDataString(boat.Key)}/gate/{gate.Seat}/{gate.Side.Word()}");
         string side = seat.Count() == 1 ? imprint.Say.Names.Side(gate.Side) : string.Empty;
         return new Label(

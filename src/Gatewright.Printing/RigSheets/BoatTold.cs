@@ -123,7 +123,7 @@ internal sealed class BoatTold(Imprint imprint)
             yield return Lean(diagnosis.LeanOut, "Pin.Out", "Pin.In");
         }
 
-        string key = string.Create(CultureInfo.InvariantCulture, $"{boat.Key}/{gate.Seat}/{gate.Side.Word()}");
+        string key = Things.GateKey(boat.Key, gate);
         if (new ThingView(club, Things.Gate, key)["insert"] is { } insert
             && double.TryParse(insert, CultureInfo.InvariantCulture, out double degrees))
         {

@@ -61,7 +61,7 @@ public class PhotosTests
         PhotoTaken photo = Assert.Single(club.InHand.Club.All().Select(r => r.Fact).OfType<PhotoTaken>());
         Noted note = Assert.Single(club.InHand.Club.All().Select(r => r.Fact).OfType<Noted>());
         Assert.Equal(Things.Gate, photo.Thing);
-        Assert.StartsWith("teal/", photo.Key, StringComparison.Ordinal);
+        Assert.Equal("teal/1/starboard", photo.Key);
         Assert.Equal((photo.Thing, photo.Key), (note.Thing, note.Key));
         Assert.Equal(3, photo.Bytes);
     }

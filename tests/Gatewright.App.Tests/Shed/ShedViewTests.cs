@@ -43,6 +43,7 @@ public class ShedViewTests
         // Judged anew they are counted by what is known of them until then: nothing is announced at every change of the club.
         said.Clear();
         await club.InHand.RecordAsync(new Noted(Things.Boat, "boat-1", "a scratch"));
+        await shed.WaitForStateAsync(() => said.Count > 0, TimeSpan.FromSeconds(20));
         await Task.Delay(200, Xunit.TestContext.Current.CancellationToken);
         Assert.All(said, Assert.Empty);
     }

@@ -71,7 +71,7 @@ public sealed class BoatForm
 
         foreach (GatePlace gate in form.BothSides)
         {
-            var thing = new ThingView(club, Things.Gate, KeyOf(key, gate));
+            var thing = new ThingView(club, Things.Gate, Things.GateKey(key, gate));
             form._parts[gate] = GateForm.Of(thing);
             form._partsBefore[gate] = FieldsBefore.Of(form._parts[gate].Fields);
         }
@@ -164,16 +164,14 @@ public sealed class BoatForm
     {
         IReadOnlyList<Fact> boat = _before.Changed(Things.Boat, key, Fields);
         IEnumerable<Fact> sides = HasSides ? Gates.Except(_gatesBefore).Select(g => new ThingSet(
-            Things.Seat, FormattableString.Invariant($"{key}/{g.Seat}"), new Dictionary<string, string?> { ["side"] = g.Side.Word() })) : [];
-        IEnumerable<Fact> parts = Gates.SelectMany(g => _partsBefore.GetValueOrDefault(g, FieldsBefore.None).Changed(Things.Gate, KeyOf(key, g), PartsOf(g).Fields));
+            Things.Seat, Things.SeatKey(key, g.Seat), new Dictionary<string, string?> { ["side"] = g.Side.Word() })) : [];
+        IEnumerable<Fact> parts = Gates.SelectMany(g => _partsBefore.GetValueOrDefault(g, FieldsBefore.None).Changed(Things.Gate, Things.GateKey(key, g), PartsOf(g).Fields));
         return [.. boat, .. sides, .. parts];
     }
 
     /// <summary>Every gate that its class may have: a seat's rigger can be put on the other side.</summary>
     private IEnumerable<GatePlace> BothSides => Enumerable.Range(1, BoatClass?.Seats ?? 0)
         .SelectMany(seat => new GatePlace[] { new(seat, Side.Port), new(seat, Side.Starboard) });
-
-    private static string KeyOf(string boat, GatePlace gate) => FormattableString.Invariant($"{boat}/{gate.Seat}/{gate.Side.Word()}");
 
     private Dictionary<string, string?> Fields => new()
     {
