@@ -7,4 +7,8 @@ namespace Gatewright.Core.Measuring;
 /// <param name="Resolution">The step it is read to: the true value lies evenly within half a step either way.</param>
 /// <param name="Repeatability">The standard deviation of one person reading one gate again.</param>
 /// <param name="Zero">What it shows on a plumb face.</param>
-public sealed record Gauge(string Name, Angle Resolution, Angle Repeatability, GaugeZero Zero);
+public sealed record Gauge(string Name, Angle Resolution, Angle Repeatability, GaugeZero Zero)
+{
+    /// <summary>What a gauge is called that nobody gave a name.</summary>
+    public const string Unnamed = "gauge";
+}

@@ -27,7 +27,7 @@ public sealed record BoatPlan
     /// </summary>
     public Gauge Gauge
     {
-        get => _gauge ?? Settings.Measuring.GaugeNamed("gauge");
+        get => _gauge ?? Settings.Measuring.GaugeNamed(Gauge.Unnamed);
         init => _gauge = value;
     }
 

@@ -36,5 +36,5 @@ public static class ReadingsFormat
     public static int MostOfALevel => 30;
 
     /// <summary>The name a gauge has when its column is blank.</summary>
-    public static string UnnamedGauge => "gauge";
+    public static string UnnamedGauge => Core.Measuring.Gauge.Unnamed;
 }

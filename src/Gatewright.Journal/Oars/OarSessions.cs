@@ -34,7 +34,7 @@ internal sealed class OarSessions(Club club, MeasuringSettings settings)
 
     public Gauge Gauge(string? key)
     {
-        string name = key ?? "gauge";
+        string name = key ?? Core.Measuring.Gauge.Unnamed;
         if (!_gauges.TryGetValue(name, out Gauge? gauge))
         {
             _gauges.Add(name, gauge = GaugeView.Of(club, name, settings, _gaugeTitles.Value).Gauge);

@@ -96,7 +96,7 @@ internal sealed class ReadingsView
 
     private Gauge Gauge(string? key)
     {
-        string name = key ?? "gauge";
+        string name = key ?? Core.Measuring.Gauge.Unnamed;
         if (!_worked.Gauges.TryGetValue(name, out Gauge? gauge))
         {
             _worked.Gauges.Add(name, gauge = GaugeView.Of(_club, name, _settings, _gaugeTitles.Value).Gauge);

@@ -77,7 +77,7 @@ internal static class BoatEndpoints
             var sleeves = new SleevesInBoat(new(open.Club, check.Settings.Diagnosing.Measuring), boat, rig.Gates);
             var seats = SeatsOnWater.Of(rig.Targets ?? RigTargets.Starting(check.Readings.Class, rig.Crew), rig.Readings, sleeves.Sleeve, sleeves.Name);
             return BoatBalance.Of(check, seats, profile, new Draws(new Random(Seed).NextDouble));
-        }).ConfigureAwait(false);
+        }, context.RequestAborted).ConfigureAwait(false);
         string json = BalanceJson.Text(profile, [(standing.View.Name, standing.View.Class?.Name ?? string.Empty, balance)]);
         return TypedResults.Content(json, "application/json");
     }

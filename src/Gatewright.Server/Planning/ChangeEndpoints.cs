@@ -39,7 +39,7 @@ internal static class ChangeEndpoints
     {
         OpenClub open = await clubs.OpenAsync(ClubAccess.Of(context).Club, context.RequestAborted).ConfigureAwait(false);
         var words = Wording.In(Language.Of(language));
-        if (await RigAsync(open, boat, null, words.Language).ConfigureAwait(false) is not { } rig)
+        if (await RigAsync(open, boat, null, words.Language, context.RequestAborted).ConfigureAwait(false) is not { } rig)
         {
             return Problem.NotFound("boat");
         }
@@ -54,7 +54,7 @@ internal static class ChangeEndpoints
             return Problem.Fields(wrong.Errors);
         }
 
-        if (await TargetAsync(open, boat, rig, to, toBoat, Day(toDay), Crews.OfWord(toCrew), words).ConfigureAwait(false) is not { } target)
+        if (await TargetAsync(open, boat, rig, to, toBoat, Day(toDay), Crews.OfWord(toCrew), words, context.RequestAborted).ConfigureAwait(false) is not { } target)
         {
             return Problem.NotFound("rig");
         }
@@ -76,8 +76,8 @@ internal static class ChangeEndpoints
             return Problem.Fields(wrong.Errors);
         }
 
-        RigOfBoat? first = await RigAsync(open, boat, Day(on), Language.English).ConfigureAwait(false);
-        RigOfBoat? second = await RigAsync(open, with ?? boat, Day(and), Language.English).ConfigureAwait(false);
+        RigOfBoat? first = await RigAsync(open, boat, Day(on), Language.English, context.RequestAborted).ConfigureAwait(false);
+        RigOfBoat? second = await RigAsync(open, with ?? boat, Day(and), Language.English, context.RequestAborted).ConfigureAwait(false);
         return first is null || second is null || first.Class.Rowing != second.Class.Rowing
             ? Problem.NotFound("pair of rigs")
             : Json(ChangeJson.Text(ChangeMapping.Of(RigComparison.Of(first, second, isSameBoat: with is null || with == boat))));
@@ -86,13 +86,13 @@ internal static class ChangeEndpoints
     private static async Task<Results<ContentHttpResult, ProblemHttpResult>> TravelAsync(HttpContext context, OpenClubs clubs, string boat)
     {
         OpenClub open = await clubs.OpenAsync(ClubAccess.Of(context).Club, context.RequestAborted).ConfigureAwait(false);
-        return await RigAsync(open, boat, null, Language.English).ConfigureAwait(false) is { } rig
+        return await RigAsync(open, boat, null, Language.English, context.RequestAborted).ConfigureAwait(false) is { } rig
             ? Json(ChangeJson.Text(ChangeMapping.Of(TravelSheet.Of(rig, ClubSettings.Of(open.Club, new BoatView(open.Club, boat)), ChangeSettings.Default))))
             : Problem.NotFound("boat");
     }
 
     /// <summary>A boat's rig on a day, named in a language; null where there is no such boat, or its class is not known.</summary>
-    private static async Task<RigOfBoat?> RigAsync(OpenClub open, string boat, DateOnly? day, Language language)
+    private static async Task<RigOfBoat?> RigAsync(OpenClub open, string boat, DateOnly? day, Language language, CancellationToken cancellation)
     {
         if (await open.Shed.BoatAsync(boat).ConfigureAwait(false) is not { } standing)
         {
@@ -100,10 +100,10 @@ internal static class ChangeEndpoints
         }
 
         string name = day is { } on ? $"{standing.View.Name}, {language.Day(on)}" : standing.View.Name;
-        return await Task.Run(() => RigOnRecord.On(open.Club, boat, day, standing.Check?.Settings ?? ClubSettings.Of(open.Club), name)).ConfigureAwait(false);
+        return await Task.Run(() => RigOnRecord.On(open.Club, boat, day, standing.Check?.Settings ?? ClubSettings.Of(open.Club), name), cancellation).ConfigureAwait(false);
     }
 
-    private static async Task<TargetRig?> TargetAsync(OpenClub open, string boat, RigOfBoat rig, string? kept, string? other, DateOnly? day, Crew? crew, Wording words)
+    private static async Task<TargetRig?> TargetAsync(OpenClub open, string boat, RigOfBoat rig, string? kept, string? other, DateOnly? day, Crew? crew, Wording words, CancellationToken cancellation)
     {
         if (kept is not null)
         {
@@ -118,7 +118,7 @@ internal static class ChangeEndpoints
             return CrewRig.Of(words.Rig.TargetsFor(who), rig, TargetsView.Of(open.Club, view, who)!, ClubSettings.Of(open.Club, view));
         }
 
-        RigOfBoat? like = await RigAsync(open, other ?? boat, day, words.Language).ConfigureAwait(false);
+        RigOfBoat? like = await RigAsync(open, other ?? boat, day, words.Language, cancellation).ConfigureAwait(false);
         return like is not null && like.Class.Rowing == rig.Class.Rowing && like.Class.Seats == rig.Class.Seats
             ? TargetRig.Like(like, other is null || other == boat)
             : null;

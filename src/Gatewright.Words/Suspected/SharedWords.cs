@@ -49,5 +49,5 @@ public sealed class SharedWords
         : _say.Causes.Directed(tilt, positive, negative, level);
 
     // A list that names no gauge may call its only one so: it has no name of its own.
-    private string Gauge(string name) => name.Length == 0 || string.Equals(name, "gauge", StringComparison.OrdinalIgnoreCase) ? _say.Text("Shared.Gauge") : _say.Text("Shared.GaugeNamed", name);
+    private string Gauge(string name) => name.Length == 0 || string.Equals(name, Core.Measuring.Gauge.Unnamed, StringComparison.OrdinalIgnoreCase) ? _say.Text("Shared.Gauge") : _say.Text("Shared.GaugeNamed", name);
 }
