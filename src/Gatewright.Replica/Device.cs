@@ -70,6 +70,29 @@ public sealed class Device
         }
     }
 
+    /// <summary>A small setting of a club; null where there is none.</summary>
+    public string? Of(string club, string name) => _settings.GetValueOrDefault(Name(club, name));
+
+    /// <summary>
+    /// Keeps a small setting of a club for as long as the club is held; null keeps it no longer. Of a club that is not held
+    /// nothing is kept, nor does that fail: whoever sets it may not have heard that it went.
+    /// </summary>
+    /// <exception cref="ShelfException">It is as it was.</exception>
+    public async Task SetAsync(string club, string name, string? value)
+    {
+        if (!_held.ContainsKey(club))
+        {
+            return;
+        }
+
+        await SetAsync(Name(club, name), value).ConfigureAwait(true);
+        if (!_held.ContainsKey(club))
+        {
+            // It went while this was written.
+            await SetAsync(Name(club, name), null).ConfigureAwait(true);
+        }
+    }
+
     /// <summary>A club that the device holds; the same object each time.</summary>
     /// <exception cref="ShelfException">It cannot be read, or is not held.</exception>
     public async Task<ClubCopy> ClubAsync(string club)
@@ -121,11 +144,12 @@ public sealed class Device
     }
 
     /// <summary>Lets go of a club with all that is kept of it here. What was not sent is lost: ask before.</summary>
-    /// <exception cref="ShelfException">It is still held.</exception>
+    /// <exception cref="ShelfException">It is still held, or some of its small settings are still there.</exception>
     public async Task LetGoAsync(string club)
     {
         await _shelf.LetGoAsync(club).ConfigureAwait(true);
         Forget(club);
+        await ForgetSettingsAsync(club).ConfigureAwait(true);
     }
 
     /// <summary>
@@ -134,7 +158,7 @@ public sealed class Device
     /// The club that takes it in keeps its own settings: those of the other, though they may be later, stay behind.
     /// </summary>
     /// <exception cref="InvalidOperationException">The one does not live here alone, or the other has another keeper.</exception>
-    /// <exception cref="ShelfException">Both are as they were.</exception>
+    /// <exception cref="ShelfException">Both are as they were; or it is handed over, and something small of the one that is no more is still there.</exception>
     public async Task<ClubCopy> HandOverAsync(string from, string to)
     {
         if (_held[from].Home != ClubHome.Device || _held[to] is not { Home: ClubHome.Server, Role: KeeperRole } target)
@@ -156,6 +180,7 @@ public sealed class Device
         ClubCopy copy = await ClubAsync(to).ConfigureAwait(true);
         await copy.LookAgainAsync().ConfigureAwait(true);
         HasNews?.Invoke(copy);
+        await ForgetSettingsAsync(from).ConfigureAwait(true);
         return copy;
     }
 
@@ -226,6 +251,8 @@ public sealed class Device
 
     private static string NewId(string kind) => $"{kind}-{Guid.NewGuid():N}";
 
+    private static string Name(string club, string name) => $"{name}/{club}";
+
     private async Task<ClubCopy> OpenCopyAsync(string club)
     {
         ClubCopy copy = await ClubCopy.OpenAsync(_shelf, Clock, Id, club, _breathe).ConfigureAwait(true);
@@ -267,5 +294,13 @@ public sealed class Device
         _held.Remove(club);
         _copies.Remove(club);
         ClubsChanged?.Invoke();
+    }
+
+    private async Task ForgetSettingsAsync(string club)
+    {
+        foreach (string setting in _settings.Keys.Where(s => s.EndsWith(Name(club, string.Empty), StringComparison.Ordinal)).ToArray())
+        {
+            await SetAsync(setting, null).ConfigureAwait(true);
+        }
     }
 }

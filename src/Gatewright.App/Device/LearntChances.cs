@@ -15,15 +15,14 @@ namespace Gatewright.App.Device;
 /// <param name="breath">What it takes between its pieces.</param>
 internal sealed partial class LearntChances(Replica.Device device, string club, Breath breath)
 {
+    private const string Setting = "chances";
     private ChancesView? _counted;
-
-    private string Setting => $"chances/{club}";
 
     /// <summary>Whether a count is under way: the next goes on from what it will have counted.</summary>
     public bool IsCounting { get; private set; }
 
     /// <summary>What was found by the last count; null while there was none.</summary>
-    public FoundCauses? Remembered => device.Settings.GetValueOrDefault(Setting) is { } text ? Read(text) : null;
+    public FoundCauses? Remembered => device.Of(club, Setting) is { } text ? Read(text) : null;
 
     /// <summary>What was found by the count that boats are judged by now; null while there was none.</summary>
     public FoundCauses? Found => _counted?.Found ?? Remembered;
@@ -45,7 +44,7 @@ internal sealed partial class LearntChances(Replica.Device device, string club, 
         {
             try
             {
-                await device.SetAsync(Setting, JsonSerializer.Serialize(_counted.Found, FoundJson.Default.FoundCauses));
+                await device.SetAsync(club, Setting, JsonSerializer.Serialize(_counted.Found, FoundJson.Default.FoundCauses));
             }
             catch (Replica.Shelves.ShelfException)
             {

@@ -58,6 +58,8 @@ public sealed class ThisDevice(IDeviceShelf shelf, BrowserRoom room, ClubInHand 
             {
                 await OpenClubAsync(club.Club);
             }
+
+            await ForgetUnreadAsync(device);
         }
         catch (Exception broken)
         {
@@ -69,6 +71,24 @@ public sealed class ThisDevice(IDeviceShelf shelf, BrowserRoom room, ClubInHand 
         {
             Opening = null;
             _opened.SetResult();
+        }
+    }
+
+    /// <summary>Settings of clubs under names that nothing reads any more: no club would take them along when it goes.</summary>
+    private static async Task ForgetUnreadAsync(Replica.Device device)
+    {
+        foreach (string setting in device.Settings.Keys
+            .Where(k => k.StartsWith("plan:", StringComparison.Ordinal) || (k.StartsWith("ticks ", StringComparison.Ordinal) && !k.Contains('/', StringComparison.Ordinal)))
+            .ToArray())
+        {
+            try
+            {
+                await device.SetAsync(setting, null);
+            }
+            catch (ShelfException)
+            {
+                // The next start tries again.
+            }
         }
     }
 
@@ -100,17 +120,10 @@ public sealed class ThisDevice(IDeviceShelf shelf, BrowserRoom room, ClubInHand 
     }
 
     /// <summary>Lets go of a club with all that is kept of it here, and opens another where there is one. What was not sent is lost: ask before.</summary>
-    /// <exception cref="ShelfException">It is still held.</exception>
+    /// <exception cref="ShelfException">It is still held, or some of its small settings are still there.</exception>
     public async Task LetGoAsync(string club)
     {
         await Device.LetGoAsync(club);
-
-        // What was remembered beside it: how its rounds are read, its last plan, the names of its members.
-        foreach (string setting in Device.Settings.Keys.Where(k => k.EndsWith($"/{club}", StringComparison.Ordinal) || k.EndsWith($":{club}", StringComparison.Ordinal)).ToList())
-        {
-            await Device.SetAsync(setting, null);
-        }
-
         if (!inHand.IsOpen || inHand.Held.Club != club)
         {
             return;

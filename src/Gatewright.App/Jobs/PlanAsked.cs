@@ -10,22 +10,23 @@ namespace Gatewright.App.Jobs;
 /// <remarks>A solver makes it, which no browser runs: without the server there is only the last one.</remarks>
 public sealed class PlanAsked(HttpClient http, ThisDevice device, ClubInHand inHand)
 {
-    private string Kept => "plan:" + inHand.Held.Club;
+    private const string Kept = "plan";
 
     /// <summary>Whether there is a server that could make one: a club on this device alone has none.</summary>
     public bool HasServer => inHand.Held.Home != ClubHome.Device;
 
     /// <summary>The last plan that was asked for on this device; null for none.</summary>
-    public ClubPlan? Last => device.Device.Settings.GetValueOrDefault(Kept) is { Length: > 0 } text ? MendJson.Read(text) : null;
+    public ClubPlan? Last => device.Device.Of(inHand.Held.Club, Kept) is { Length: > 0 } text ? MendJson.Read(text) : null;
 
     /// <summary>Asks for a plan, and keeps it.</summary>
     /// <returns>The plan, or why there is none.</returns>
     public async Task<(ClubPlan? Plan, PlanDenied? Denied)> AskAsync(Language language, CancellationToken cancellation)
     {
+        string club = inHand.Held.Club;
         try
         {
             using HttpResponseMessage answer = await http.GetAsync(
-                new Uri($"api/clubs/{Uri.EscapeDataString(inHand.Held.Club)}/plan?language={language.Tag}", UriKind.Relative), cancellation);
+                new Uri($"api/clubs/{Uri.EscapeDataString(club)}/plan?language={language.Tag}", UriKind.Relative), cancellation);
             if (!answer.IsSuccessStatusCode)
             {
                 return (null, Why(answer.StatusCode));
@@ -37,7 +38,7 @@ public sealed class PlanAsked(HttpClient http, ThisDevice device, ClubInHand inH
                 return (null, PlanDenied.Failed);
             }
 
-            await KeepAsync(text);
+            await KeepAsync(club, text);
             return (plan, null);
         }
         catch (Exception cannot) when (cannot is HttpRequestException or TaskCanceledException)
@@ -54,11 +55,11 @@ public sealed class PlanAsked(HttpClient http, ThisDevice device, ClubInHand inH
         _ => PlanDenied.Failed,
     };
 
-    private async Task KeepAsync(string text)
+    private async Task KeepAsync(string club, string text)
     {
         try
         {
-            await device.Device.SetAsync(Kept, text);
+            await device.Device.SetAsync(club, Kept, text);
         }
         catch (ShelfException)
         {

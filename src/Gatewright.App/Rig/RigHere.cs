@@ -10,8 +10,7 @@ public sealed class RigHere(ThisDevice device, ClubInHand inHand)
 {
     private const string UnitSetting = "rig-unit";
     private const string MeasuresSetting = "rig-measures";
-
-    private string WalkSetting => $"rig-walk/{inHand.Held.Club}";
+    private const string WalkSetting = "rig-walk";
 
     /// <summary>Whether lengths are read and typed in inches here; else in centimetres.</summary>
     public bool IsInInches => Setting(UnitSetting) == RigUnit.Inches.Word();
@@ -26,7 +25,7 @@ public sealed class RigHere(ThisDevice device, ClubInHand inHand)
 
     /// <summary>The boat that is being measured here, and the club's time when that began; null for none.</summary>
     public (string Boat, HybridTime Since)? Walk =>
-        Setting(WalkSetting)?.Split('/', 3) is [{ } time, { } counter, { } boat]
+        (device.IsOpen ? device.Device.Of(inHand.Held.Club, WalkSetting) : null)?.Split('/', 3) is [{ } time, { } counter, { } boat]
             && long.TryParse(time, NumberStyles.None, CultureInfo.InvariantCulture, out long milliseconds)
             && int.TryParse(counter, NumberStyles.None, CultureInfo.InvariantCulture, out int count)
             ? (boat, new(milliseconds, count))
@@ -39,13 +38,13 @@ public sealed class RigHere(ThisDevice device, ClubInHand inHand)
     /// <summary>Begins to measure a boat.</summary>
     public async Task BeginAsync(string boat, IReadOnlyList<RigMeasure> measures)
     {
-        HybridTime since = inHand.Club.Last;
+        (string club, HybridTime since) = (inHand.Held.Club, inHand.Club.Last);
         await device.Device.SetAsync(MeasuresSetting, string.Join(',', measures.Select(m => m.Word())));
-        await device.Device.SetAsync(WalkSetting, string.Create(CultureInfo.InvariantCulture, $"{since.Milliseconds}/{since.Counter}/{boat}"));
+        await device.Device.SetAsync(club, WalkSetting, string.Create(CultureInfo.InvariantCulture, $"{since.Milliseconds}/{since.Counter}/{boat}"));
     }
 
     /// <summary>Ends it: what was taken is on record anyway.</summary>
-    public Task EndAsync() => device.Device.SetAsync(WalkSetting, null);
+    public Task EndAsync() => device.Device.SetAsync(inHand.Held.Club, WalkSetting, null);
 
     private string? Setting(string name) => device.IsOpen ? device.Device.Settings.GetValueOrDefault(name) : null;
 }

@@ -8,7 +8,7 @@ namespace Gatewright.App.Round;
 /// <summary>The rounds of this device in the club in hand: the one under way, and how the last was read.</summary>
 internal sealed class RoundsHere(ThisDevice device, ClubInHand inHand, TimeProvider clock)
 {
-    private string Setting => $"round/{inHand.Held.Club}";
+    private const string Setting = "round";
 
     /// <summary>Today, where this device is.</summary>
     public DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
@@ -18,7 +18,7 @@ internal sealed class RoundsHere(ThisDevice device, ClubInHand inHand, TimeProvi
     {
         get
         {
-            var plan = RoundPlan.Read(device.Device.Settings.GetValueOrDefault(Setting));
+            var plan = RoundPlan.Read(device.Device.Of(inHand.Held.Club, Setting));
             return plan.Round is { } round && IsEnded(round) ? plan.Ended() : plan;
         }
     }
@@ -27,17 +27,17 @@ internal sealed class RoundsHere(ThisDevice device, ClubInHand inHand, TimeProvi
     public bool IsEnded(string round) => inHand.Club.About(Subject.Rounds).Any(r => r.Fact is RoundEnded ended && ended.Round == round);
 
     /// <summary>Remembers how rounds are read, and which boats.</summary>
-    public Task KeepAsync(RoundPlan plan) => device.Device.SetAsync(Setting, plan.Write());
+    public Task KeepAsync(RoundPlan plan) => KeepAsync(inHand.Held.Club, plan);
 
     /// <summary>Begins a round; one that was under way ends.</summary>
     /// <returns>The plan with its key.</returns>
     public async Task<RoundPlan> BeginAsync(RoundPlan plan, IReadOnlyList<string> boats)
     {
-        string round = Guid.CreateVersion7().ToString("N");
+        (string club, string round) = (inHand.Held.Club, Guid.CreateVersion7().ToString("N"));
         Fact begun = new RoundStarted(round);
         await inHand.RecordAsync(plan.Round is { } before ? [new RoundEnded(before), begun] : [begun]);
         RoundPlan now = plan.Begun(round, Today, boats);
-        await KeepAsync(now);
+        await KeepAsync(club, now);
         return now;
     }
 
@@ -58,11 +58,13 @@ internal sealed class RoundsHere(ThisDevice device, ClubInHand inHand, TimeProvi
     /// <summary>Ends a round.</summary>
     public async Task EndAsync(string round)
     {
-        RoundPlan plan = Plan;
+        (string club, RoundPlan plan) = (inHand.Held.Club, Plan);
         await inHand.RecordAsync(new RoundEnded(round));
         if (plan.Round == round)
         {
-            await KeepAsync(plan.Ended());
+            await KeepAsync(club, plan.Ended());
         }
     }
+
+    private Task KeepAsync(string club, RoundPlan plan) => device.Device.SetAsync(club, Setting, plan.Write());
 }

@@ -135,6 +135,36 @@ public sealed class ChangingPagesTests
     }
 
     [Fact]
+    public async Task A_tick_is_shown_once_it_is_kept_and_what_the_disk_refuses_is_told()
+    {
+        await using ClubOnDevice club = await StartAsync(new FullShelf());
+        var shelf = (FullShelf)club.Page.Services.GetRequiredService<IDeviceShelf>();
+        ThisDevice device = club.Page.Services.GetRequiredService<ThisDevice>();
+        await device.OpenAsync();
+        await device.Device.JoinAsync(new("ada", "Ada", [new(club.InHand.Held.Club, "Heron", "m-ada", "keeper")], "token"));
+        IRenderedComponent<TravelPage> page = Render<TravelPage>(club, "boat/teal/travel");
+        page.WaitForElement("#put-on");
+        shelf.Setting = () => throw new ShelfException(ShelfFault.Full, "No more room.");
+
+        await page.ChooseAsync(".step input", true);
+
+        Assert.NotEmpty(page.Find("[role=alert]").TextContent);
+        Assert.Empty(page.FindAll(".step.done"));
+        Assert.False(page.Find(".step input").HasAttribute("checked"));
+
+        var slow = new TaskCompletionSource();
+        shelf.Setting = () => slow.Task;
+        Task[] taps = [page.ChooseAsync(".step input", true), page.ChooseAsync(".step input", true, 1)];
+        Assert.Empty(page.FindAll(".step.done"));
+        slow.SetResult();
+        await Task.WhenAll(taps);
+
+        Assert.Empty(page.FindAll("[role=alert]"));
+        Assert.Equal(2, page.FindAll(".step.done").Count);
+        Assert.Equal(2, device.Device.Of(club.InHand.Held.Club, "ticks travel teal")?.Split('\n').Length);
+    }
+
+    [Fact]
     public async Task A_seat_as_it_was_found_to_be_set_is_planned_and_kept()
     {
         await using ClubOnDevice club = await StartAsync();
@@ -200,10 +230,10 @@ public sealed class ChangingPagesTests
         return club.Page.Render<T>(p => p.Add(b => b.Key, key));
     }
 
-    private static async Task<ClubOnDevice> StartAsync()
+    private static async Task<ClubOnDevice> StartAsync(IDeviceShelf? shelf = null)
     {
         ClubOnDevice club = await ClubOnDevice.StartAsync();
-        club.Page.Services.AddSingleton<IDeviceShelf, MemoryShelf>();
+        club.Page.Services.AddSingleton(shelf ?? new MemoryShelf());
         club.Page.Services.AddSingleton<BrowserRoom>();
         club.Page.Services.AddSingleton<ThisDevice>();
         await club.InHand.RecordAsync(

@@ -11,7 +11,14 @@ internal sealed class FullShelf : IDeviceShelf
 
     public Task<ShelfFront> OpenAsync(string newDevice) => _shelf.OpenAsync(newDevice);
 
-    public Task SetAsync(string name, string? value) => _shelf.SetAsync(name, value);
+    /// <summary>What comes between a small setting and the shelf; null for nothing.</summary>
+    public Func<Task>? Setting { get; set; }
+
+    public async Task SetAsync(string name, string? value)
+    {
+        await (Setting?.Invoke() ?? Task.CompletedTask);
+        await _shelf.SetAsync(name, value);
+    }
 
     public Task HoldAsync(HeldClub club) => _shelf.HoldAsync(club);
 

@@ -13,6 +13,7 @@ namespace Gatewright.App.Keeping.People;
 /// </summary>
 public sealed class MemberNames : IDisposable
 {
+    private const string Setting = "names";
     private static readonly TimeSpan Every = TimeSpan.FromHours(1);
     private static readonly TimeSpan EveryForUnknown = TimeSpan.FromMinutes(1);
     private readonly ClubPeople _people;
@@ -32,8 +33,6 @@ public sealed class MemberNames : IDisposable
         _sharing.Changed += Listen;
     }
 
-    private string Setting => $"names/{_inHand.Held.Club}";
-
     /// <summary>A member's name; empty for one who has left; null for one of whom nothing was heard.</summary>
     public string? Of(string member)
     {
@@ -45,7 +44,7 @@ public sealed class MemberNames : IDisposable
     /// <summary>Asks the server for the names, and keeps them; where it does not answer, those heard last stay.</summary>
     public async Task AskAsync()
     {
-        if (!_inHand.IsOpen || _inHand.Held is not { Home: ClubHome.Server, Club: var club })
+        if (!_inHand.IsOpen || _inHand.Held is not { Home: ClubHome.Server, Club: var club, Role: var role })
         {
             return;
         }
@@ -55,16 +54,15 @@ public sealed class MemberNames : IDisposable
         {
             Dictionary<string, string> names = (await _people.MembersAsync(club))
                 .ToDictionary(p => p.Member, p => p.Role == PersonSeen.Former ? string.Empty : p.Name);
-            foreach (LinkListed crew in await CrewsAsync(club))
+            foreach (LinkListed crew in await CrewsAsync(club, role))
             {
                 names.TryAdd(crew.Invitation, crew.Label);
             }
 
             string text = JsonSerializer.Serialize(names, PeopleJson.Default.DictionaryStringString);
-            string setting = $"names/{club}";
-            if (_device.Device.Clubs.Any(c => c.Club == club) && _device.Device.Settings.GetValueOrDefault(setting) != text)
+            if (_device.Device.Of(club, Setting) != text)
             {
-                await _device.Device.SetAsync(setting, text);
+                await _device.Device.SetAsync(club, Setting, text);
                 _inHand.NamesHeard();
             }
         }
@@ -78,9 +76,9 @@ public sealed class MemberNames : IDisposable
     /// The links of crews: what was told over one stands under the link's own id. Keepers alone may list them, and whoever is
     /// none any more hears the members' names all the same.
     /// </summary>
-    private async Task<IEnumerable<LinkListed>> CrewsAsync(string club)
+    private async Task<IEnumerable<LinkListed>> CrewsAsync(string club, string role)
     {
-        if (Roles.Of(_inHand.Held.Role) != Role.Keeper)
+        if (Roles.Of(role) != Role.Keeper)
         {
             return [];
         }
@@ -102,7 +100,7 @@ public sealed class MemberNames : IDisposable
     {
         get
         {
-            string text = _device.IsOpen ? _device.Device.Settings.GetValueOrDefault(Setting) ?? string.Empty : string.Empty;
+            string text = _device.IsOpen ? _device.Device.Of(_inHand.Held.Club, Setting) ?? string.Empty : string.Empty;
             if (text != _read.Text)
             {
                 _read = (text, Read(text));
