@@ -1,4 +1,5 @@
 using Gatewright.Core.Diagnosing;
+using Gatewright.Journal.Entries;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Members;
 using Gatewright.Journal.Replay;
@@ -17,11 +18,15 @@ public sealed class ClubInHand
     private ClubCopy? _copy;
     private LearntChances? _learnt;
     private ShedVerdicts? _shed;
+    private (int Count, HybridTime Last) _recorded;
 
     /// <summary>Said when anything in the club changed, here or elsewhere.</summary>
     public event Action? Changed;
 
-    /// <summary>Said when an entry came to the club, from here or elsewhere: what was shown of it before is old.</summary>
+    /// <summary>
+    /// Said when an entry came to the club, from here or elsewhere: what was shown of it before is old. That the server has taken
+    /// one says nothing new.
+    /// </summary>
     public event Action? Recorded;
 
     /// <summary>What long work in the background takes between its pieces.</summary>
@@ -93,7 +98,7 @@ public sealed class ClubInHand
         }
 
         Close();
-        _copy = copy;
+        (_copy, _recorded) = (copy, Recordings(copy));
         LearntChances learnt = _learnt = new(device, copy.Held.Club, Breath);
         FoundCauses? remembered = learnt.Remembered;
         _shed = ShedVerdicts.Of(
@@ -158,10 +163,18 @@ public sealed class ClubInHand
     /// <summary>What no page should offer and the server would refuse, however it came to be asked for.</summary>
     private bool IsAllowed(Fact fact) => fact is Retracted back && Club.Find(back.Entry) is { } record ? MayTakeBack(record) : May(fact);
 
+    private static (int Count, HybridTime Last) Recordings(ClubCopy copy) => (copy.Club.Count, copy.Club.Last);
+
     private void Follow(ClubCopy copy)
     {
         _shed = Shed.With(copy.Club, teaches: false);
-        Recorded?.Invoke();
+        (int, HybridTime) before = _recorded;
+        _recorded = Recordings(copy);
+        if (_recorded != before)
+        {
+            Recorded?.Invoke();
+        }
+
         Changed?.Invoke();
         _ = RecountAsync(copy);
     }
