@@ -144,7 +144,7 @@ public sealed class ChangingPagesTests
         await device.Device.JoinAsync(new("ada", "Ada", [new(club.InHand.Held.Club, "Heron", "m-ada", "keeper")], "token"));
         IRenderedComponent<TravelPage> page = Render<TravelPage>(club, "boat/teal/travel");
         page.WaitForElement("#put-on");
-        shelf.Setting = () => throw new ShelfException(ShelfFault.Full, "No more room.");
+        shelf.Writing = () => throw new ShelfException(ShelfFault.Full, "No more room.");
 
         await page.ChooseAsync(".step input", true);
 
@@ -153,7 +153,7 @@ public sealed class ChangingPagesTests
         Assert.False(page.Find(".step input").HasAttribute("checked"));
 
         var slow = new TaskCompletionSource();
-        shelf.Setting = () => slow.Task;
+        shelf.Writing = () => slow.Task;
         Task[] taps = [page.ChooseAsync(".step input", true), page.ChooseAsync(".step input", true, 1)];
         Assert.Empty(page.FindAll(".step.done"));
         slow.SetResult();

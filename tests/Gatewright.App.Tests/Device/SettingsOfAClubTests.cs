@@ -74,9 +74,9 @@ public class SettingsOfAClubTests
         Replica.Device device = await Replica.Device.OpenAsync(shelf, TimeProvider.System);
         string club = (await device.StartClubAsync("Weir Side")).Held.Club;
         var slow = new TaskCompletionSource();
-        shelf.Setting = () => slow.Task;
+        shelf.Writing = () => slow.Task;
         Task setting = device.SetAsync(club, "round", "read");
-        shelf.Setting = null;
+        shelf.Writing = null;
         await device.LetGoAsync(club);
 
         slow.SetResult();

@@ -19,10 +19,13 @@ internal sealed class ClubOfTwo : IAsyncDisposable
 {
     private readonly string _role;
 
-    private ClubOfTwo(BunitContext page, ClubInHand inHand, Replica.Device device, string role) =>
-        (Page, InHand, Device, _role) = (page, inHand, device, role);
+    private ClubOfTwo(BunitContext page, FullShelf shelf, ClubInHand inHand, Replica.Device device, string role) =>
+        (Page, Shelf, InHand, Device, _role) = (page, shelf, inHand, device, role);
 
     public BunitContext Page { get; }
+
+    /// <summary>Where it is kept: it can be made to have no more room.</summary>
+    public FullShelf Shelf { get; }
 
     public ClubInHand InHand { get; }
 
@@ -34,6 +37,7 @@ internal sealed class ClubOfTwo : IAsyncDisposable
     /// <param name="script">What answers for the browser; by itself it answers nothing to everything.</param>
     public static async Task<ClubOfTwo> StartAsync(string role, Func<HttpRequestMessage, HttpResponseMessage>? server = null, IJSRuntime? script = null)
     {
+        var shelf = new FullShelf();
         var page = new BunitContext();
         page.JSInterop.Mode = JSRuntimeMode.Loose;
         if (script is not null)
@@ -45,7 +49,7 @@ internal sealed class ClubOfTwo : IAsyncDisposable
         page.Services.AddSingleton<FocusNext>();
         page.Services.AddSingleton(TimeProvider.System);
         page.Services.AddSingleton(Wording.English);
-        page.Services.AddSingleton<IDeviceShelf>(new MemoryShelf());
+        page.Services.AddSingleton<IDeviceShelf>(shelf);
         page.Services.AddSingleton<BrowserRoom>();
         page.Services.AddSingleton<ClubInHand>();
         page.Services.AddSingleton<ThisDevice>();
@@ -64,7 +68,7 @@ internal sealed class ClubOfTwo : IAsyncDisposable
         await here.OpenAsync();
         await here.Device.JoinAsync(Session("m-ada", role));
         await here.OpenClubAsync("c");
-        return new(page, page.Services.GetRequiredService<ClubInHand>(), here.Device, role);
+        return new(page, shelf, page.Services.GetRequiredService<ClubInHand>(), here.Device, role);
     }
 
     /// <summary>Records what the keeper elsewhere has recorded.</summary>
