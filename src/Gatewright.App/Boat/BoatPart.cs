@@ -1,14 +1,12 @@
 using Gatewright.App.Device;
 using Gatewright.App.Frame;
 using Gatewright.Journal.Facts;
-using Gatewright.Replica.Copies;
-using Gatewright.Replica.Shelves;
 using Microsoft.AspNetCore.Components;
 
 namespace Gatewright.App.Boat;
 
 /// <summary>A part of a boat's page that records: what cannot be recorded is said, and what was typed stays.</summary>
-public abstract class BoatForm : ComponentBase
+public abstract class BoatPart : ComponentBase
 {
     /// <summary>The club.</summary>
     [Inject]
@@ -22,43 +20,34 @@ public abstract class BoatForm : ComponentBase
     [Parameter, EditorRequired]
     public required BoatSeen Seen { get; set; }
 
-    /// <summary>Why it was not recorded; null while nothing was wrong.</summary>
-    protected string? Wrong { get; set; }
+    /// <summary>What is missing, or why it was not recorded; null while nothing was wrong.</summary>
+    protected string? Wrong
+    {
+        get => field ?? Deed.Fault;
+        set
+        {
+            field = value;
+            Deed.Forget();
+        }
+    }
 
     /// <summary>Whether something is being recorded now.</summary>
-    protected bool IsBusy { get; private set; }
+    protected bool IsBusy => Deed.IsBusy;
+
+    private Deed Deed => field ??= new(Faults);
 
     /// <summary>Whether the member here may record a fact, and it is not the past that is shown.</summary>
     protected bool May(Fact fact) => !Seen.IsPast && InHand.May(fact);
 
     /// <summary>Records; a second tap while it does is the same once more, and is not recorded.</summary>
     /// <returns>Whether it is on this device's disk.</returns>
-    protected async Task<bool> TryAsync(params Fact[] facts)
+    protected Task<bool> TryAsync(params Fact[] facts) => TryAsync(() => InHand.RecordAsync(facts));
+
+    /// <summary>Does something that ends on this device's disk.</summary>
+    /// <returns>Whether it was done.</returns>
+    protected Task<bool> TryAsync(Func<Task> act)
     {
-        if (IsBusy)
-        {
-            return false;
-        }
-
-        (Wrong, IsBusy) = (null, true);
-        try
-        {
-            await InHand.RecordAsync(facts);
-            return true;
-        }
-        catch (NotRecordedException refused)
-        {
-            Wrong = ShelfFaults.Told(refused, Faults);
-        }
-        catch (ShelfException broken)
-        {
-            Wrong = ShelfFaults.Told(broken, Faults);
-        }
-        finally
-        {
-            IsBusy = false;
-        }
-
-        return false;
+        Wrong = null;
+        return Deed.TryAsync(act);
     }
 }

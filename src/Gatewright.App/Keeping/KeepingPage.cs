@@ -1,30 +1,17 @@
-using Gatewright.App.Device;
 using Gatewright.App.Frame;
-using Gatewright.Replica.Copies;
-using Gatewright.Replica.Shelves;
 using Microsoft.AspNetCore.Components;
 
 namespace Gatewright.App.Keeping;
 
 /// <summary>A page on which something of the club is kept: it records, says that it has, and when it could not, leaves all that was typed as it is.</summary>
-public abstract class KeepingPage : ClubPage
+public abstract class KeepingPage : DeedPage
 {
     /// <summary>Words that these pages have in common.</summary>
     [Inject]
     public required Texts<KeepingTexts> K { get; set; }
 
-    /// <summary>Words for what this device could not do.</summary>
-    [Inject]
-    public required Texts<DeviceTexts> Faults { get; set; }
-
-    /// <summary>Why something was not recorded; null where nothing is in the way.</summary>
-    protected string? Fault { get; private set; }
-
     /// <summary>What was just done; null before.</summary>
     protected string? Done { get; private set; }
-
-    /// <summary>Whether something is being done now: what is handed in meanwhile would be done twice.</summary>
-    protected bool IsBusy { get; private set; }
 
     /// <summary>Does something that ends on this device's disk.</summary>
     /// <param name="act">What.</param>
@@ -33,33 +20,14 @@ public abstract class KeepingPage : ClubPage
     /// <returns>Whether it was done.</returns>
     protected async Task<bool> TryAsync(Func<Task> act, string? done = null, bool eachCounts = false)
     {
-        ArgumentNullException.ThrowIfNull(act);
-        if (IsBusy && !eachCounts)
+        Done = null;
+        if (!await Deed.TryAsync(act, eachCounts))
         {
             return false;
         }
 
-        (Fault, Done, IsBusy) = (null, null, true);
-        try
-        {
-            await act();
-            Done = done ?? K["Kept"];
-            return true;
-        }
-        catch (NotRecordedException wrong)
-        {
-            Fault = ShelfFaults.Told(wrong, Faults);
-        }
-        catch (ShelfException broken)
-        {
-            Fault = ShelfFaults.Told(broken, Faults);
-        }
-        finally
-        {
-            IsBusy = false;
-        }
-
-        return false;
+        Done = done ?? K["Kept"];
+        return true;
     }
 
     /// <summary>How often something was handed in: each time what became of it is brought into sight.</summary>
@@ -68,9 +36,10 @@ public abstract class KeepingPage : ClubPage
     /// <summary>Something is handed in: what was said before no longer matters.</summary>
     protected void HandIn()
     {
-        if (!IsBusy)
+        if (!Deed.IsBusy)
         {
-            (Fault, Done, Tries) = (null, null, Tries + 1);
+            Deed.Forget();
+            (Done, Tries) = (null, Tries + 1);
         }
     }
 }

@@ -9,8 +9,6 @@ using Gatewright.Journal.Entries;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Rounds;
 using Gatewright.Journal.Views;
-using Gatewright.Replica.Copies;
-using Gatewright.Replica.Shelves;
 using Microsoft.AspNetCore.Components;
 
 namespace Gatewright.App.Round;
@@ -41,13 +39,11 @@ public sealed partial class ReadPage
     private string? _rack;
     private string? _next;
     private string? _opened;
-    private string? _error;
     private string _said = string.Empty;
     private string _typed = string.Empty;
     private Panel _panel;
     private bool _toReadLevel;
     private bool _isStory;
-    private bool _isBusy;
     private bool _isOther;
     private (int, HybridTime, bool) _club;
 
@@ -120,7 +116,8 @@ public sealed partial class ReadPage
         {
             RoundPlan plan = Rounds.Plan;
             _desk = new(InHand, plan, Round, Boat, AskedStep.Of(Item, Seat, Side, At));
-            (_opened, _isStory, _panel, _typed, _error, _said) = (opened, false, Panel.None, string.Empty, null, string.Empty);
+            (_opened, _isStory, _panel, _typed, _said) = (opened, false, Panel.None, string.Empty, string.Empty);
+            Deed.Forget();
             (_shown, _isPlanLate) = (null, false);
             _check.Forget();
             _rack = BoatBerth.Of(_desk.View).Rack;
@@ -141,7 +138,7 @@ public sealed partial class ReadPage
                 InHand.Breath.Hold();
             }
         }
-        else if (!_isBusy && _desk.Look())
+        else if (!Deed.IsBusy && _desk.Look())
         {
             _isOther = true;
             _check.Later(Boat, Pause);
@@ -151,7 +148,7 @@ public sealed partial class ReadPage
     }
 
     /// <inheritdoc/>
-    protected override bool ShouldRender() => !_isBusy;
+    protected override bool ShouldRender() => !Deed.IsBusy;
 
     /// <inheritdoc/>
     /// <remarks>After each reading the server's answer comes, and says nothing that is not on the screen already.</remarks>
@@ -173,7 +170,7 @@ public sealed partial class ReadPage
             if (await _keys.ListenAsync(Script))
             {
                 await Task.Delay(BeforeRehearsal);
-                if (!_isBusy && Services.GetService<Rehearsals>() is { } rehearsals)
+                if (!Deed.IsBusy && Services.GetService<Rehearsals>() is { } rehearsals)
                 {
                     await rehearsals.RehearseAsync(Round, Boat);
                 }
@@ -184,7 +181,7 @@ public sealed partial class ReadPage
     private async Task ReadyAsync(ReadingDesk desk)
     {
         await Task.Delay(BeforeReady);
-        if (desk == _desk && !_isBusy)
+        if (desk == _desk && !Deed.IsBusy)
         {
             desk.Ready();
         }
@@ -205,7 +202,7 @@ public sealed partial class ReadPage
     private void Move(int steps)
     {
         // While a value is being written the walk stands still: it goes on by itself then.
-        if (!_isBusy)
+        if (!Deed.IsBusy)
         {
             Go(d => d.Move(steps));
             _said = _desk?.Walk.Now is { } step ? _words.Spoken(step) : string.Empty;
@@ -294,26 +291,19 @@ public sealed partial class ReadPage
     /// <summary>Does what writes; what cannot be written is told, and what was typed stays.</summary>
     private async Task DoAsync(Func<ReadingDesk, Task> what)
     {
-        if (_isBusy || _desk is not { } desk)
+        if (Deed.IsBusy || _desk is not { } desk)
         {
             return;
         }
 
-        _isBusy = true;
         InHand.Breath.Hold();
         _check.Stop();
         try
         {
-            await what(desk);
-            _error = null;
-        }
-        catch (Exception wrong) when (wrong is NotRecordedException or ShelfException or PhotoException)
-        {
-            _error = ShelfFaults.Told(wrong, Faults);
+            await Deed.TryAsync(() => what(desk));
         }
         finally
         {
-            _isBusy = false;
             if (desk.Walk.IsOver)
             {
                 InHand.Breath.LetGo();
@@ -325,7 +315,7 @@ public sealed partial class ReadPage
 
     private void Go(Action<ReadingDesk> where)
     {
-        if (!_isBusy && _desk is { } desk)
+        if (!Deed.IsBusy && _desk is { } desk)
         {
             where(desk);
             _isStory = false;
