@@ -9,7 +9,6 @@ using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Rigging;
 using Gatewright.Journal.Views;
-using Gatewright.Replica.Shelves;
 using Microsoft.AspNetCore.Components;
 
 namespace Gatewright.App.Rig;
@@ -27,7 +26,6 @@ public sealed partial class MeasurePage
     private RigStep? _told;
     private string? _opened;
     private string? _takenBack;
-    private string? _wrong;
     private string _typed = string.Empty;
     private string _spoken = string.Empty;
     private bool _isMore;
@@ -107,15 +105,12 @@ public sealed partial class MeasurePage
     private async Task BeginAsync(IReadOnlyList<RigMeasure> measures)
     {
         Look();
-        try
+
+        // What boats of the other kind are measured for stays remembered beside it.
+        IReadOnlyList<RigMeasure> others = [.. Here.Measures.Where(m => _rig!.View.Places(m).Count == 0)];
+        if (await Deed.TryAsync(() => Here.BeginAsync(Boat, [.. measures, .. others])))
         {
-            // What boats of the other kind are measured for stays remembered beside it.
-            await Here.BeginAsync(Boat, [.. measures, .. Here.Measures.Where(m => _rig!.View.Places(m).Count == 0)]);
-            (_wrong, _walk) = (null, RigWalk.Of(_rig!.View, measures, InHand.Club.Last));
-        }
-        catch (ShelfException broken)
-        {
-            _wrong = ShelfFaults.Told(broken, Faults);
+            _walk = RigWalk.Of(_rig!.View, measures, InHand.Club.Last);
         }
     }
 
@@ -180,8 +175,10 @@ public sealed partial class MeasurePage
 
     private async Task EndAsync()
     {
-        await Here.EndAsync();
-        Navigation.NavigateTo(RigLinks.Rig(Boat));
+        if (await Deed.TryAsync(Here.EndAsync))
+        {
+            Navigation.NavigateTo(RigLinks.Rig(Boat));
+        }
     }
 
     /// <summary>On the gate where there is one alone; else on the boat, with the seat before it.</summary>

@@ -6,7 +6,7 @@ using Gatewright.Journal.Facts;
 
 namespace Gatewright.App.Tests.Round;
 
-/// <summary>The boats of a round are found by the labels of what belongs to them.</summary>
+/// <summary>The boats of a round are found by the labels of what belongs to them, and how they are read is kept.</summary>
 public sealed class ChoosePageTests
 {
     public ChoosePageTests() => CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo("en");
@@ -33,6 +33,29 @@ public sealed class ChoosePageTests
         Assert.Equal(boat is null ? ["Heron", "Teal"] : [boat], page.FindAll(".rack .what > span:first-child").Select(n => n.TextContent.Split(' ')[0]));
         Assert.Equal(picked, page.FindAll(".rack input[checked]").Count);
         Assert.Equal(isKnown, page.FindAll("[role=alert]").Count == 0);
+    }
+
+    [Fact]
+    public async Task A_station_that_cannot_be_kept_goes_back_with_a_word_why()
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.RecordElsewhereAsync(Set(Things.Boat, "teal", ("name", "Teal"), ("class", "2-")));
+        IRenderedComponent<ChoosePage> page = club.Page.Render<ChoosePage>();
+        page.WaitForElement(".stations");
+        bool[] before = Stations();
+        int other = Array.IndexOf(before, false);
+        var disk = new TaskCompletionSource();
+        (club.Shelf.IsFull, club.Shelf.Writing) = (true, () => disk.Task);
+
+        Task tapped = page.ChooseAsync(".stations input", true, other);
+        Assert.True(Stations()[other]);
+        disk.SetResult();
+        await tapped;
+
+        Assert.NotEmpty(page.Find("[role=alert]").TextContent);
+        Assert.Equal(before, Stations());
+
+        bool[] Stations() => [.. page.FindAll(".stations input").Select(i => i.HasAttribute("checked"))];
     }
 
     private static ThingSet Set(string thing, string key, params (string Field, string Value)[] fields) =>
