@@ -66,15 +66,27 @@ public abstract class ClubPage : ComponentBase, IDisposable
     {
     }
 
-    private void Changed() => _ = InvokeAsync(async () =>
+    /// <summary>Has the page follow what changed, while a club is open. What fails then is told as it is when the page opens.</summary>
+    /// <param name="follow">What the page does.</param>
+    protected async Task FollowAsync(Func<Task> follow)
     {
-        if (InHand.IsOpen)
+        try
         {
-            await ReadAsync();
-            if (IsOther)
-            {
-                StateHasChanged();
-            }
+            await InvokeAsync(() => InHand.IsOpen ? follow() : Task.CompletedTask);
+        }
+        catch (Exception broken) when (InHand.IsOpen)
+        {
+            // A club that was put down under the page is nobody's fault.
+            await DispatchExceptionAsync(broken);
+        }
+    }
+
+    private void Changed() => _ = FollowAsync(async () =>
+    {
+        await ReadAsync();
+        if (IsOther)
+        {
+            StateHasChanged();
         }
     });
 }

@@ -102,7 +102,7 @@ public sealed partial class ReadPage
         _labels = new() { Port = T["Port"], Starboard = T["Starboard"], Culture = CultureInfo.CurrentCulture };
         _words = new(T, Say);
         _plan = new(T, Say, _words);
-        _check = new(InHand, StateHasChanged);
+        _check = new(InHand, StateHasChanged, broken => _ = DispatchExceptionAsync(broken));
     }
 
     /// <inheritdoc/>

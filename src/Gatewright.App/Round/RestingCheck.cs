@@ -9,7 +9,8 @@ namespace Gatewright.App.Round;
 /// </summary>
 /// <param name="inHand">The club.</param>
 /// <param name="changed">It is made: the page is drawn anew.</param>
-internal sealed class RestingCheck(ClubInHand inHand, Action changed)
+/// <param name="failed">It cannot be made: whoever waits for it is told.</param>
+public sealed class RestingCheck(ClubInHand inHand, Action changed, Action<Exception> failed)
 {
     private int _asked;
 
@@ -23,7 +24,19 @@ internal sealed class RestingCheck(ClubInHand inHand, Action changed)
     public void Stop() => _asked++;
 
     /// <summary>Works it out after a wait, unless it is asked for anew meanwhile.</summary>
-    public void Later(string boat, TimeSpan wait) => _ = CheckAsync(boat, ++_asked, wait);
+    public void Later(string boat, TimeSpan wait) => _ = TryAsync(boat, ++_asked, wait);
+
+    private async Task TryAsync(string boat, int mine, TimeSpan wait)
+    {
+        try
+        {
+            await CheckAsync(boat, mine, wait);
+        }
+        catch (Exception broken) when (mine == _asked && inHand.IsOpen)
+        {
+            failed(broken);
+        }
+    }
 
     private async Task CheckAsync(string boat, int mine, TimeSpan wait)
     {

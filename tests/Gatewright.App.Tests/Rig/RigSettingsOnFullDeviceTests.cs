@@ -26,6 +26,7 @@ public sealed class RigSettingsOnFullDeviceTests
         (club.Shelf.IsFull, club.Shelf.Writing) = (true, () => disk.Task);
 
         Task tapped = unit.ChooseAsync("#unit-in", "on");
+        await unit.InvokeAsync(() => { });
         Assert.True(IsChosen("#unit-in"));
         disk.SetResult();
         await tapped;

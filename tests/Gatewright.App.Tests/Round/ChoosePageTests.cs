@@ -48,6 +48,7 @@ public sealed class ChoosePageTests
         (club.Shelf.IsFull, club.Shelf.Writing) = (true, () => disk.Task);
 
         Task tapped = page.ChooseAsync(".stations input", true, other);
+        await page.InvokeAsync(() => { });
         Assert.True(Stations()[other]);
         disk.SetResult();
         await tapped;

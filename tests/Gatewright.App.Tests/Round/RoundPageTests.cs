@@ -21,6 +21,7 @@ public sealed class RoundPageTests
 
         Task first = page.PressAsync("#end-round");
         Task second = page.PressAsync("#end-round");
+        await page.InvokeAsync(() => { });
         disk.SetResult();
         await Task.WhenAll(first, second);
 
