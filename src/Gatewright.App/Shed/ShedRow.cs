@@ -32,7 +32,7 @@ public sealed record ShedRow(BoatView View, string? Rack, BoatStanding? Standing
     /// <summary>Whether it is shown under a choice.</summary>
     public bool IsIn(ShedChoice choice) => choice switch
     {
-        ShedChoice.ToSeeTo => StaysAshore || OpenJobs > 0 || Told is not null || Verdict is { } v && v != Core.Judging.Verdict.Good,
+        ShedChoice.ToSeeTo => StaysAshore || OpenJobs > 0 || Told is not null || Standing?.Changed is { Gates.Count: > 0 } || Verdict is { } v && v != Core.Judging.Verdict.Good,
         ShedChoice.NotRead => Standing is { Check: null },
         ShedChoice.Ashore => StaysAshore,
         _ => true,

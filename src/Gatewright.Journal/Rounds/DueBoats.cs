@@ -20,14 +20,19 @@ public static class DueBoats
             return null;
         }
 
+        if (boat.IsKeptByReadings)
+        {
+            return DueReason.Ashore;
+        }
+
         if (boat.Check is not { } check)
         {
             return boat.View.Records.Any(r => r.Fact is ReadingTaken) ? DueReason.Changed : DueReason.Never;
         }
 
-        return check.Verdict.StaysAshore ? DueReason.Ashore
-            : check.Verdict.Verdict == Verdict.Adjust ? DueReason.Adjust
+        return check.Verdict.Verdict == Verdict.Adjust ? DueReason.Adjust
             : OpenReports.Of(boat.View).Count > 0 ? DueReason.Told
+            : boat.Changed is { Gates.Count: > 0 } ? DueReason.Changed
             : check.Verdict.Verdict == Verdict.Unsure ? DueReason.Doubt
             : boat.LastRead is { } day && today.DayNumber - day.DayNumber > LongestDays ? DueReason.LongAgo
             : null;

@@ -1,9 +1,7 @@
 using Gatewright.Core;
 using Gatewright.Core.Checking;
-using Gatewright.Core.Geometry;
 using Gatewright.Core.Judging;
 using Gatewright.Core.Measuring;
-using Gatewright.Core.Numerics;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
 
@@ -53,13 +51,4 @@ public sealed class JudgedAsRead
     /// <param name="station">Where it is judged.</param>
     internal JudgedAsRead Then(Club club, BoatView boat, IReadOnlyList<Recorded>? added, Station station) =>
         _faces?.With(added, station) is { } faces ? new(faces, _standard) : Of(club, boat, station);
-
-    /// <summary>Far above any floor, so that no reason comes of where nobody read.</summary>
-    private sealed class NothingFeared : IPitchForecast
-    {
-        private const double AboveEveryFloor = 90;
-        private static readonly GaussianMixture Above = new([1], [AboveEveryFloor], [0]);
-
-        public GaussianMixture At(GatePlace gate, OarAngle at) => Above;
-    }
 }

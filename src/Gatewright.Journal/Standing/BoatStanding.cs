@@ -9,7 +9,8 @@ namespace Gatewright.Journal.Standing;
 /// <summary>How a boat stands: what is on record of it and how it was judged.</summary>
 /// <param name="View">The boat.</param>
 /// <param name="Check">The check; null while nothing is read since its gates were last changed, or its class is not known.</param>
-public sealed record BoatStanding(BoatView View, BoatCheck? Check)
+/// <param name="Changed">The gates that were changed and not read since; null for none.</param>
+public sealed record BoatStanding(BoatView View, BoatCheck? Check, ChangedUnread? Changed = null)
 {
     private readonly Lazy<Task<CheckedBoat?>> _checked = new(() => Task.Run(() => Check is null ? null : CheckMapping.Boat(Check)));
 
@@ -23,7 +24,13 @@ public sealed record BoatStanding(BoatView View, BoatCheck? Check)
     public bool IsOutOfUse => View.Properties["out-of-use"] == "yes";
 
     /// <summary>Whether it is to stay ashore: held by somebody, or by its readings.</summary>
-    public bool StaysAshore => Holds.Count > 0 || Check?.Verdict.StaysAshore == true;
+    public bool StaysAshore => Holds.Count > 0 || IsKeptByReadings;
+
+    /// <summary>Whether its readings keep it ashore, or did at a gate that was changed and not read since.</summary>
+    public bool IsKeptByReadings => Check?.Verdict.StaysAshore == true || Changed?.KeepAshore == true;
+
+    /// <summary>Whether a reading alone may let it go: what keeps it ashore is in doubt, or was changed since it was read.</summary>
+    public bool WaitsForReading => IsKeptByReadings && (Check?.Verdict is not { StaysAshore: true } verdict || verdict.Verdict == Verdict.Unsure);
 
     /// <summary>The day it was last read.</summary>
     public DateOnly? LastRead => Check?.Readings.Readings.Max(r => r.Lie.Date);

@@ -28,9 +28,11 @@ internal sealed record JudgedBoat(
             return null;
         }
 
-        BoatRecord? record = view.Record(ofClub.Diagnosing.Measuring) is { Current.Readings.Count: > 0 } read ? read : null;
+        BoatRecord? all = view.Record(ofClub.Diagnosing.Measuring);
+        BoatRecord? record = all is { Current.Readings.Count: > 0 } ? all : null;
         CheckSettings settings = ofClub with { Standard = instead ?? ClubSettings.Of(club, view) };
-        return new(new(view, record?.Check(settings)), record, settings, ofAll, Shelves.OfBoat(club, key));
+        var changed = ChangedUnread.Of(all, BoatGates.Of(club, view), settings);
+        return new(new(view, record?.Check(settings), changed), record, settings, ofAll, Shelves.OfBoat(club, key));
     }
 
     /// <summary>The same boat in a club that has grown: what did not change is kept. Null where its record did change.</summary>
@@ -42,8 +44,10 @@ internal sealed record JudgedBoat(
         }
 
         CheckSettings settings = ofClub with { Standard = ClubSettings.Of(club, Standing.View) };
-        return settings == Settings
-            ? this
+        return settings == Settings ? this
+
+            // What was read before a change is not kept: by another standard it is judged from the beginning.
+            : Standing.Changed is { Gates.Count: > 0 } ? null
             : this with { Standing = new(Standing.View, Record?.Check(settings)), Settings = settings };
     }
 }

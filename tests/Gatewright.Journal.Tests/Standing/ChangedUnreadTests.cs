@@ -1,0 +1,87 @@
+using Gatewright.Core;
+using Gatewright.Core.Diagnosing;
+using Gatewright.Core.Measuring;
+using Gatewright.Journal.Facts;
+using Gatewright.Journal.Rounds;
+using Gatewright.Journal.Standing;
+using Gatewright.Journal.Tests.Rounds;
+
+namespace Gatewright.Journal.Tests.Standing;
+
+/// <summary>What kept a boat ashore is over when it was read, not when something was done to it (common practice).</summary>
+public sealed class ChangedUnreadTests
+{
+    private static readonly GatePlace Port = new(1, Side.Port);
+    private static readonly GatePlace Starboard = new(1, Side.Starboard);
+    private static readonly DateOnly Next = RoundClubs.Day.AddDays(1);
+
+    private static readonly Dictionary<string, Fact[]> Done = new()
+    {
+        ["a closed job"] = [new JobPlanned("j", RoundClubs.Boat, Cause.PinOut, "pin-straighten", [], [], [], 1, Side.Port), new JobDone("j")],
+        ["a mending"] = [new GateMended(RoundClubs.Boat, 1, Side.Port, Next)],
+        ["a knock"] = [new Reported(RoundClubs.Boat, ReportKind.Knock, 1, Side.Port, Date: Next)],
+        ["a rigger off and on again"] = [new Reported(RoundClubs.Boat, ReportKind.Refitted, 1, Side.Port, Date: Next)],
+    };
+
+    private readonly RoundClubs _clubs = RoundClubs.Of("1x");
+
+    [Theory]
+    [InlineData("a closed job")]
+    [InlineData("a mending")]
+    [InlineData("a knock")]
+    [InlineData("a rigger off and on again")]
+    public async Task A_gate_under_its_floor_keeps_the_boat_ashore_until_it_is_read(string what)
+    {
+        Read(Port, -3);
+        Read(Starboard, 4);
+        Assert.True((await StandingAsync()).StaysAshore);
+
+        _clubs.Add(Done[what]);
+        BoatStanding changed = await StandingAsync();
+        Assert.Equal([Port], changed.Changed!.Gates);
+        Assert.True(changed.StaysAshore);
+        Assert.True(changed.WaitsForReading);
+        Assert.Equal(DueReason.Ashore, DueBoats.Reason(changed, Next));
+
+        Read(Port, 4, Next.AddDays(1));
+        BoatStanding read = await StandingAsync();
+        Assert.Empty(read.Changed!.Gates);
+        Assert.False(read.StaysAshore);
+    }
+
+    [Fact]
+    public async Task Its_only_reading_gone_it_stays_ashore_too()
+    {
+        Read(Port, -3);
+        _clubs.Add(Done["a mending"]);
+
+        BoatStanding changed = await StandingAsync();
+
+        Assert.Null(changed.Check);
+        Assert.True(changed.StaysAshore);
+    }
+
+    [Fact]
+    public async Task A_good_gate_that_was_changed_is_due_and_keeps_nobody_ashore()
+    {
+        Read(Port, 4);
+        Read(Starboard, 4);
+        _clubs.Add(Done["a mending"]);
+
+        BoatStanding changed = await StandingAsync();
+
+        Assert.Equal([Port], changed.Changed!.Gates);
+        Assert.False(changed.StaysAshore);
+        Assert.Equal(DueReason.Changed, DueBoats.Reason(changed, Next));
+    }
+
+    private async Task<BoatStanding> StandingAsync() => (await ShedVerdicts.Of(_clubs.Club).BoatAsync(RoundClubs.Boat))!;
+
+    private void Read(GatePlace gate, decimal value, DateOnly? day = null)
+    {
+        string lying = $"l-{gate.Side}-{day:yyyyMMdd}";
+        _clubs.Add(
+            new BoatLaid(lying, RoundClubs.Boat, Lie.Upright, LevelBasis.Read, 0, 0, Date: day ?? RoundClubs.Day),
+            new ReadingTaken(lying, RoundClubs.Boat, ReadItem.Gate, gate.Seat, gate.Side, value, Station.Abeam));
+    }
+}
