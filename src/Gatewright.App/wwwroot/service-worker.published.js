@@ -49,7 +49,8 @@ self.addEventListener('fetch', event => {
 // A page says when a new version may take over: never while somebody is in the middle of a round.
 self.addEventListener('message', event => {
   if (event.data === 'take over') {
-    self.skipWaiting();
+    // It is kept awake until it has taken over: on a busy phone it might be put to sleep before.
+    event.waitUntil(self.skipWaiting());
   }
 });
 
