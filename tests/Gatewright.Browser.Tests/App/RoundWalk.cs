@@ -36,7 +36,7 @@ internal static class RoundWalk
     /// <summary>From the shed to the first gate of a boat.</summary>
     public static async Task BeginAsync(this IPage page, string boat)
     {
-        await page.GetByRole(AriaRole.Link, new() { Name = $"Read {boat}", Exact = true }).ClickAsync();
+        await page.TouchAsync(page.GetByRole(AriaRole.Link, new() { Name = $"Read {boat}", Exact = true }), "location.pathname.includes('/round')");
         await page.HeadedAsync(boat);
         await page.Locator("#pad").WaitForAsync();
     }

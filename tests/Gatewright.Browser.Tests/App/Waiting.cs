@@ -7,6 +7,7 @@ namespace Gatewright.Browser.Tests.App;
 internal static class Waiting
 {
     private static readonly TimeSpan Longest = TimeSpan.FromSeconds(60);
+    private static readonly TimeSpan Answered = TimeSpan.FromSeconds(30);
     private static readonly TimeSpan Often = TimeSpan.FromMilliseconds(50);
 
     /// <summary>
@@ -37,6 +38,30 @@ internal static class Waiting
     /// <summary>Waits until the page works nothing out any more: while it does, it says so in words that end in an ellipsis.</summary>
     public static Task SettledAsync(this IPage page) => page.UntilAsync(
         "!document.querySelector('main [aria-busy=\"true\"]') && !/…(\\s|$)/.test(document.querySelector('main')?.innerText ?? '…')");
+
+    /// <summary>
+    /// Touches something until what it brings is there: now and then one of two touches right after a start is not heard, and whoever
+    /// gets no answer touches again. A page that answers neither says what stood on it.
+    /// </summary>
+    public static async Task TouchAsync(this IPage page, ILocator what, string brings)
+    {
+        for (int touches = 1; ; touches++)
+        {
+            await what.ClickAsync();
+            var watch = Stopwatch.StartNew();
+            while (watch.Elapsed < Answered)
+            {
+                if (await IsAsync(page, brings))
+                {
+                    return;
+                }
+
+                await Task.Delay(Often, TestContext.Current.CancellationToken);
+            }
+
+            Assert.True(touches < 2, $"Touched twice, and never: {brings}. At {page.Url} stood: {await page.Locator("body").InnerTextAsync()}");
+        }
+    }
 
     /// <summary>Waits for the first heading, of the program itself: not of the shed as it was last seen, which stands there before.</summary>
     public static Task HeadedAsync(this IPage page, string text) =>
