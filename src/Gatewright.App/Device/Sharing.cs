@@ -47,7 +47,6 @@ public sealed class Sharing(HttpClient http, ThisDevice device, ClubInHand inHan
         _self = DotNetObjectReference.Create(this);
         await _module.InvokeVoidAsync("listen", _self);
         device.Device.HasNews += copy => _ = TellOthersAsync(copy.Held.Club);
-        device.Device.ClubsChanged += () => _ = TellOthersAsync(null);
         await _following.RunAsync(CancellationToken.None);
     }
 
@@ -55,8 +54,8 @@ public sealed class Sharing(HttpClient http, ThisDevice device, ClubInHand inHan
     private async ValueTask<byte[]?> PackedAsync(ReadOnlyMemory<byte> sent) =>
         _module is { } browser ? await browser.InvokeAsync<byte[]?>("pack", sent.ToArray()) : null;
 
-    /// <summary>Other pages look once this one has drawn what was recorded in a club, or, for null, which clubs there are.</summary>
-    private async Task TellOthersAsync(string? club)
+    /// <summary>Other pages look once this one has drawn what was recorded.</summary>
+    private async Task TellOthersAsync(string club)
     {
         await Task.Delay(Drawn);
         await _module!.InvokeVoidAsync("tellOthers", club);
@@ -66,15 +65,11 @@ public sealed class Sharing(HttpClient http, ThisDevice device, ClubInHand inHan
     [JSInvokable]
     public void Woken() => _following?.Wake();
 
-    /// <summary>Another page has written to the shelf: in a club, or, for null, which clubs there are.</summary>
+    /// <summary>Another page has written to the shelf.</summary>
     [JSInvokable]
-    public async Task WrittenElsewhere(string? club)
+    public async Task WrittenElsewhere(string club)
     {
-        if (club is null)
-        {
-            await device.LookAgainAsync();
-        }
-        else if (inHand.IsOpen && inHand.Held.Club == club)
+        if (inHand.IsOpen && inHand.Held.Club == club)
         {
             await inHand.Copy.LookAgainAsync();
         }

@@ -125,20 +125,7 @@ public sealed class ThisDevice(IDeviceShelf shelf, BrowserRoom room, ClubInHand 
     public async Task LetGoAsync(string club)
     {
         await Device.LetGoAsync(club);
-        await LeaveGoneAsync();
-    }
-
-    /// <summary>Takes up what another page over the same shelf has written, clubs among it. Where the one in hand went, another is opened, if there is one.</summary>
-    /// <exception cref="ShelfException">The shelf cannot be read; some may have been taken up.</exception>
-    public async Task LookAgainAsync()
-    {
-        await Device.LookAgainAsync();
-        await LeaveGoneAsync();
-    }
-
-    private async Task LeaveGoneAsync()
-    {
-        if (!inHand.IsOpen || Device.Clubs.Any(c => c.Club == inHand.Held.Club))
+        if (!inHand.IsOpen || inHand.Held.Club != club)
         {
             return;
         }
