@@ -128,8 +128,8 @@ public sealed class ClubInHand
         Changed?.Invoke();
     }
 
-    /// <summary>Names, or what the member here may do, or which clubs there are, were heard anew: pages are drawn with it.</summary>
-    public void HeardAnew() => Changed?.Invoke();
+    /// <summary>The members' names were heard anew: pages that tell who recorded something are drawn with them.</summary>
+    public void NamesHeard() => Changed?.Invoke();
 
     /// <summary>Records facts: they are on this device's disk when this returns, all of them or none.</summary>
     /// <returns>The ids of their entries, in the order of the facts.</returns>

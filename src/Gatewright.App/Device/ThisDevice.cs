@@ -44,7 +44,6 @@ public sealed class ThisDevice(IDeviceShelf shelf, BrowserRoom room, ClubInHand 
             return;
         }
 
-        _device.ClubsChanged += inHand.HeardAnew;
         _ = OpenLastAsync(_device);
         await Task.WhenAny(Opened, Task.Delay(Patience));
     }

@@ -31,7 +31,7 @@ public class BoatSeenPageTests
             if (Diagnosis is not null && !_isChanged)
             {
                 _isChanged = true;
-                InHand.HeardAnew();
+                InHand.NamesHeard();
             }
         }
 

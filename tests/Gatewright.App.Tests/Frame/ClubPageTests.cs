@@ -31,7 +31,7 @@ public sealed class ClubPageTests
         IRenderedComponent<SomePage> page = club.Page.Render<SomePage>();
         var read = new TaskCompletionSource();
         page.Instance.Read = read.Task;
-        await page.InvokeAsync(club.InHand.HeardAnew);
+        await page.InvokeAsync(club.InHand.NamesHeard);
 
         await page.InvokeAsync(club.InHand.PutDown);
         await page.InvokeAsync(() => read.SetException(new InvalidOperationException("No club is open.")));

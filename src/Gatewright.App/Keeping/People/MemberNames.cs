@@ -63,7 +63,7 @@ public sealed class MemberNames : IDisposable
             if (_device.Device.Of(club, Setting) != text)
             {
                 await _device.Device.SetAsync(club, Setting, text);
-                _inHand.HeardAnew();
+                _inHand.NamesHeard();
             }
         }
         catch (Exception cannot) when (cannot is PeopleException or ShelfException)
