@@ -1,5 +1,6 @@
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
+using Gatewright.Journal.Views;
 
 namespace Gatewright.Journal.Standing;
 
@@ -18,11 +19,16 @@ internal sealed class Shelves
     public static Shelves OfAll(Club club) =>
         new(club, [Subject.Journal, .. club.Subjects.Where(s => s.Thing is Things.Rack or Things.Gauge)]);
 
-    /// <summary>Those of one boat, and of its jobs.</summary>
+    /// <summary>Those of one boat, of its jobs, and of its seats, which tell the side of a gate.</summary>
     public static Shelves OfBoat(Club club, string boat)
     {
         var shelf = Subject.Boat(boat);
-        return new(club, [shelf, .. club.Everything(shelf).Select(r => r.As<JobPlanned>()).OfType<JobPlanned>().Select(j => new Subject("job", j.Job))]);
+        int seats = new BoatView(club, boat).Class?.Seats ?? 0;
+        return new(club, [
+            shelf,
+            .. club.Everything(shelf).Select(r => r.As<JobPlanned>()).OfType<JobPlanned>().Select(j => new Subject("job", j.Job)),
+            .. Enumerable.Range(1, seats).Select(seat => new Subject(Things.Seat, Things.SeatKey(boat, seat))),
+        ]);
     }
 
     /// <summary>Whether a club has the very same.</summary>

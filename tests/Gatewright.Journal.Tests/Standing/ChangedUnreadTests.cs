@@ -75,6 +75,24 @@ public sealed class ChangedUnreadTests
         Assert.Equal(DueReason.Changed, DueBoats.Reason(changed, Next));
     }
 
+    /// <summary>The gate that kept it ashore is none any more; told by its seat alone, of which the boat's own record says nothing.</summary>
+    [Fact]
+    public async Task What_was_read_where_no_gate_is_any_more_keeps_nobody_ashore()
+    {
+        var clubs = RoundClubs.Of("2-");
+        clubs.Add(
+            new ThingSet(Things.Seat, Things.SeatKey(RoundClubs.Boat, 1), new Dictionary<string, string?> { ["side"] = "port" }),
+            new BoatLaid("l", RoundClubs.Boat, Lie.Upright, LevelBasis.Read, 0, 0, Date: RoundClubs.Day),
+            new ReadingTaken("l", RoundClubs.Boat, ReadItem.Gate, 1, Side.Port, -3, Station.Abeam),
+            new GateMended(RoundClubs.Boat, 1, Side.Port, Next));
+        ShedVerdicts shed = ShedVerdicts.Of(clubs.Club);
+        Assert.True((await shed.BoatAsync(RoundClubs.Boat))!.StaysAshore);
+
+        clubs.Add(new ThingSet(Things.Seat, Things.SeatKey(RoundClubs.Boat, 1), new Dictionary<string, string?> { ["side"] = "starboard" }));
+
+        Assert.False((await shed.With(clubs.Club, teaches: false).BoatAsync(RoundClubs.Boat))!.StaysAshore);
+    }
+
     private async Task<BoatStanding> StandingAsync() => (await ShedVerdicts.Of(_clubs.Club).BoatAsync(RoundClubs.Boat))!;
 
     private void Read(GatePlace gate, decimal value, DateOnly? day = null)
