@@ -43,6 +43,21 @@ public sealed class ReadPageTests
         string Lit() => page.Find("[aria-current='step']").GetAttribute("aria-label")!;
     }
 
+    /// <summary>A boat's first tap is waited for as any other: what stood there before it is not drawn once more.</summary>
+    [Fact]
+    public async Task A_boats_first_tap_leaves_the_pads_rows_as_they_stand()
+    {
+        await using ClubOfTwo club = await WithTealAsync(Lie.Upright);
+        IRenderedComponent<ReadPage> page = Page(club);
+        int[] drawn() => [.. page.FindComponents<PadRow>().Select(row => row.RenderCount)];
+        Assert.Equal([1, 1, 1, 1], drawn());
+
+        await page.PressAsync("#pad [data-value='3.5']");
+
+        Assert.Contains("3.5°", page.Find(".figure").TextContent, StringComparison.Ordinal);
+        Assert.Equal([1, 1, 1, 1], drawn());
+    }
+
     [Theory]
     [InlineData(Lie.Inverted, 1)]
     [InlineData(Lie.Upright, 0)]

@@ -98,6 +98,22 @@ public class ShedBoatTests
         Assert.Equal(offers, shed.FindAll("p.thumb a[href=round]").Count);
     }
 
+    [Fact]
+    public async Task A_boat_that_stands_as_it_did_is_not_drawn_again_unless_the_member_may_do_something_else()
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.RecordElsewhereAsync(new ThingSet(Things.Boat, "teal", new Dictionary<string, string?> { ["name"] = "Teal", ["class"] = "1x" }));
+        ShedRow row = new(new(club.InHand.Club, "teal"), null, null);
+        IRenderedComponent<ShedBoat> boat = club.Page.Render<ShedBoat>(p => p.Add(b => b.Row, row));
+        int once = boat.RenderCount;
+
+        boat.Render(p => p.Add(b => b.Row, row));
+        Assert.Equal(once, boat.RenderCount);
+
+        boat.Render(p => p.Add(b => b.MayRead, true));
+        Assert.Single(boat.FindAll(".read"));
+    }
+
     private static async Task ReadAsync(ClubOfTwo club, decimal degrees)
     {
         string lying = Guid.CreateVersion7().ToString("N");

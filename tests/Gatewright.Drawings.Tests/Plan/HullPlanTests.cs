@@ -122,6 +122,24 @@ public sealed class HullPlanTests : BunitContext
         Assert.NotEqual(PlanGeometry.Of(BoatClass.Parse("2-"), PlanSize.Roomy).Outline, plan.Find(".gw-hull").GetAttribute("d"));
     }
 
+    /// <summary>Of a first drawing nobody asks whether it is needed; it is remembered all the same, and the plan's rows with it.</summary>
+    [Fact]
+    public void What_was_drawn_once_is_not_drawn_again_until_something_looks_otherwise()
+    {
+        var boatClass = BoatClass.Parse("8+");
+        IReadOnlyList<PlanGate> gates = Samples.Gates(boatClass);
+        IRenderedComponent<HullPlan> plan = Draw(boatClass, gates);
+        int[] drawn() => [plan.RenderCount, .. plan.FindComponents<PlanPlaces>().Select(p => p.RenderCount)];
+        int[] once = drawn();
+
+        plan.Render(p => p.Add(c => c.Gates, gates));
+        Assert.Equal(once, drawn());
+
+        plan.Render(p => p.Add(c => c.LitGate, new GatePlace(3, Side.Starboard)));
+        Assert.Equal(["1", "2", "3", "4", "5", "6", "7", "8"], plan.FindComponents<PlanPlaces>().Select(p => $"{p.Instance.Seat}"));
+        Assert.Equal([1, 1, 2, 1, 1, 1, 1, 1], plan.FindComponents<PlanPlaces>().Select(p => p.RenderCount));
+    }
+
     private IRenderedComponent<HullPlan> Draw(BoatClass boatClass, IReadOnlyList<PlanGate> gates, Action<GatePlace>? touched = null) =>
         Render<HullPlan>(p => p
             .Add(c => c.Class, boatClass).Add(c => c.Gates, gates).Add(c => c.Name, "plan").Add(c => c.OnGate, touched ?? (_ => { })));
