@@ -13,6 +13,10 @@ internal static class Taps
     // Whoever asks the page something takes its time: while it answers a tap, and where the next is about to come, nobody does.
     private static readonly TimeSpan Undisturbed = TimeSpan.FromMilliseconds(250);
 
+    // So long a finger rests on the glass at a quick tap, from memory. Let go of at once, as no finger does, the browser would still be busy
+    // with its coming when the answer to its leaving is waited for.
+    private static readonly TimeSpan Rests = TimeSpan.FromMilliseconds(80);
+
     // What takes longer is no slow answer but none.
     private const float LongestAnswer = 30_000;
 
@@ -41,7 +45,7 @@ internal static class Taps
                 string degrees = chance.Next(7, 10) is var halves && halves % 2 == 0 ? $"{halves / 2}.0" : $"{halves / 2}.5";
                 LocatorBoundingBoxResult box = (await page.Locator($"#pad .value[data-value='{degrees}']").BoundingBoxAsync())!;
                 await Task.Delay(TimeSpan.FromMilliseconds(chance.Next(ShortestPause, LongestPause)) - Undisturbed);
-                await page.Touchscreen.TapAsync(box.X + (box.Width / 2), box.Y + (box.Height / 2));
+                await TapAsync(phone.Session, box.X + (box.Width / 2), box.Y + (box.Height / 2));
                 await Task.Delay(Undisturbed);
                 taps++;
                 await AnsweredAsync(page, taps, $"boat {boat}, {degrees}");
@@ -55,6 +59,16 @@ internal static class Taps
         }
 
         return [.. all.EnumerateArray().Select(t => t.GetProperty("ms").GetDouble()).Order()];
+    }
+
+    private static async Task TapAsync(ICDPSession browser, float x, float y)
+    {
+        await TouchAsync("touchStart", new Dictionary<string, object> { ["x"] = x, ["y"] = y });
+        await Task.Delay(Rests);
+        await TouchAsync("touchEnd");
+
+        Task TouchAsync(string type, params object[] points) =>
+            browser.SendAsync("Input.dispatchTouchEvent", new() { ["type"] = type, ["touchPoints"] = points });
     }
 
     private static async Task AnsweredAsync(IPage page, int taps, string what)
