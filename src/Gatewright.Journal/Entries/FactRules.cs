@@ -28,7 +28,7 @@ internal static class FactRules
             case GaugeReversed reversed: Check(reversed, book); break;
             case Reported report: Check(report, book); break;
             case Held held: Check(held, book); break;
-            case Released released: Reason(released.Boat, released.Reason, book); break;
+            case Released released: Check(released, book); break;
             case JobPlanned job: Check(job, book); break;
             case StepDone step: Check(step, book); break;
             case JobDone done: Check(done, book); break;
@@ -126,6 +126,12 @@ internal static class FactRules
     {
         Reason(held.Boat, held.Reason, book);
         book.Languages("reasons", held.Reasons, EntryRules.LongestText);
+    }
+
+    private static void Check(Released released, RuleBook book)
+    {
+        Reason(released.Boat, released.Reason, book);
+        book.Items("lifts", released.Lifts?.Count ?? 0);
     }
 
     private static void Reason(string boat, string reason, RuleBook book)

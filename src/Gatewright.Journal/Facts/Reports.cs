@@ -41,7 +41,10 @@ public sealed record Held(string Boat, string Reason, IReadOnlyDictionary<string
     }
 }
 
-/// <summary>A boat's holds were lifted.</summary>
+/// <summary>Holds on a boat were lifted, and damage told of it was said to be seen to.</summary>
 /// <param name="Boat">The boat.</param>
 /// <param name="Reason">On what grounds.</param>
-public sealed record Released(string Boat, string Reason) : Fact;
+/// <param name="Lifts">
+/// The entries of those holds and notes of damage: what whoever gave it saw. Null in older entries, which lift all that is older than they are.
+/// </param>
+public sealed record Released(string Boat, string Reason, IReadOnlyList<Guid>? Lifts = null) : Fact;

@@ -78,13 +78,15 @@ public sealed class BoatView
         .Where(b => b.Back is not null)
         .Select(b => (b.r, b.Back!));
 
-    /// <summary>The holds on it that no later release has lifted; any of them keeps it off the water.</summary>
+    /// <summary>The holds on it that no release has lifted; any of them keeps it off the water.</summary>
+    /// <remarks>A release lifts those it names, wherever they stand in the journal; an older one names none, and lifts all before it.</remarks>
     public IReadOnlyList<Recorded> Holds
     {
         get
         {
-            int released = _others.FindLastIndex(r => r.As<Released>() is not null);
-            return [.. _others.Skip(released + 1).Where(r => r.As<Held>() is not null)];
+            int released = _others.FindLastIndex(r => r.As<Released>() is { Lifts: null });
+            HashSet<Guid> lifted = [.. _others.Select(r => r.As<Released>()).SelectMany(r => r?.Lifts ?? [])];
+            return [.. _others.Skip(released + 1).Where(r => r.As<Held>() is not null && !lifted.Contains(r.Entry.Id))];
         }
     }
 
@@ -122,8 +124,10 @@ public sealed class BoatView
     }
 
     /// <summary>Of a boat as it was, a job that was finished later changed nothing yet.</summary>
-    private bool WasThen(JobView job) =>
-        _until is null || job.Done is not { } done || RecordedOrder.Instance.Compare(done, _until) < 0;
+    private bool WasThen(JobView job) => job.Done is not { } done || Knew(done);
+
+    /// <summary>Whether an entry of a job had been recorded by then, where this is the boat as it was.</summary>
+    internal bool Knew(Recorded entry) => _until is null || RecordedOrder.Instance.Compare(entry, _until) < 0;
 
     /// <summary>What was read to prove a job, as the core takes it; nothing while the boat's class is not known.</summary>
     internal IReadOnlyList<Reading> ReadingsOf(string job, MeasuringSettings settings) =>

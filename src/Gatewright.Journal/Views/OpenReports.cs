@@ -8,7 +8,7 @@ namespace Gatewright.Journal.Views;
 
 /// <summary>
 /// What was told of a boat and not seen to: of a report, that its gate is neither mended nor read since, or no gate if it is of the
-/// whole boat; of damage, that since then neither a release says what was done nor a job or a mending at its place has ended.
+/// whole boat; of damage, that since then neither a release that names it says what was done nor a job or a mending at its place has ended.
 /// </summary>
 public static class OpenReports
 {
@@ -27,7 +27,7 @@ public static class OpenReports
         var changes = new GateChanges(boat);
         return [.. told
             .Where(t => !changes.IsMended(t) && !boat.Readings.Any(r => IsOfItsGate(r, t) && days.Compare(r, t) > 0))
-            .Concat(damage.Where(d => !SeesTo(boat, Damage.GateOf((Noted)d.Fact)).Any(r => days.Compare(r, d) > 0)))
+            .Concat(damage.Where(d => !IsSeenTo(boat, d, days)))
             .OrderByDescending(t => t, days)
             .Select(t => new Incident(t, days.Of(t), true))];
     }
@@ -35,9 +35,13 @@ public static class OpenReports
     /// <summary>Whether damage to a boat was told and not seen to.</summary>
     public static bool HasDamage(BoatView boat) => Of(boat).Any(told => told.Record.Fact is Noted);
 
-    /// <summary>What sees to damage that was told before it: of a gate's damage, work at another gate does not.</summary>
+    private static bool IsSeenTo(BoatView boat, Recorded damage, BoatDays days) =>
+        boat.Others.Any(r => r.Fact is Released { Lifts: { } lifts } && lifts.Contains(damage.Entry.Id))
+        || SeesTo(boat, Damage.GateOf((Noted)damage.Fact)).Any(r => days.Compare(r, damage) > 0);
+
+    /// <summary>What sees to all damage that was told before it: of a gate's damage, work at another gate does not.</summary>
     private static IEnumerable<Recorded> SeesTo(BoatView boat, GatePlace? gate) => boat.Others
-        .Where(r => r.Fact is Released || (r.Fact is GateMended mended && gate is not null && gate == new GatePlace(mended.Seat, mended.Side)))
+        .Where(r => r.Fact is Released { Lifts: null } || (r.Fact is GateMended mended && gate is not null && gate == new GatePlace(mended.Seat, mended.Side)))
         .Concat(boat.Jobs.Where(job => job.Done is not null && job.Gate == gate).Select(job => job.Done!));
 
     private static bool IsOfItsGate(Recorded reading, Recorded report) =>
