@@ -1,3 +1,4 @@
+using Gatewright.Core;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
@@ -19,7 +20,7 @@ internal sealed class Shelves
     public static Shelves OfAll(Club club) =>
         new(club, [Subject.Journal, .. club.Subjects.Where(s => s.Thing is Things.Rack or Things.Gauge)]);
 
-    /// <summary>Those of one boat, of its jobs, and of its seats, which tell the side of a gate.</summary>
+    /// <summary>Those of one boat, of its jobs, and of its gates, where damage is noted. What is set for its seats and gates is filed with the boat.</summary>
     public static Shelves OfBoat(Club club, string boat)
     {
         var shelf = Subject.Boat(boat);
@@ -27,7 +28,7 @@ internal sealed class Shelves
         return new(club, [
             shelf,
             .. club.Everything(shelf).Select(r => r.As<JobPlanned>()).OfType<JobPlanned>().Select(j => new Subject("job", j.Job)),
-            .. Enumerable.Range(1, seats).Select(seat => new Subject(Things.Seat, Things.SeatKey(boat, seat))),
+            .. Enumerable.Range(1, seats).SelectMany(seat => Enum.GetValues<Side>().Select(side => new Subject(Things.Gate, Things.GateKey(boat, new(seat, side))))),
         ]);
     }
 
