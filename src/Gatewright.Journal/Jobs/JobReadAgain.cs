@@ -5,12 +5,12 @@ using Gatewright.Journal.Views;
 
 namespace Gatewright.Journal.Jobs;
 
-/// <summary>What has to be read again once a job is finished, since nothing that is known of it still holds.</summary>
+/// <summary>What has to be read again once a job is finished, since nothing that is known of it still holds; or once it is given up, if anything was done.</summary>
 /// <param name="IsWholeBoat">Whether every gate has to be: level or gauge was wrong when they were read.</param>
 /// <param name="Gates">The gates that have to be.</param>
 public sealed record JobReadAgain(bool IsWholeBoat, IReadOnlyList<GatePlace> Gates)
 {
-    /// <summary>What a finished job leaves to be read.</summary>
+    /// <summary>What a job that ended leaves to be read.</summary>
     /// <param name="job">The job.</param>
     /// <param name="boat">How its boat stands now; null where nothing is on record.</param>
     public static JobReadAgain Of(JobView job, BoatStanding? boat)
@@ -19,6 +19,11 @@ public sealed record JobReadAgain(bool IsWholeBoat, IReadOnlyList<GatePlace> Gat
         if (job.Gate is not { } gate)
         {
             return new(job.Found.Any(found => found.IsBoatWide()), []);
+        }
+
+        if (job.IsDropped && !job.ChangedItsGate)
+        {
+            return new(false, []);
         }
 
         bool isRead = boat?.Check?.Verdict.Gates.Any(g => g.Gate == gate) == true;

@@ -33,12 +33,12 @@ public sealed record JobRecheck(IReadOnlyList<RecheckedStation> Stations, Rechec
 
     /// <summary>
     /// The cause that closing the job finds, unless somebody says otherwise: the one it was planned for, if it is mended. A gate that
-    /// reads as the work should leave it is proof of no cause where nobody is known to have done any.
+    /// reads as the work should leave it is proof of no cause where nobody is known to have done all of it.
     /// </summary>
     public static Cause? Found(JobView job, RecheckOutcome? outcome)
     {
         ArgumentNullException.ThrowIfNull(job);
-        return outcome == RecheckOutcome.Mended && job.IsBegun ? job.Plan.Cause : null;
+        return outcome == RecheckOutcome.Mended && job.IsWorked ? job.Plan.Cause : null;
     }
 
     /// <summary>The readings of a job, station by station, corrected; nothing is judged, which takes longer.</summary>

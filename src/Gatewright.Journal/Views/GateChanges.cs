@@ -47,6 +47,11 @@ internal sealed class GateChanges
                 // A sleeve is the oar's: what was read of the gate it lay in still stands.
                 _anyMended = Mended(gate, done, isOfTheGate: job.Plan.Cause != Cause.Sleeve);
             }
+            else if (job is { Dropped: { } dropped, ChangedItsGate: true } && boat.Knew(dropped))
+            {
+                // Given up, it has mended nothing; the gate is not what it was all the same.
+                Later(_changed, gate, job.LastStep!);
+            }
         }
     }
 

@@ -39,8 +39,20 @@ public sealed class JobView : IWork
     /// <summary>The steps done, from 0.</summary>
     public IReadOnlySet<int> StepsDone => _records.Select(r => r.Fact).OfType<StepDone>().Select(s => s.Step).ToHashSet();
 
+    /// <summary>How many of the plan's steps are marked as done.</summary>
+    public int StepsMarked => StepsDone.Count(step => step < Plan.Steps.Count);
+
     /// <summary>Whether somebody is known to have begun it: a step is marked as done, or it has none.</summary>
-    public bool IsBegun => Plan.Steps.Count == 0 || StepsDone.Count > 0;
+    public bool IsBegun => Plan.Steps.Count == 0 || StepsMarked > 0;
+
+    /// <summary>Whether every step is marked as done: what was predicted of the gate holds then, and not before.</summary>
+    public bool IsWorked => StepsMarked == Plan.Steps.Count;
+
+    /// <summary>Whether steps that are marked as done have changed its gate: a sleeve is the oar's.</summary>
+    public bool ChangedItsGate => Gate is not null && LastStep is not null && Plan.Cause != Cause.Sleeve;
+
+    /// <summary>The entry that said last of a step that it is done; null where none is.</summary>
+    public Recorded? LastStep => _records.FindLast(r => r.Fact is StepDone);
 
     /// <summary>Whether it was finished.</summary>
     public bool IsDone => Done is not null;

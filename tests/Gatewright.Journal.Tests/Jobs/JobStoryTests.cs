@@ -68,6 +68,20 @@ public sealed class JobStoryTests
         Assert.Equal(Cause.GatePitch, JobRecheck.Found(Job(club), proof.Outcome));
     }
 
+    /// <summary>What was predicted holds once all is done: before that a gate that reads so proves no cause.</summary>
+    [Fact]
+    public void A_job_of_which_a_step_is_left_finds_no_cause()
+    {
+        Telling club = Telling.WrongInsert();
+        club.Tell(new JobPlanned("j1", "teal", Cause.PinAft, "straighten-pin", ["Straighten it", "Tighten it"], [], [], 1, Side.Starboard), new StepDone("j1", 0));
+        Assert.Equal((1, true, false), (Job(club).StepsMarked, Job(club).IsBegun, Job(club).IsWorked));
+        Assert.Null(JobRecheck.Found(Job(club), RecheckOutcome.Mended));
+
+        club.Tell(new StepDone("j1", 1));
+
+        Assert.Equal(Cause.PinAft, JobRecheck.Found(Job(club), RecheckOutcome.Mended));
+    }
+
     [Fact]
     public async Task One_station_that_reads_as_predicted_proves_nothing_and_finds_no_cause()
     {
@@ -136,6 +150,27 @@ public sealed class JobStoryTests
         Telling club = Telling.WrongInsert();
         club.Tell(new JobPlanned("j1", "teal", Cause.Sleeve, "turn-sleeve", ["Turn it."], [], [], 1, Side.Starboard), new JobDone("j1", Cause.Sleeve));
 
+        Assert.Equal(Verdict.Stop, await VerdictAsync(club));
+    }
+
+    /// <summary>The step was done after the plan: it changes the gate, and not what the plan rested on.</summary>
+    [Fact]
+    public async Task A_job_given_up_after_a_step_is_still_judged_against_what_was_known_before_it()
+    {
+        Telling club = Telling.WrongInsert();
+        club.Tell(await PlannedAsync(club), new StepDone("j1", 0), new JobDropped("j1"));
+
+        Assert.NotNull(JobRemedy.Of(club.Club, Job(club), Settings));
+        Assert.Equal([Telling.Wrong], JobReadAgain.Of(Job(club), await club.StandingAsync()).Gates);
+    }
+
+    [Fact]
+    public async Task A_job_given_up_before_anything_was_done_leaves_nothing_to_be_read()
+    {
+        Telling club = Telling.WrongInsert();
+        club.Tell(await PlannedAsync(club), new JobDropped("j1"));
+
+        Assert.Empty(JobReadAgain.Of(Job(club), await club.StandingAsync()).Gates);
         Assert.Equal(Verdict.Stop, await VerdictAsync(club));
     }
 

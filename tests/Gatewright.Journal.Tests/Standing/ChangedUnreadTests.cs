@@ -15,6 +15,8 @@ public sealed class ChangedUnreadTests
     private static readonly GatePlace Starboard = new(1, Side.Starboard);
     private static readonly DateOnly Next = RoundClubs.Day.AddDays(1);
 
+    private static readonly JobPlanned Planned = new("j", RoundClubs.Boat, Cause.PinOut, "straighten-pin", ["Loosen it", "Straighten it"], [], [], 1, Side.Port);
+
     private static readonly Dictionary<string, Fact[]> Done = new()
     {
         ["a closed job"] = [new JobPlanned("j", RoundClubs.Boat, Cause.PinOut, "pin-straighten", [], [], [], 1, Side.Port), new JobDone("j")],
@@ -73,6 +75,63 @@ public sealed class ChangedUnreadTests
         Assert.Equal([Port], changed.Changed!.Gates);
         Assert.False(changed.StaysAshore);
         Assert.Equal(DueReason.Changed, DueBoats.Reason(changed, Next));
+    }
+
+    [Fact]
+    public async Task A_job_given_up_after_a_step_was_done_leaves_its_gate_to_be_read()
+    {
+        Read(Port, -3);
+        Read(Starboard, 4);
+        _clubs.Add(Planned, new StepDone("j", 0), new JobDropped("j"));
+
+        BoatStanding given = await StandingAsync();
+        Assert.Equal([Port], given.Changed!.Gates);
+        Assert.Equal([Starboard], given.Check!.Verdict.Gates.Select(g => g.Gate));
+        Assert.True(given.StaysAshore);
+
+        Read(Port, 4, Next);
+        Assert.Equal((0, false), ((await StandingAsync()).Changed!.Gates.Count, (await StandingAsync()).StaysAshore));
+    }
+
+    [Fact]
+    public async Task A_good_gate_of_a_job_given_up_after_a_step_is_due()
+    {
+        Read(Port, 4);
+        Read(Starboard, 4);
+        _clubs.Add(Planned, new StepDone("j", 0), new JobDropped("j"));
+
+        Assert.Equal(DueReason.Changed, DueBoats.Reason(await StandingAsync(), Next));
+    }
+
+    /// <summary>Nobody touched the gate, or it was read after whatever was done to it; a sleeve is the oar's.</summary>
+    [Theory]
+    [InlineData("no step done")]
+    [InlineData("a step taken back")]
+    [InlineData("read since")]
+    [InlineData("a sleeve")]
+    public async Task A_job_given_up_that_changed_nothing_since_it_was_read_leaves_the_verdict(string what)
+    {
+        Read(Port, 4);
+        _clubs.Add(what == "a sleeve" ? Planned with { Cause = Cause.Sleeve } : Planned);
+        if (what != "no step done")
+        {
+            _clubs.Add(new StepDone("j", 0));
+        }
+
+        if (what == "a step taken back")
+        {
+            _clubs.Add(new Retracted(_clubs.Club.All().Last().Entry.Id));
+        }
+        else if (what == "read since")
+        {
+            Read(Port, 4, Next);
+        }
+
+        _clubs.Add(new JobDropped("j"));
+
+        BoatStanding given = await StandingAsync();
+        Assert.Empty(given.Changed!.Gates);
+        Assert.Equal([Port], given.Check!.Verdict.Gates.Select(g => g.Gate));
     }
 
     /// <summary>The gate that kept it ashore is none any more; told by its seat alone, of which the boat's own record says nothing.</summary>
