@@ -1,3 +1,4 @@
+using Gatewright.Core;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Judging;
 using Gatewright.Core.Measuring;
@@ -15,6 +16,7 @@ internal sealed class ClubBoats
     private readonly List<BoatRecord> _records = [];
     private readonly List<InputProblem> _warnings = [];
     private readonly Dictionary<string, Standard> _own = [];
+    private readonly Dictionary<string, IReadOnlyList<GatePlace>> _gates = [];
 
     private ClubBoats(IReadOnlyList<string> names) => _names = names;
 
@@ -23,6 +25,9 @@ internal sealed class ClubBoats
 
     /// <summary>The standards that boats have of their own, by name.</summary>
     public IReadOnlyDictionary<string, Standard> OwnStandards => _own;
+
+    /// <summary>The gates that boats have now, by name.</summary>
+    public IReadOnlyDictionary<string, IReadOnlyList<GatePlace>> Gates => _gates;
 
     /// <summary>Those of a club.</summary>
     /// <param name="club">The club.</param>
@@ -53,6 +58,7 @@ internal sealed class ClubBoats
         if (record is not null)
         {
             _records.Add(record with { Current = record.Current with { Boat = title } });
+            _gates[title] = BoatGates.Of(club, view);
             if (view.Properties["standard"] is not null)
             {
                 _own[title] = ClubSettings.Of(club, view);

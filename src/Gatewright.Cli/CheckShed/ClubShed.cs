@@ -50,6 +50,7 @@ internal static class ClubShed
             Shelf = ClubShelf.Of(club),
             Rigs = rigs,
             SleevesOf = SleevesOf(club, settings),
+            GatesOf = boat => boats.Gates[boat.Current.Boat],
         };
     }
 

@@ -1,7 +1,9 @@
+using System.Collections.Immutable;
 using Gatewright.Cli.Rigs;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Judging;
 using Gatewright.Journal.Exchange;
+using Gatewright.Journal.Standing;
 using Gatewright.Words.Told;
 
 namespace Gatewright.Cli.CheckShed;
@@ -17,17 +19,29 @@ internal sealed record ShedCheck(
     /// <summary>What is said where something is left out.</summary>
     public const string HowToTellAll = "--all tells all";
 
-    /// <summary>Checks the boats; one of which nothing was read since it was changed is a warning.</summary>
+    /// <summary>The gates that were changed and not read since, by the boat's name; nothing of a boat that has none.</summary>
+    public IReadOnlyDictionary<string, ChangedUnread> Changed { get; init; } = ImmutableDictionary<string, ChangedUnread>.Empty;
+
+    /// <summary>Checks the boats; one of which something, or all, was not read since it was changed is a warning.</summary>
     public static ShedCheck Of(ShedInput input)
     {
         ILookup<bool, BoatRecord> boats = input.Boats.ToLookup(boat => boat.Current.Readings.Count > 0);
+        var changed = input.Boats
+            .Select(boat => (Name: boat.Current.Boat, Changed: ChangedUnread.Of(boat, input.GatesOf(boat), input.SettingsOf(boat))))
+            .Where(boat => boat.Changed.Gates.Count > 0)
+            .ToDictionary(boat => boat.Name, boat => boat.Changed);
         IEnumerable<InputProblem> old = boats[false].Select(boat =>
             NotJudged.Of(boat.Current.Boat, "was not read since its gates were last changed"));
-        return new([.. boats[true].Select(boat => boat.Check(input.SettingsOf(boat)))], input.Settings.Standard, [.. input.Warnings, .. old], input.Rigs);
+        return new([.. boats[true].Select(boat => boat.Check(input.SettingsOf(boat)))], input.Settings.Standard,
+            [.. input.Warnings, .. old, .. changed.Select(boat => ChangedSince.Of(boat.Key, boat.Value))], input.Rigs)
+        {
+            Changed = changed,
+        };
     }
 
     /// <summary>Whether any boat is not good.</summary>
     public bool NeedsAttention => Boats.Any(boat => boat.Verdict.Verdict != Verdict.Good) || Warnings.Any(NotJudged.Is) || Warnings.Any(HeldAshore.Is)
+        || Warnings.Any(ChangedSince.Is)
         || Rigs.Any(rig => rig.NeedsAttention);
 
     /// <summary>The shed as it is told of.</summary>
@@ -35,6 +49,7 @@ internal sealed record ShedCheck(
     {
         Warnings = [.. Warnings.Select(warning => warning.ToString().TrimEnd('.'))],
         Held = [.. Warnings.Where(HeldAshore.Is).Select(hold => hold.Value!)],
+        ChangedUnread = [.. Changed.Where(boat => boat.Value.KeepAshore).Select(boat => boat.Key)],
         NeedsAttention = NeedsAttention,
     };
 

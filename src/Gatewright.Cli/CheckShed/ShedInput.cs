@@ -2,12 +2,14 @@ using System.Collections.Immutable;
 using Gatewright.Cli.Inputs;
 using Gatewright.Cli.Rigs;
 using Gatewright.Cli.Terminals;
+using Gatewright.Core;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Judging;
 using Gatewright.Core.Mending;
 using Gatewright.Journal.Exchange;
 using Gatewright.Journal.Learning;
 using Gatewright.Journal.Oars;
+using Gatewright.Journal.Standing;
 
 namespace Gatewright.Cli.CheckShed;
 
@@ -35,6 +37,9 @@ internal sealed record ShedInput(
     /// among a boat's readings.
     /// </summary>
     public Func<string, SleevesInBoat?> SleevesOf { get; init; } = _ => null;
+
+    /// <summary>The gates that a boat has now; of files those of which they speak.</summary>
+    public Func<BoatRecord, IReadOnlyCollection<GatePlace>> GatesOf { get; init; } = ChangedUnread.GatesOf;
 
     /// <summary>What lies on the club's shelf; null when nobody said.</summary>
     public Stores? Shelf { get; init; }

@@ -13,6 +13,9 @@ namespace Gatewright.Core.Checking;
 /// <param name="Reports">What was told since the gates concerned were mended.</param>
 public sealed record BoatRecord(BoatReadings Current, IReadOnlyList<Reading> Old, IReadOnlyList<Report> Reports)
 {
+    /// <summary>The last that was done to each gate, where its day is known.</summary>
+    public IReadOnlyList<GateChange> Changes { get; init; } = [];
+
     /// <summary>A boat of which only readings are on record, none of them old.</summary>
     public static BoatRecord Of(BoatReadings readings) => new(readings, [], []);
 
@@ -29,15 +32,18 @@ public sealed record BoatRecord(BoatReadings Current, IReadOnlyList<Reading> Old
         ArgumentNullException.ThrowIfNull(all);
         ArgumentNullException.ThrowIfNull(reports);
         ArgumentNullException.ThrowIfNull(mendings);
-        Dictionary<GatePlace, DateOnly?> changed = Changes(reports, mendings)
+        Dictionary<GatePlace, GateChange> changed = Dated(reports, mendings)
             .GroupBy(c => c.Gate)
-            .ToDictionary(g => g.Key, g => g.Max(c => c.Date));
+            .ToDictionary(g => g.Key, g => g.OrderBy(c => c.On).Last());
         ILookup<bool, Reading> byAge = all.Readings.ToLookup(r =>
-            r.Item != ReadItem.Sleeve && r.Lie.Date < changed.GetValueOrDefault(r.Gate));
+            r.Item != ReadItem.Sleeve && r.Lie.Date < changed.GetValueOrDefault(r.Gate)?.On);
         return new(
             all with { Readings = [.. byAge[false]] },
             [.. byAge[true]],
-            [.. reports.Where(r => !mendings.Any(m => Settles(m, r)))]);
+            [.. reports.Where(r => !mendings.Any(m => Settles(m, r)))])
+        {
+            Changes = [.. changed.Values.OrderBy(c => c.Gate)],
+        };
     }
 
     /// <summary>Checks the boat as it is now, by the readings of each gate's last days.</summary>
@@ -56,12 +62,16 @@ public sealed record BoatRecord(BoatReadings Current, IReadOnlyList<Reading> Old
         return BoatCheck.Of(now.Readings, context, settings);
     }
 
-    private static IEnumerable<(GatePlace Gate, DateOnly? Date)> Changes(
-        IReadOnlyList<Report> reports, IReadOnlyList<Mended> mendings) =>
-        reports
-            .Where(r => r.Gate is not null && r.Kind.ChangesTheGate())
-            .Select(r => (r.Gate!.Value, r.Date))
-            .Concat(mendings.Select(m => (m.Gate, m.Date)));
+    /// <summary>Of one day a mending comes after what was told.</summary>
+    private static IEnumerable<GateChange> Dated(IReadOnlyList<Report> reports, IReadOnlyList<Mended> mendings) =>
+    [
+        .. reports.Select(Change).OfType<GateChange>(),
+        .. mendings.Select(m => m.Date is { } on ? new GateChange(m.Gate, on, GateChangedBy.Mending) : null).OfType<GateChange>(),
+    ];
+
+    private static GateChange? Change(Report report) => report is { Gate: { } gate, Date: { } on } && report.Kind.ChangesTheGate()
+        ? new(gate, on, report.Kind == ReportKind.Knock ? GateChangedBy.Knock : GateChangedBy.Refitting)
+        : null;
 
     /// <summary>A report counts until the gate it tells of is mended; one of the whole boat until any gate is.</summary>
     private static bool Settles(Mended mended, Report report) =>

@@ -12,7 +12,7 @@ namespace Gatewright.Journal.Standing;
 /// <param name="Changed">The gates that were changed and not read since; null for none.</param>
 public sealed record BoatStanding(BoatView View, BoatCheck? Check, ChangedUnread? Changed = null)
 {
-    private readonly Lazy<Task<CheckedBoat?>> _checked = new(() => Task.Run(() => Check is null ? null : CheckMapping.Boat(Check)));
+    private readonly Lazy<Task<CheckedBoat?>> _checked = new(() => Task.Run(() => Check is null ? null : CheckMapping.Boat(Check, Changed)));
 
     /// <summary>The check with causes, what to read next and remedies, worked out when first asked for: that takes longest.</summary>
     public Task<CheckedBoat?> CheckedAsync() => _checked.Value;
@@ -31,6 +31,12 @@ public sealed record BoatStanding(BoatView View, BoatCheck? Check, ChangedUnread
 
     /// <summary>Whether a reading alone may let it go: what keeps it ashore is in doubt, or was changed since it was read.</summary>
     public bool WaitsForReading => IsKeptByReadings && (Check?.Verdict is not { StaysAshore: true } verdict || verdict.Verdict == Verdict.Unsure);
+
+    /// <summary>
+    /// The verdict as it is shown of the boat as a whole: none where nothing was read, and none that is good while a gate was changed
+    /// and not read since.
+    /// </summary>
+    public Verdict? Shown => Check?.Verdict.Verdict is { } verdict && (verdict != Verdict.Good || Changed is not { Gates.Count: > 0 }) ? verdict : null;
 
     /// <summary>The day it was last read.</summary>
     public DateOnly? LastRead => Check?.Readings.Readings.Max(r => r.Lie.Date);

@@ -120,7 +120,10 @@ public sealed class BoatView
         return new(
             new(Name, boatClass, view.Readings(readings[false])),
             view.Readings(readings[true]),
-            [.. _others.Where(r => !changes.IsMended(r)).Select(Report).OfType<Report>()]);
+            [.. _others.Where(r => !changes.IsMended(r)).Select(Report).OfType<Report>()])
+        {
+            Changes = changes.Last,
+        };
     }
 
     /// <summary>Of a boat as it was, a job that was finished later changed nothing yet.</summary>

@@ -1,4 +1,5 @@
 using Gatewright.Core;
+using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
@@ -55,6 +56,9 @@ internal sealed class GateChanges
         }
     }
 
+    /// <summary>The last that was done to each gate, from the bow.</summary>
+    public IReadOnlyList<GateChange> Last => [.. _changed.Select(c => new GateChange(c.Key, _days.Of(c.Value), By(c.Value.Fact))).OrderBy(c => c.Gate)];
+
     /// <summary>
     /// Whether a reading's gate was changed after it was read. A sleeve is the oar's, and no mending of a gate touches
     /// it; and what was read to prove a mending speaks of the gate as mended, though the job was closed after it.
@@ -88,6 +92,15 @@ internal sealed class GateChanges
 
         return proofs;
     }
+
+    private static GateChangedBy By(Fact fact) => fact switch
+    {
+        Reported { Kind: ReportKind.Knock } => GateChangedBy.Knock,
+        Reported => GateChangedBy.Refitting,
+        GateMended => GateChangedBy.Mending,
+        StepDone => GateChangedBy.JobGivenUp,
+        _ => GateChangedBy.FinishedJob,
+    };
 
     /// <returns>The latest mending of any gate.</returns>
     private Recorded? Mended(GatePlace gate, Recorded done, bool isOfTheGate = true)

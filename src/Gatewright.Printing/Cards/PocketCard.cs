@@ -33,7 +33,7 @@ internal sealed class PocketCard(Imprint imprint, RigSheet sheet)
         }
         else if (sheet.StaysAshore)
         {
-            next = Short(leaf, imprint.Texts[sheet.Verdict == Core.Judging.Verdict.Unsure ? "Shed.AshoreUnsure" : "Shed.StaysAshore"], left, next, right - left);
+            next = Short(leaf, imprint.Texts[sheet.Waits ? "Shed.AshoreUnsure" : "Shed.StaysAshore"], left, next, right - left);
         }
 
         if (sheet.Class is { } boatClass)

@@ -8,6 +8,7 @@ using Gatewright.Journal.Changing;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Jobs;
 using Gatewright.Journal.Replay;
+using Gatewright.Journal.Standing;
 using Gatewright.Journal.Views;
 using Gatewright.Words;
 using Gatewright.Words.Judged;
@@ -34,6 +35,23 @@ internal sealed class BoatTold(Imprint imprint)
     /// <summary>Why a boat is held, who says so, and since when.</summary>
     public string Hold(Recorded hold) =>
         imprint.Texts["Sheet.Hold", ((Held)hold.Fact).In(_say.Language), imprint.NameOf(hold.Entry.Member), _say.Language.Day(Day.Of(hold))];
+
+    /// <summary>What keeps a boat off the water: what was read, or what was changed since.</summary>
+    public IEnumerable<string> Cautions(BoatStanding boat)
+    {
+        if (boat.Check is { } check && _say.Cautions.For(check.Verdict) is { } caution)
+        {
+            yield return caution;
+        }
+
+        if (boat.Changed is { KeepAshore: true })
+        {
+            yield return _say.Cautions.ChangedUnread;
+        }
+    }
+
+    /// <summary>Which gates were changed and not read since: when, and by what.</summary>
+    public IEnumerable<string> Changed(BoatStanding boat) => (boat.Changed?.Changes ?? []).Select(_say.Boats.ReadAgain);
 
     /// <summary>A gate.</summary>
     public SheetGate Gate(Club club, BoatView boat, BoatCheck? check, GatePlace gate)

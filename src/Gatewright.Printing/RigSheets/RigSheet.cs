@@ -13,12 +13,12 @@ namespace Gatewright.Printing.RigSheets;
 /// <summary>All that a rig sheet says of a boat, in words and figures; where it stands on the page is another matter.</summary>
 /// <param name="Boat">The boat's name.</param>
 /// <param name="Class">Its class; null until it is set.</param>
-/// <param name="Verdict">Its verdict; null while nothing that was read of it counts.</param>
+/// <param name="Verdict">Its verdict; null while nothing that was read of it counts, and where it would be good but for gates that were changed since they were read.</param>
 /// <param name="Word">The verdict in a word.</param>
 /// <param name="Rack">Where it lies, in words; null while nobody knows.</param>
 /// <param name="Read">When, how and by whom it was read.</param>
 /// <param name="Holds">Why it is held ashore, each with who and when; empty for not.</param>
-/// <param name="Caution">What its verdict asks for; null for nothing.</param>
+/// <param name="Cautions">What its verdict asks for, and what was changed since; empty for nothing.</param>
 /// <param name="Gates">Its gates, from the bow.</param>
 /// <param name="Measures">The measures of its rig; empty while none is known.</param>
 /// <param name="Oars">Its oars, a line each; then since when they are rowed there, and who said so.</param>
@@ -27,6 +27,7 @@ namespace Gatewright.Printing.RigSheets;
 /// <param name="Judged">By what it was judged.</param>
 /// <param name="LastRead">The day it was last read; null for never.</param>
 /// <param name="StaysAshore">Whether it is to stay ashore: held, or by what was read.</param>
+/// <param name="Waits">Whether a reading alone may let it go.</param>
 /// <param name="WidestU">The largest standard uncertainty of its pitches, degrees; null while nothing was read.</param>
 internal sealed record RigSheet(
     string Boat,
@@ -36,7 +37,7 @@ internal sealed record RigSheet(
     string? Rack,
     string Read,
     IReadOnlyList<string> Holds,
-    string? Caution,
+    IReadOnlyList<string> Cautions,
     IReadOnlyList<SheetGate> Gates,
     IReadOnlyList<SheetMeasure> Measures,
     IReadOnlyList<string> Oars,
@@ -45,6 +46,7 @@ internal sealed record RigSheet(
     IReadOnlyList<string> Judged,
     DateOnly? LastRead,
     bool StaysAshore,
+    bool Waits,
     string? WidestU)
 {
     /// <summary>The sheets of some boats.</summary>
@@ -65,16 +67,16 @@ internal sealed record RigSheet(
         return new(
             view.Name,
             view.Class,
-            check?.Verdict.Verdict,
-            check is null ? imprint.Texts["Verdict.NotRead"] : say.Names.Verdict(check.Verdict.Verdict),
+            boat.Shown,
+            boat.Shown is { } shown ? say.Names.Verdict(shown) : imprint.Texts[check is null ? "Verdict.NotRead" : "Verdict.ReadAgain"],
             told.Rack(club, view),
             $"{(check is null ? imprint.Texts["Sheet.NothingRead"] : told.Read(view, check))} {rig.Measured()}".TrimEnd(),
             [.. boat.Holds.Select(told.Hold)],
-            check is null ? null : say.Cautions.For(check.Verdict),
+            [.. told.Cautions(boat)],
             [.. BoatGates.Of(club, view).Select(gate => told.Gate(club, view, check, gate))],
             [.. rig.Measures()],
             [.. oars.Of(view.Key)],
-            [.. check is null ? [] : told.Reasons(check), .. rig.Reasons()],
+            [.. told.Changed(boat), .. check is null ? [] : told.Reasons(check), .. rig.Reasons()],
             [.. told.Changes(club, view), .. told.Open(view)],
             [
                 .. check is null ? Array.Empty<string>() : [say.Standards.Limits(check.Verdict.Standard), say.Standards.PlusMinus, say.Standards.Brackets],
@@ -82,6 +84,7 @@ internal sealed record RigSheet(
             ],
             boat.LastRead,
             boat.StaysAshore,
+            boat.WaitsForReading,
             check is null || check.Verdict.Gates.Count == 0 ? null : say.Figures.Degrees(PitchSpread.WidestU(check.Verdict)));
     }
 }

@@ -66,7 +66,7 @@ internal sealed class RigSheetPage(Book book, RigSheet sheet)
             HeldBox.Draw(flow, _imprint.Texts["Held"], hold);
         }
 
-        if (sheet.Caution is { } caution)
+        foreach (string caution in sheet.Cautions)
         {
             HeldBox.Draw(flow, null, caution);
         }

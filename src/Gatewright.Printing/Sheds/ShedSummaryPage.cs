@@ -39,7 +39,7 @@ internal sealed class ShedSummaryPage(Book book, IReadOnlyList<RackOfBoats> rack
     {
         List<BoatStanding> all = [.. racks.SelectMany(r => r.Boats)];
         IEnumerable<string> counts = new Verdict?[] { Verdict.Stop, Verdict.Adjust, Verdict.Unsure, Verdict.Good, null }
-            .Select(v => (Word: Word(v), Count: all.Count(b => b.Check?.Verdict.Verdict == v)))
+            .Select(v => (Word: Word(v), Count: all.Count(b => b.Shown == v)))
             .Where(c => c.Count > 0)
             .Select(c => $"{c.Count} {c.Word}");
         return _imprint.Texts["Shed.Summary", all.Count, string.Join(", ", counts), all.Count(b => b.StaysAshore)];
@@ -80,10 +80,10 @@ internal sealed class ShedSummaryPage(Book book, IReadOnlyList<RackOfBoats> rack
     {
         Leaf leaf = flow.Leaf;
         double y = flow.Y + 5.6;
-        VerdictShape.Draw(leaf, boat.Check?.Verdict.Verdict, Frame.Left + 4, y - 1.5, 5.6);
+        VerdictShape.Draw(leaf, boat.Shown, Frame.Left + 4, y - 1.5, 5.6);
         leaf.Fit(boat.View.Name, NameAt, y, NameWidth, Lettering.WorkBold, Lettering.NoteBold.Points);
         leaf.Text(boat.View.Class?.Name ?? "–", ClassAt, y, Lettering.Work);
-        leaf.Fit(Word(boat.Check?.Verdict.Verdict), WordAt, y, 40, Lettering.Work, Lettering.LeastInTheHand);
+        leaf.Fit(boat is { Shown: null, Check: not null } ? _imprint.Texts["Verdict.ReadAgain"] : Word(boat.Shown), WordAt, y, 40, Lettering.Work, Lettering.LeastInTheHand);
         leaf.Text(boat.LastRead is { } day ? _imprint.Say.Language.Day(day) : "–", ReadAt, y, Lettering.Work, Align.Right);
         flow.Y += Row;
         foreach (string line in Under(leaf, boat))
@@ -135,7 +135,7 @@ internal sealed class ShedSummaryPage(Book book, IReadOnlyList<RackOfBoats> rack
 
     private IEnumerable<string> Bars(BoatStanding boat) => boat.Holds.Count > 0
         ? boat.Holds.Select(h => _imprint.Texts["Shed.Held", ((Held)h.Fact).In(_imprint.Say.Language)])
-        : boat.StaysAshore ? [_imprint.Texts[boat.Check?.Verdict.Verdict == Verdict.Unsure ? "Shed.AshoreUnsure" : "Shed.StaysAshore"]] : [];
+        : boat.StaysAshore ? [_imprint.Texts[boat.WaitsForReading ? "Shed.AshoreUnsure" : "Shed.StaysAshore"]] : [];
 
     private static double BarHeight(Leaf leaf, string text) => leaf.Height(text, BarWidth, Lettering.WorkBold) + 2.4;
 

@@ -39,6 +39,9 @@ public sealed class CautionWords
             : null;
     }
 
+    /// <summary>Of a boat whose gate, before it was changed, kept it ashore, and was not read since.</summary>
+    public string ChangedUnread => _say.Text("Caution.ChangedUnread");
+
     /// <summary>Where a boat is to be read again or mended.</summary>
     public string Lifting => Of(Caution.Lifting);
 

@@ -50,6 +50,16 @@ public sealed class BoatWords
         where pitch.RepeatsDisagree && pitch.At.Station is null
         select _say.Text("Notice.Disagree", _say.Names.Gate(gate.Gate), _say.Names.AtPoint(pitch.At), pitch.Repeats);
 
+    /// <summary>"seat 3 port was mended on 2026-10-10 and not read since".</summary>
+    public string Changed(GateChange change)
+    {
+        ArgumentNullException.ThrowIfNull(change);
+        return _say.Text($"GateChanged.{change.By}", _say.Names.Gate(change.Gate), _say.Language.Day(change.On));
+    }
+
+    /// <summary>"Seat 3 port was mended on 2026-10-10 and not read since: read it again."</summary>
+    public string ReadAgain(GateChange change) => _say.Text("Boat.ReadAgain", Sentence.Capital(Changed(change)));
+
     /// <summary>Those that were read a second time: the others are reasons of their gates' verdicts.</summary>
     private IEnumerable<string> Changed(BoatCheck check) => check.Context.Changes
         .Where(c => c.IsConfirmed || c.At.Station is null)

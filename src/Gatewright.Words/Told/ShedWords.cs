@@ -35,7 +35,10 @@ public sealed class ShedWords
     public string? TreatAsStop(ToldShed shed)
     {
         ArgumentNullException.ThrowIfNull(shed);
-        List<string> names = [.. shed.Boats.Where(boat => CautionWords.IsToBeTreatedAsStop(boat.Verdict)).Select(_say.Boats.Name)];
+        List<string> names = [.. shed.Boats
+            .Where(boat => CautionWords.IsToBeTreatedAsStop(boat.Verdict)
+                || (boat.Verdict.Verdict != Verdict.Stop && shed.ChangedUnread.Contains(boat.Verdict.Boat)))
+            .Select(_say.Boats.Name)];
         return names.Count == 0 ? null : _say.Text("Shed.TreatAsStop", string.Join(", ", names));
     }
 

@@ -14,6 +14,9 @@ public sealed record ToldShed(IReadOnlyList<BoatCheck> Boats, Standard Standard)
     /// <summary>The boats that somebody holds ashore, whatever their gates read.</summary>
     public IReadOnlyList<string> Held { get; init; } = [];
 
+    /// <summary>The boats that a gate keeps ashore which was changed since it was read, whatever the others read.</summary>
+    public IReadOnlyList<string> ChangedUnread { get; init; } = [];
+
     /// <summary>Whether anything has to be read again or mended, so that boats will be lifted.</summary>
     public bool NeedsAttention { get; init; }
 }

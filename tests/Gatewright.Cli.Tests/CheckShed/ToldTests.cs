@@ -36,5 +36,21 @@ public sealed class ToldTests
         Assert.DoesNotContain("Boat Hobby", run.Output, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_gate_of_a_file_that_was_mended_under_its_floor_and_not_read_since_keeps_its_boat_ashore()
+    {
+        const string Hobby = "Hobby,2-,1,port,gate,abeam,-3,0,0,2026-05-01\nHobby,2-,2,starboard,gate,abeam,4,0,0,2026-05-01\nHobby,2-,1,port,mended,,,,,2026-05-02\n";
+
+        string said = Plain(Header + Hobby);
+
+        Assert.Contains("Boat Hobby, class 2-: good.", said, StringComparison.Ordinal);
+        Assert.Contains(
+            "'Hobby' stays ashore until it is read again, by what was read before: seat 1 port was mended on 2026-05-02 and not read since.", said, StringComparison.Ordinal);
+        Assert.Contains("Treat as stop until read again: Hobby", said, StringComparison.Ordinal);
+
+        // Rigged on the other side since, there is no such gate any more.
+        Assert.DoesNotContain("stays ashore", Plain(Header + Hobby + "Hobby,2-,1,starboard,gate,abeam,4,0,0,2026-05-03\n"), StringComparison.Ordinal);
+    }
+
     private static string Plain(string file) => ProgramRun.Of(["check", "-", "--plain"], new(file)).Output;
 }

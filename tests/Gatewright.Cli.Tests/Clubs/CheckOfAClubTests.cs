@@ -1,4 +1,6 @@
+using System.Text.Json;
 using Gatewright.Cli.Tests.Harness;
+using Gatewright.Core;
 using Gatewright.Journal.Facts;
 
 namespace Gatewright.Cli.Tests.Clubs;
@@ -22,6 +24,31 @@ public sealed class CheckOfAClubTests(ClubStores stores)
         Assert.Equal(0, place.Run("check", "--boat", "rail").Status);
         await place.AppendAsync("shed", new Released("teal", "screwed tight"));
         Assert.Equal(0, place.Run("check").Status);
+    }
+
+    /// <summary>Its verdict is of the gates that were read since; what was read before keeps it ashore until it is read again.</summary>
+    [Theory]
+    [InlineData(4, false, "is to be read again")]
+    [InlineData(0, true, "stays ashore until it is read again, by what was read before")]
+    public async Task A_gate_that_was_changed_since_it_was_read_is_told_and_needs_attention(double port, bool staysAshore, string says)
+    {
+        ClubPlace place = await stores.NewAsync();
+        string[] rows = [.. Readings.Single("Teal").TrimEnd().Split('\n').Select(row => row.Replace("port,catch,4.0", $"port,catch,{port:0.0}", StringComparison.Ordinal))];
+        using var file = new TemporaryFile(rows);
+        Assert.Equal(0, place.RecordNew(file.Path).Status);
+        await place.AppendAsync("shed", new GateMended("teal", 1, Side.Port));
+
+        ProgramRun run = place.Run("check", "--plain");
+        Assert.Equal(1, run.Status);
+        Assert.Contains($"'Teal' {says}: seat 1 port was mended on {DateTimeOffset.UtcNow:yyyy-MM-dd} and not read since", run.Output, StringComparison.Ordinal);
+        Assert.Equal(staysAshore, run.Output.Contains("Treat as stop until read again: Teal", StringComparison.Ordinal));
+
+        string json = place.Run("check", "--json").Output;
+        new SchemaFile("docs/check.schema.json").AssertValid(json);
+        using var document = JsonDocument.Parse(json);
+        JsonElement boat = document.RootElement.GetProperty("boats")[0];
+        Assert.Equal(("good", staysAshore), (boat.GetProperty("verdict").GetString(), boat.GetProperty("staysAshore").GetBoolean()));
+        Assert.Equal("mending", boat.GetProperty("changed")[0].GetProperty("by").GetString());
     }
 
     [Fact]

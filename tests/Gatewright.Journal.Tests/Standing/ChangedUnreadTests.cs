@@ -1,6 +1,7 @@
 using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Measuring;
+using Gatewright.Journal.Exchange.Check;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Rounds;
 using Gatewright.Journal.Standing;
@@ -20,6 +21,7 @@ public sealed class ChangedUnreadTests
     private static readonly Dictionary<string, Fact[]> Done = new()
     {
         ["a closed job"] = [new JobPlanned("j", RoundClubs.Boat, Cause.PinOut, "pin-straighten", [], [], [], 1, Side.Port), new JobDone("j")],
+        ["a job given up"] = [new JobPlanned("j", RoundClubs.Boat, Cause.PinOut, "straighten-pin", ["Straighten it"], [], [], 1, Side.Port), new StepDone("j", 0), new JobDropped("j")],
         ["a mending"] = [new GateMended(RoundClubs.Boat, 1, Side.Port, Next)],
         ["a knock"] = [new Reported(RoundClubs.Boat, ReportKind.Knock, 1, Side.Port, Date: Next)],
         ["a rigger off and on again"] = [new Reported(RoundClubs.Boat, ReportKind.Refitted, 1, Side.Port, Date: Next)],
@@ -49,6 +51,29 @@ public sealed class ChangedUnreadTests
         BoatStanding read = await StandingAsync();
         Assert.Empty(read.Changed!.Gates);
         Assert.False(read.StaysAshore);
+    }
+
+    /// <summary>The document says what its verdict leaves out: the gate, when, by what, and that it is to be read again.</summary>
+    [Theory]
+    [InlineData("a closed job", "finished-job")]
+    [InlineData("a job given up", "job-given-up")]
+    [InlineData("a mending", "mending")]
+    [InlineData("a knock", "knock")]
+    [InlineData("a rigger off and on again", "refitting")]
+    public async Task A_boat_s_document_names_the_gate_and_what_was_done_to_it(string what, string by)
+    {
+        Read(Port, -3);
+        Read(Starboard, 4);
+        _clubs.Add(Done[what]);
+
+        CheckedBoat told = (await (await StandingAsync()).CheckedAsync())!;
+
+        CheckedChange changed = Assert.Single(told.Changed);
+        Assert.Equal((1, "port", by), (changed.Seat, changed.Side, changed.By));
+        Assert.Equal(what.Contains("job", StringComparison.Ordinal) ? "2026-05-04" : "2026-05-05", changed.On);
+        Assert.EndsWith("not read since: read it again.", changed.Sentence, StringComparison.Ordinal);
+        Assert.Equal(("good", true), (told.Verdict, told.StaysAshore));
+        Assert.Null((await StandingAsync()).Shown);
     }
 
     [Fact]
@@ -134,7 +159,7 @@ public sealed class ChangedUnreadTests
         Assert.Equal([Port], given.Check!.Verdict.Gates.Select(g => g.Gate));
     }
 
-    /// <summary>The gate that kept it ashore is none any more; told by its seat alone, of which the boat's own record says nothing.</summary>
+    /// <summary>The gate that kept it ashore is none any more: the seat was set to the other side, and that is filed with the boat.</summary>
     [Fact]
     public async Task What_was_read_where_no_gate_is_any_more_keeps_nobody_ashore()
     {

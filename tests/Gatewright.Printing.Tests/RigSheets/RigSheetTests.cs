@@ -1,12 +1,15 @@
 using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Judging;
+using Gatewright.Core.Measuring;
 using Gatewright.Core.Rig;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Members;
 using Gatewright.Journal.Rigging;
 using Gatewright.Journal.Standing;
+using Gatewright.Printing.Cards;
 using Gatewright.Printing.RigSheets;
+using Gatewright.Printing.Sheds;
 using Gatewright.Printing.Tests.World;
 using Gatewright.Words;
 
@@ -49,6 +52,37 @@ public class RigSheetTests
                 Assert.Contains(say.Reasons.Why(gate, standing.Check.Verdict.Standard)!, said, StringComparison.Ordinal);
             }
         }
+    }
+
+    /// <summary>Good is what was read; a gate that was changed since was not.</summary>
+    [Theory]
+    [InlineData("en", 4, "to be read again")]
+    [InlineData("en", -3, "to be read again")]
+    [InlineData("de", -3, "neu zu messen")]
+    public void A_gate_that_was_changed_since_it_was_read_leaves_no_good_on_the_sheet(string tag, int port, string word)
+    {
+        Imprint imprint = ExampleClub.Imprint(Language.Of(tag));
+        ExampleClub club = ExampleClub.Empty().With(
+            [
+                new ThingSet(Things.Boat, "teal", new Dictionary<string, string?> { ["name"] = "Teal", ["class"] = "1x" }),
+                new BoatLaid("l", "teal", Lie.Upright, LevelBasis.Read, 0, 0),
+                .. Stations.All.Select(at => new ReadingTaken("l", "teal", ReadItem.Gate, 1, Side.Port, port, at)),
+                .. Stations.All.Select(at => new ReadingTaken("l", "teal", ReadItem.Gate, 1, Side.Starboard, 4, at)),
+                new GateMended("teal", 1, Side.Port),
+            ]);
+        BoatStanding boat = club.Boats().Single();
+        Assert.Equal(Verdict.Good, boat.Check!.Verdict.Verdict);
+
+        foreach (byte[] print in (byte[][])[RigSheetPrint.Of(club.Club, [boat], imprint), PocketCardPrint.Of(club.Club, [boat], imprint), ShedSummaryPrint.Of(club.Club, [boat], imprint)])
+        {
+            using var paper = new Poppler(print);
+            Assert.Contains(word, paper.Said(), StringComparison.Ordinal);
+            Assert.DoesNotMatch($@"\b{imprint.Say.Names.Verdict(Verdict.Good)}\b", paper.Said());
+            Assert.Equal(port < 0, paper.Said().Contains(imprint.Texts["Shed.AshoreUnsure"], StringComparison.Ordinal) || paper.Said().Contains(imprint.Say.Cautions.ChangedUnread, StringComparison.Ordinal));
+        }
+
+        using var sheet = new Poppler(RigSheetPrint.Of(club.Club, [boat], imprint));
+        Assert.Contains(imprint.Say.Boats.ReadAgain(boat.Changed!.Changes.Single()), sheet.Said(), StringComparison.Ordinal);
     }
 
     /// <summary>The figures stand where their gate is: port left of the keel, starboard right, each in its seat's row from the bow down.</summary>

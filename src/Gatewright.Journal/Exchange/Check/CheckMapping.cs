@@ -2,6 +2,7 @@ using Gatewright.Core;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Judging;
+using Gatewright.Journal.Standing;
 using Gatewright.Words;
 
 namespace Gatewright.Journal.Exchange.Check;
@@ -13,7 +14,9 @@ public static class CheckMapping
     private const int MostStories = 10;
 
     /// <summary>One boat as written. Asks for its diagnosis.</summary>
-    public static CheckedBoat Boat(BoatCheck check)
+    /// <param name="check">Its check.</param>
+    /// <param name="changed">Its gates that were changed and not read since; null for none.</param>
+    public static CheckedBoat Boat(BoatCheck check, ChangedUnread? changed = null)
     {
         ArgumentNullException.ThrowIfNull(check);
         List<CheckedLie> lies = [.. check.Diagnosis.Levels.Select(level => Lie(level, check))];
@@ -22,15 +25,19 @@ public static class CheckMapping
             check.Verdict.Boat,
             check.Verdict.Class.Name,
             check.Verdict.Verdict.Word(),
-            check.Verdict.StaysAshore,
+            check.Verdict.StaysAshore || changed?.KeepAshore == true,
             new(main.BowHigh, main.PortLow),
             lies,
             [.. check.Verdict.Gates.Select(gate => Seat(gate, check))],
             [.. check.Diagnosis.Stories.Where(s => s.Probability >= WorthWriting).Take(MostStories).Select(Story)],
             MendingMapping.Next(check),
             MendingMapping.OfBoat(check),
-            [.. check.Verdict.NotRead.Select(gate => new CheckedGate(gate.Seat, gate.Side?.Word()))]);
+            [.. check.Verdict.NotRead.Select(gate => new CheckedGate(gate.Seat, gate.Side?.Word()))],
+            [.. (changed?.Changes ?? []).Select(Change)]);
     }
+
+    private static CheckedChange Change(GateChange change) =>
+        new(change.Gate.Seat, change.Gate.Side.Word(), change.By.Word(), Codes.Of(change.On)!, Wording.English.Boats.ReadAgain(change));
 
     private static CheckedLie Lie(LevelDiagnosis level, BoatCheck check) => new(
         level.Lie.Lie.Word(),

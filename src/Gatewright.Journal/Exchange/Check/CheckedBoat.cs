@@ -14,6 +14,7 @@ namespace Gatewright.Journal.Exchange.Check;
 /// <param name="Next">What to read next; null when the boat is good, or enough has been read.</param>
 /// <param name="Remedies">What to do about what the whole boat shares: its level, a gauge.</param>
 /// <param name="NotRead">The gates of which nothing was read: the verdict says nothing of them.</param>
+/// <param name="Changed">The gates that were read, then changed, and not read since: the verdict says nothing of them either.</param>
 public sealed record CheckedBoat(
     string Boat,
     [property: JsonPropertyName("class")] string BoatClass,
@@ -25,7 +26,8 @@ public sealed record CheckedBoat(
     IReadOnlyList<CheckedStory> Causes,
     CheckedNext? Next,
     IReadOnlyList<CheckedRemedy> Remedies,
-    IReadOnlyList<CheckedGate> NotRead);
+    IReadOnlyList<CheckedGate> NotRead,
+    IReadOnlyList<CheckedChange> Changed);
 
 /// <summary>How a hull lies against plumb.</summary>
 /// <param name="BowHigh">Rise to the bow.</param>
@@ -41,6 +43,14 @@ public sealed record CheckedHull(Quantity BowHigh, Quantity PortLow);
 /// <param name="PortLow">Roll to port, as it lay.</param>
 public sealed record CheckedLie(
     string Lie, string? Date, string Level, int Readings, Quantity BowHigh, Quantity PortLow);
+
+/// <summary>A gate that was changed since it was read.</summary>
+/// <param name="Seat">The seat, 1 is bow.</param>
+/// <param name="Side"><c>port</c> or <c>starboard</c>.</param>
+/// <param name="By">What was last done to it: <c>knock</c>, <c>refitting</c>, <c>mending</c>, <c>finished-job</c> or <c>job-given-up</c>.</param>
+/// <param name="On">The day, as <c>2026-03-14</c>.</param>
+/// <param name="Sentence">The same in plain English, and that it is to be read again.</param>
+public sealed record CheckedChange(int Seat, string Side, string By, string On, string Sentence);
 
 /// <summary>Which gate.</summary>
 /// <param name="Seat">The seat, 1 is bow.</param>
