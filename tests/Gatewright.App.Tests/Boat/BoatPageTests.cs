@@ -3,6 +3,9 @@ using AngleSharp.Dom;
 using Bunit;
 using Gatewright.App.Boat;
 using Gatewright.App.Tests.World;
+using Gatewright.Core;
+using Gatewright.Core.Diagnosing;
+using Gatewright.Core.Measuring;
 using Gatewright.Journal.Facts;
 
 namespace Gatewright.App.Tests.Boat;
@@ -92,6 +95,50 @@ public sealed class BoatPageTests
 
         Assert.NotEmpty(page.FindAll("#hold-reason"));
         Assert.Equal(isOffered, page.FindAll("#release-reason").Count == 1);
+    }
+
+    /// <summary>Who releases a boat has before them what that lifts, and what it does not.</summary>
+    [Fact]
+    public async Task A_release_lists_what_it_lifts_and_what_stays()
+    {
+        await using BoatInHand boat = await BoatInHand.StartAsync();
+        await boat.ReadAsync(Today.AddDays(-1), 4);
+        await boat.RecordAsync(
+            new Held(BoatInHand.Key, "Loose stay"),
+            new Held(BoatInHand.Key, "Bow ball gone"),
+            new Noted(Things.Gate, $"{BoatInHand.Key}/1/port", "Damage, seat 1 port: a crack", new(1, Side.Port, "a crack")),
+            new Reported(BoatInHand.Key, ReportKind.CrabEarly, 2, Side.Port));
+
+        IRenderedComponent<BoatPage> page = boat.Page();
+
+        Assert.Equal(
+            ["Held ashore: Loose stay", "Held ashore: Bow ball gone", "Damage, seat 1 port: a crack"],
+            page.FindAll(".lifts li").Select(li => li.FirstChild!.TextContent.Trim()));
+        Assert.All(page.FindAll(".lifts li small"), who => Assert.StartsWith("you, ", who.TextContent, StringComparison.Ordinal));
+        Assert.Contains("seat 2 port", page.Find(".stays").TextContent, StringComparison.Ordinal);
+
+        await page.ChooseAsync("#release-reason", "Splinted, Bea looked");
+        await page.SendAsync("form:has(#release-reason)");
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll("#held-ashore, #release-reason")));
+        Released released = Assert.Single(boat.InHand.Club.All().Select(r => r.Fact).OfType<Released>());
+        Assert.Equal(
+            boat.InHand.Club.All().Where(r => r.Fact is Held or Noted).Select(r => r.Entry.Id).Order(), released.Lifts!.Order());
+    }
+
+    [Fact]
+    public async Task A_gate_that_was_changed_and_not_read_since_leaves_no_good_and_says_what_was_done()
+    {
+        await using BoatInHand boat = await BoatInHand.StartAsync();
+        await boat.ReadAsync(Today.AddDays(-1), 0);
+        await boat.RecordAsync(
+            new ReadingTaken($"l-{Today.AddDays(-1)}", BoatInHand.Key, ReadItem.Gate, 2, Side.Port, 4, Station.Abeam),
+            new GateMended(BoatInHand.Key, 1, Side.Starboard));
+
+        IRenderedComponent<BoatPage> page = boat.Page();
+
+        Assert.Equal("to be read again", page.Find(".verdict .word").TextContent);
+        Assert.Equal("Stays ashore", page.Find("#changed-unread").TextContent);
+        Assert.Contains("Seat 1 starboard was mended on", page.Find("section[aria-labelledby=changed-unread]").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

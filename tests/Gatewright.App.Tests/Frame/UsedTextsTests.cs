@@ -46,7 +46,7 @@ public class UsedTextsTests
         [typeof(ExplainingTexts)] = Lesson.All.SelectMany(l => new[] { "name-" + l.Name, "lesson-" + l.Name }),
         [typeof(JobsTexts)] =
         [
-            .. Of<RecheckOutcome>("Bands"), .. Of<RecheckOutcome>("Says"),
+            .. Of<RecheckOutcome>("Bands"), .. Of<RecheckOutcome>("Says").SelectMany(says => new[] { says, says + "Undone", says + "Partly" }),
 
             // The codes of the format gatewright.mend/1.
             "Outcome-mended", "Outcome-above-floors", "Outcome-left", "Outcome-read-again",

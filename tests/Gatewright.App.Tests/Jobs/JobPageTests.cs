@@ -7,6 +7,7 @@ using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Measuring;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Jobs;
+using Gatewright.Journal.Views;
 
 namespace Gatewright.App.Tests.Jobs;
 
@@ -113,6 +114,71 @@ public class JobPageTests
 
         page.WaitForAssertion(() => Assert.Contains(says, page.Find("#proof ~ p:not([role])").TextContent, StringComparison.Ordinal), Patience);
         Assert.Equal(isBegun ? ["gate-pitch"] : [], page.FindAll("input[name=found][checked]").Select(i => i.GetAttribute("value")));
+    }
+
+    /// <summary>Of work that nobody marked as done nothing is said; what is expected holds once all of it is.</summary>
+    [Theory]
+    [InlineData(0, 4, "no step is marked as done")]
+    [InlineData(0, 1, "No step is marked as done, and the gate does not read")]
+    [InlineData(1, 4, "1 of 2 steps are marked as done, and the gate reads as it should once all are")]
+    [InlineData(1, 1, "1 of 2 steps are marked as done. What is expected holds once all are")]
+    [InlineData(2, 4, "The work did what it was to do")]
+    [InlineData(2, 1, "The gate has changed, but not as predicted")]
+    public async Task What_is_said_of_a_re_check_goes_by_how_much_was_done(int steps, int reads, string says)
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.RecordElsewhereAsync([
+            Planned[0],
+            new JobPlanned("j", "teal", Cause.GatePitch, "insert-swap", ["Fit the insert", "Look at it"], [], [new(Station.Abeam, 4, 3, 5)], 1, Side.Starboard),
+            .. Enumerable.Range(0, steps).Select(step => new StepDone("j", step)),
+            new BoatLaid("again", "teal", Lie.Upright, LevelBasis.Read, 0, 0),
+            new ReadingTaken("again", "teal", ReadItem.Gate, 1, Side.Starboard, reads, Station.Abeam, Job: "j"),
+        ]);
+
+        IRenderedComponent<JobPage> page = Page(club);
+
+        page.WaitForAssertion(() => Assert.Contains(says, page.Find("#proof ~ p:not([role])").TextContent, StringComparison.Ordinal), Patience);
+        Assert.Equal(steps == 2 && reads == 4 ? ["gate-pitch"] : [], page.FindAll("input[name=found][checked]").Select(i => i.GetAttribute("value")));
+    }
+
+    [Theory]
+    [InlineData(0, false)]
+    [InlineData(1, true)]
+    public async Task Whoever_gives_up_a_job_that_was_begun_is_told_that_its_gate_is_to_be_read(int steps, bool isTold)
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.RecordElsewhereAsync([.. Planned, .. Enumerable.Range(0, steps).Select(step => new StepDone("j", step))]);
+        IRenderedComponent<JobPage> page = Page(club);
+        Assert.Equal(isTold, page.FindAll("details p.caution").Any(p => p.TextContent.StartsWith("1 of 2 steps were done", StringComparison.Ordinal)));
+
+        await page.PressAsync("#drop");
+
+        page.WaitForElement("#closed");
+        Assert.Equal(isTold, page.Markup.Contains("To be read again: seat 1 starboard", StringComparison.Ordinal));
+    }
+
+    /// <summary>The hold stands on the page; what was told of another place does not.</summary>
+    [Fact]
+    public async Task A_release_after_a_job_lifts_the_holds_that_stand_there_and_sees_to_no_damage_elsewhere()
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.RecordElsewhereAsync([
+            .. Planned,
+            new Held("teal", "no insert"),
+            new Noted(Things.Boat, "teal", "Damage", new DamageTold()),
+            new JobDone("j", Cause.GatePitch),
+            new BoatLaid("again", "teal", Lie.Upright, LevelBasis.Read, 0, 0),
+            .. Stations.All.Select(at => new ReadingTaken("again", "teal", ReadItem.Gate, 1, Side.Starboard, 4, at)),
+        ]);
+        IRenderedComponent<JobPage> page = club.Page.Render<JobPage>(p => p.Add(j => j.Id, "j"));
+        page.WaitForElement("#release-reason", Patience);
+
+        await page.TypeAsync("#release-reason", "fitted");
+        await page.PressAsync("#release");
+
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll("#release")), Patience);
+        var boat = new BoatView(club.InHand.Club, "teal");
+        Assert.Equal((0, true), (boat.Holds.Count, OpenReports.HasDamage(boat)));
     }
 
     private static IRenderedComponent<JobPage> Page(ClubOfTwo club)
