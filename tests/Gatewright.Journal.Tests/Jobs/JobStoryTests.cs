@@ -153,15 +153,26 @@ public sealed class JobStoryTests
         Assert.Equal(Verdict.Stop, await VerdictAsync(club));
     }
 
-    /// <summary>The step was done after the plan: it changes the gate, and not what the plan rested on.</summary>
     [Fact]
-    public async Task A_job_given_up_after_a_step_is_still_judged_against_what_was_known_before_it()
+    public async Task A_job_given_up_after_a_step_leaves_its_gate_to_be_read()
     {
         Telling club = Telling.WrongInsert();
         club.Tell(await PlannedAsync(club), new StepDone("j1", 0), new JobDropped("j1"));
 
-        Assert.NotNull(JobRemedy.Of(club.Club, Job(club), Settings));
         Assert.Equal([Telling.Wrong], JobReadAgain.Of(Job(club), await club.StandingAsync()).Gates);
+    }
+
+    /// <summary>What another job changed later changes the gate, and not what a plan rested on that was made before.</summary>
+    [Fact]
+    public async Task A_job_is_judged_against_what_was_known_before_it_though_an_older_one_was_given_up_since()
+    {
+        Telling club = Telling.WrongInsert();
+        club.Tell(new JobPlanned("j0", "teal", Cause.PinAft, "straighten-pin", ["Straighten it"], [], [], Telling.Wrong.Seat, Telling.Wrong.Side));
+        club.Tell(await PlannedAsync(club));
+
+        club.Tell(new StepDone("j0", 0), new JobDropped("j0"));
+
+        Assert.NotNull(JobRemedy.Of(club.Club, Job(club), Settings));
     }
 
     [Fact]
