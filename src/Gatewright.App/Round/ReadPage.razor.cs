@@ -252,7 +252,12 @@ public sealed partial class ReadPage
 
     private Task LaidAsync((Laying Laying, bool IsMoved) laid) => DoAsync(async desk =>
     {
-        await desk.LayAsync(laid.Laying, laid.IsMoved);
+        if (await desk.LayAsync(laid.Laying, laid.IsMoved))
+        {
+            _check.Forget();
+            _said = _words.Lies(desk, _ways);
+        }
+
         Close();
     });
 

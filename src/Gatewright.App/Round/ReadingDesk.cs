@@ -167,18 +167,21 @@ public sealed class ReadingDesk
         }
     }
 
-    /// <summary>Says how the boat lies.</summary>
+    /// <summary>Says how the boat lies: it is recorded at once, so that the round goes on with it whatever stops it.</summary>
     /// <param name="laying">How.</param>
-    /// <param name="isMoved">Whether it was moved since it was last read: what was read before is not touched then.</param>
-    public async Task LayAsync(Laying laying, bool isMoved)
+    /// <param name="isMoved">Whether it was moved since it was last read: what was read before is not touched then. Else that is put right too.</param>
+    /// <returns>Whether anything about it is new.</returns>
+    public async Task<bool> LayAsync(Laying laying, bool isMoved)
     {
-        if (!isMoved && Walk.Boat is { Laid: { } laid, Readings.Count: > 0 } && laid.Lie == laying.Lie && !laying.Is(laid))
+        BoatLaid? said = Walk.Boat.Said(laying, isMoved, NewKey());
+        if (said is not null)
         {
-            await _inHand.RecordAsync(laying.Fact(laid.Lying, View.Key, Round));
+            await _inHand.RecordAsync(said);
             Look();
         }
 
         Laying = laying;
+        return said is not null;
     }
 
     /// <summary>Records a note on the gate that is read; on the boat where none is.</summary>

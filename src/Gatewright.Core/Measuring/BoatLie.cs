@@ -4,4 +4,5 @@ namespace Gatewright.Core.Measuring;
 /// <param name="Lie">Upright or inverted.</param>
 /// <param name="Level">How its level is known.</param>
 /// <param name="Date">The day, if known.</param>
-public sealed record BoatLie(Lie Lie, HullLevel Level, DateOnly? Date = null);
+/// <param name="Moved">What tells it from one before the boat was moved, where it lay alike that day; null where nobody said that it was moved.</param>
+public sealed record BoatLie(Lie Lie, HullLevel Level, DateOnly? Date = null, string? Moved = null);

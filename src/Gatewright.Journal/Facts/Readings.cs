@@ -14,6 +14,7 @@ namespace Gatewright.Journal.Facts;
 /// <param name="Rack">The rack, where its level is the rack's.</param>
 /// <param name="Round">The round, if it is part of one.</param>
 /// <param name="Date">The day, where it is not the day on which this was recorded.</param>
+/// <param name="Moved">Whether it was moved after what was read before: its level is another then, though it lies alike. Null where nobody said so, and in older entries.</param>
 public sealed record BoatLaid(
     string Lying,
     string Boat,
@@ -23,7 +24,8 @@ public sealed record BoatLaid(
     decimal? PortLow = null,
     string? Rack = null,
     string? Round = null,
-    DateOnly? Date = null) : Fact;
+    DateOnly? Date = null,
+    bool? Moved = null) : Fact;
 
 /// <summary>A reading was taken.</summary>
 /// <param name="Lying">How the boat lay.</param>

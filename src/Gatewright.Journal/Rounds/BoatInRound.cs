@@ -1,6 +1,5 @@
 using Gatewright.Core;
 using Gatewright.Core.Measuring;
-using Gatewright.Journal.Entries;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
@@ -10,8 +9,6 @@ namespace Gatewright.Journal.Rounds;
 /// <summary>What a round has of one boat, told by the journal alone: so a round goes on where it stopped, whatever stopped it.</summary>
 public sealed class BoatInRound
 {
-    private const long Together = 1000;
-
     private readonly List<string> _lyings;
 
     // Whether some readings came before what says how the boat lay for them.
@@ -106,43 +103,34 @@ public sealed class BoatInRound
         At(step).FirstOrDefault() is { Fact: ReadingTaken taken } last
         && taken.Lying == Laid?.Lying
         && Slip.May(taken.Value, ValueBeforeLast(step))
-        && !IsKept(last)
+        && !AskedSlips.IsKept(Boat, last)
             ? last
             : null;
 
     /// <summary>The retraction of a slip that was recorded together with the reading that put it right; null for none.</summary>
-    /// <remarks>Both are written at once by one device: nobody takes a reading back by hand within a second of the next.</remarks>
     public Recorded? PutRightBy(Recorded reading)
     {
         ArgumentNullException.ThrowIfNull(reading);
-        return reading.Fact is not ReadingTaken right ? null : Boat.TakenBack
-            .LastOrDefault(b => IsWith(reading.Entry, b.Retraction.Entry)
-                && b.Back.Entry.Time < reading.Entry.Time
-                && b.Back.Fact is ReadingTaken slip
-                && (slip.Lying, ReadingStep.Of(slip)) == (right.Lying, ReadingStep.Of(right)))
-            .Retraction;
+        return AskedSlips.PutRightBy(Boat, reading);
+    }
+
+    /// <summary>How many readings of this round were taken as the boat lies now.</summary>
+    public int ReadAsItLies => Laid is { } laid ? Readings.Count(r => ((ReadingTaken)r.Fact).Lying == laid.Lying) : 0;
+
+    /// <summary>What is recorded when somebody says how the boat lies; null where the journal says so already.</summary>
+    /// <param name="laying">How it lies.</param>
+    /// <param name="isMoved">Whether it was moved since its last reading. If not it lay so for all that was read as it lies now: what was said of that before was wrong.</param>
+    /// <param name="newLying">A key for a lying that is new.</param>
+    public BoatLaid? Said(Laying laying, bool isMoved, string newLying)
+    {
+        ArgumentNullException.ThrowIfNull(laying);
+        return laying.Said(Boat, Laid?.Lying, isMoved && ReadAsItLies > 0, newLying, Round);
     }
 
     private IEnumerable<Recorded> Of(IEnumerable<Recorded> readings) =>
         readings.Where(r => r.Fact is ReadingTaken taken && _lyings.Contains(taken.Lying));
 
-    private bool IsKept(Recorded reading) => Boat.Others.Any(r => r.Fact is ReadingKept kept && kept.Reading == reading.Entry.Id);
+    private IEnumerable<Recorded> At(ReadingStep step) => AskedSlips.At(Boat, step);
 
-    private static bool IsWith(Entry reading, Entry retraction) => retraction.Device == reading.Device
-        && retraction.Time > reading.Time
-        && retraction.Time.Milliseconds - reading.Time.Milliseconds < Together;
-
-    private static decimal? Value(Recorded reading) => ((ReadingTaken)reading.Fact).Value;
-
-    /// <summary>The readings of a step, newest first: a boat has years of them, and those that are asked for are among the last.</summary>
-    private IEnumerable<Recorded> At(ReadingStep step)
-    {
-        for (int place = Boat.Readings.Count - 1; place >= 0; place--)
-        {
-            if (Boat.Readings[place].Fact is ReadingTaken taken && step.IsOf(taken))
-            {
-                yield return Boat.Readings[place];
-            }
-        }
-    }
+    private static decimal? Value(Recorded reading) => AskedSlips.Value(reading);
 }

@@ -47,5 +47,25 @@ public sealed record Laying(Lie Lie, LevelBasis Level, decimal? BowHigh = null, 
     public bool Is(BoatLaid laid) => Of(laid) == this;
 
     /// <summary>The same as it is recorded.</summary>
-    public BoatLaid Fact(string lying, string boat, string round) => new(lying, boat, Lie, Level, BowHigh, PortLow, Rack, round);
+    public BoatLaid Fact(string lying, string boat, string? round) => new(lying, boat, Lie, Level, BowHigh, PortLow, Rack, round);
+
+    /// <summary>What is recorded when somebody says that a boat lies so; null where the journal says so already.</summary>
+    /// <param name="boat">The boat.</param>
+    /// <param name="lying">The lying that is gone on with; null for none.</param>
+    /// <param name="isMoved">
+    /// Whether the boat was moved since it was read in that lying. Then it is another, with a level of its own, though it lies alike; else
+    /// what was said of that lying is put right, for all that was read in it.
+    /// </param>
+    /// <param name="newLying">A key for a lying that is new.</param>
+    /// <param name="round">The round, if it is part of one.</param>
+    internal BoatLaid? Said(BoatView boat, string? lying, bool isMoved, string newLying, string? round)
+    {
+        if (isMoved || boat.Others.LastOrDefault(r => r.As<BoatLaid>()?.Lying == lying) is not { Fact: BoatLaid laid } said)
+        {
+            return Fact(newLying, boat.Key, round) with { Moved = isMoved ? true : null };
+        }
+
+        // Put right on a later day it is still of the day on which the boat lay so.
+        return Is(laid) ? null : laid with { Lie = Lie, Level = Level, BowHigh = BowHigh, PortLow = PortLow, Rack = Rack, Date = Day.Of(said) };
+    }
 }

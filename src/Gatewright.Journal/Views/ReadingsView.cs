@@ -12,10 +12,13 @@ internal sealed class ReadingsView
     private readonly Club _club;
     private readonly MeasuringSettings _settings;
     private readonly StationAngles _angles;
-    private readonly Dictionary<string, Recorded> _laid = [];
+
+    // The last word on each lying, and with which the boat was last moved before it or by it.
+    private readonly Dictionary<string, (Recorded Word, string? Moved)> _laid = [];
     private readonly Worked _worked = new();
     private readonly Lazy<ThingTitles> _rackTitles;
     private readonly Lazy<ThingTitles> _gaugeTitles;
+    private string? _moved;
 
     /// <summary>The view of a boat's records.</summary>
     /// <param name="club">The club.</param>
@@ -33,7 +36,7 @@ internal sealed class ReadingsView
         {
             if (record.As<BoatLaid>() is { } laid)
             {
-                _laid[laid.Lying] = record;
+                Take(record, laid);
             }
         }
     }
@@ -41,7 +44,8 @@ internal sealed class ReadingsView
     private ReadingsView(ReadingsView before, Recorded laid)
     {
         (_club, _settings, _angles, _rackTitles, _gaugeTitles) = (before._club, before._settings, before._angles, before._rackTitles, before._gaugeTitles);
-        (_laid, _worked) = (new(before._laid) { [((BoatLaid)laid.Fact).Lying] = laid }, before._worked);
+        (_laid, _moved, _worked) = (new(before._laid), before._moved, before._worked);
+        Take(laid, (BoatLaid)laid.Fact);
     }
 
     /// <summary>Whether a lying is known.</summary>
@@ -53,6 +57,14 @@ internal sealed class ReadingsView
     /// <summary>Readings whose lying is known; one that came before its lying waits for it.</summary>
     public IReadOnlyList<Reading> Readings(IEnumerable<Recorded> records) =>
         [.. records.Select(r => r.Fact).OfType<ReadingTaken>().Where(r => _laid.ContainsKey(r.Lying)).Select(Reading)];
+
+    private void Take(Recorded record, BoatLaid laid)
+    {
+        string? moved = _laid.TryGetValue(laid.Lying, out (Recorded Word, string? Moved) known) ? known.Moved
+            : laid.Moved == true ? _moved = laid.Lying
+            : _moved;
+        _laid[laid.Lying] = (record, moved);
+    }
 
     private Reading Reading(ReadingTaken taken)
     {
@@ -66,11 +78,11 @@ internal sealed class ReadingsView
     /// <summary>A lying, worked out when a reading of it is first asked for: of a long record most are never asked.</summary>
     private BoatLie Lie(string lying)
     {
-        Recorded record = _laid[lying];
+        (Recorded record, string? moved) = _laid[lying];
         if (!_worked.Lies.TryGetValue(record, out BoatLie? lie))
         {
             var laid = (BoatLaid)record.Fact;
-            _worked.Lies.Add(record, lie = new(laid.Lie, Level(laid, Day.Of(record)), Day.Of(record)));
+            _worked.Lies.Add(record, lie = new(laid.Lie, Level(laid, Day.Of(record)), Day.Of(record), moved));
         }
 
         return lie;

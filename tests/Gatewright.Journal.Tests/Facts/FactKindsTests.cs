@@ -18,6 +18,7 @@ public sealed class FactKindsTests
         { "round-started", 1, """{"round":"r1","standard":"club"}""" },
         { "round-ended", 1, """{"round":"r1"}""" },
         { "boat-laid", 1, """{"lying":"l1","boat":"heron","lie":"inverted","level":"read","bowHigh":0.3,"portLow":-0.2}""" },
+        { "boat-laid", 1, """{"lying":"l2","boat":"heron","lie":"upright","level":"by-eye","round":"r1","moved":true}""" },
         { "reading", 1, """{"lying":"l1","boat":"heron","item":"gate","seat":3,"side":"port","value":4.5,"station":"catch","gauge":"g1"}""" },
 { "boat-laid", 1, """{"lying":"l1","boat":"heron","lie":"upright","level":"by-eye","date":"2026-10-10"}""" },
         { "rack-level", 1, """{"rack":"a","bowHigh":0.1,"portLow":0.0,"date":"2026-10-10"}""" },

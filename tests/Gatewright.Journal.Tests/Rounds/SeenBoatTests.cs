@@ -57,6 +57,22 @@ public sealed class SeenBoatTests
         Assert.Equal([Verdict.Good, Verdict.Stop], next.Verdict!.Gates.Select(g => g.Verdict));
     }
 
+    /// <summary>Two readings of a gate in lyings between which the boat was not moved share their level, in however many pieces they came.</summary>
+    [Fact]
+    public void What_is_laid_after_a_move_is_seen_alike_at_the_tap_and_loaded_anew()
+    {
+        Club club = Club.Empty(Journals.Club).With([
+            Journals.Entry(1, Journals.Set(Boat, "class", "2-"), Begin),
+            Journals.Entry(2, new BoatLaid("a", Boat, Lie.Upright, LevelBasis.ByEye, Round: Round, Moved: true), Begin + 1),
+            Journals.Entry(3, Reading(1, 4), Begin + 2)]);
+        SeenBoat grown = Fresh(club, Station.Catch);
+        club = club.With(Journals.Entry(4, new BoatLaid("b", Boat, Lie.Upright, LevelBasis.ByEye, Round: Round), Begin + 3));
+        grown = grown.In(club, Station.Catch);
+        club = club.With(Journals.Entry(5, Reading(1, 4.5m) with { Lying = "b" }, Begin + 4));
+
+        AssertSame(Fresh(club, Station.Catch), grown.In(club, Station.Catch));
+    }
+
     private static SeenBoat Fresh(Club club, Station station) => SeenBoat.Of(club, new(new(club, Boat), Round), station);
 
     private static void AssertSame(SeenBoat fresh, SeenBoat grown)
@@ -88,10 +104,11 @@ public sealed class SeenBoatTests
         from job in Gen.Frequency((9, Gen.Constant<string?>(null)), (1, Gen.Constant<string?>("j1")))
         from round in Gen.Elements(Round, "r2")
         from late in Gen.Frequency((6, Gen.Constant(0)), (1, Gen.Choose(1, 2 * Years)))
+        from moved in Gen.Elements<bool?>(null, null, true)
         from target in Gen.Choose(0, number)
         from fact in Gen.Frequency(
             (12, Gen.Constant<Fact>(new ReadingTaken(lying, Boat, ReadItem.Gate, seat, seat == 1 ? Side.Starboard : Side.Port, value, station, Job: job))),
-            (2, Gen.Constant<Fact>(new BoatLaid(lying, Boat, Lie.Upright, LevelBasis.ByEye, Round: round))),
+            (2, Gen.Constant<Fact>(new BoatLaid(lying, Boat, Lie.Upright, LevelBasis.ByEye, Round: round, Moved: moved))),
             (1, Gen.Constant<Fact>(new GateMended(Boat, seat, seat == 1 ? Side.Starboard : Side.Port))),
             (1, Gen.Constant<Fact>(new Held(Boat, "knock"))),
             (1, Gen.Constant<Fact>(Journals.Set(Boat, "name", $"Heron {value}"))),
