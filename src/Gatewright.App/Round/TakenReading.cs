@@ -9,8 +9,10 @@ namespace Gatewright.App.Round;
 /// <param name="Entry">Its entry; null for one that was taken back.</param>
 /// <param name="Slip">The slip that was taken back with it, or stands again without it, degrees; null for none.</param>
 /// <param name="IsKept">Whether somebody has said that it is no slip.</param>
-public sealed record TakenReading(ReadingStep Step, decimal Value, decimal? Before, Guid? Entry = null, decimal? Slip = null, bool IsKept = false)
+/// <param name="Expected">What work on the gate was to make of it since the last time, degrees; null where none was done.</param>
+public sealed record TakenReading(
+    ReadingStep Step, decimal Value, decimal? Before, Guid? Entry = null, decimal? Slip = null, bool IsKept = false, decimal? Expected = null)
 {
     /// <summary>Whether it may be a slip, and nobody has said yet that it is none.</summary>
-    public bool IsAsked => !IsKept && Journal.Rounds.Slip.May(Value, Before);
+    public bool IsAsked => !IsKept && Journal.Rounds.Slip.May(Value, Before, Expected);
 }

@@ -15,11 +15,14 @@ public static class Slip
     /// <summary>Whether it may be one.</summary>
     /// <param name="value">What the gauge showed, degrees.</param>
     /// <param name="last">What it showed there last, degrees; null for never.</param>
-    public static bool May(decimal value, decimal? last) =>
-        Math.Abs(value) > Most || (last is { } before && Math.Abs(value - before) > MostFromLast);
+    /// <param name="expected">What work on the gate was to make of it since then, degrees; null where none was done.</param>
+    public static bool May(decimal value, decimal? last, decimal? expected = null) =>
+        Math.Abs(value) > Most || ((last ?? expected) is not null && IsFar(value, last) && IsFar(value, expected));
 
     /// <summary>Whether a value that was asked about is none, since it was read once more and found so.</summary>
     /// <param name="asked">What was asked about, degrees.</param>
     /// <param name="again">What the gauge showed then, degrees.</param>
     public static bool IsFoundAgain(decimal asked, decimal again) => Math.Abs(again - asked) <= MostBetweenSame;
+
+    private static bool IsFar(decimal value, decimal? from) => from is not { } known || Math.Abs(value - known) > MostFromLast;
 }
