@@ -123,13 +123,41 @@ public sealed class ThisDevice(IDeviceShelf shelf, BrowserRoom room, ClubInHand 
     /// <exception cref="ShelfException">It is still held, or some of its small settings are still there.</exception>
     public async Task LetGoAsync(string club)
     {
-        await Device.LetGoAsync(club);
-        if (!inHand.IsOpen || inHand.Held.Club != club)
+        try
         {
-            return;
+            await Device.LetGoAsync(club);
         }
+        finally
+        {
+            // What is no longer held is not gone on with, though something small of it is still there.
+            if (inHand.IsOpen && inHand.Held.Club == club && Device.Clubs.All(c => c.Club != club))
+            {
+                await LeaveAsync();
+            }
+        }
+    }
 
-        await Device.SetAsync(LastClub, null);
+    /// <summary>Hands a club of this device alone over to one that a server keeps, and opens that.</summary>
+    /// <exception cref="ShelfException">Nothing was done; or it is handed over, and something small of the one that is no more is still there.</exception>
+    public async Task HandOverAsync(string from, string to)
+    {
+        try
+        {
+            await Device.HandOverAsync(from, to);
+        }
+        finally
+        {
+            // What is no longer held is not gone on with: what was recorded in it would be kept nowhere.
+            if (Device.Clubs.All(c => c.Club != from))
+            {
+                await OpenClubAsync(to);
+            }
+        }
+    }
+
+    /// <summary>Opens another club in place of one that is gone, where there is one.</summary>
+    private async Task LeaveAsync()
+    {
         if (Device.Clubs is [{ } other, ..])
         {
             await OpenClubAsync(other.Club);
@@ -137,6 +165,7 @@ public sealed class ThisDevice(IDeviceShelf shelf, BrowserRoom room, ClubInHand 
         else
         {
             inHand.PutDown();
+            await Device.SetAsync(LastClub, null);
         }
     }
 }
