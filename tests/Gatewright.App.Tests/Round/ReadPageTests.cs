@@ -99,6 +99,21 @@ public sealed class ReadPageTests
         Assert.Equal(times, page.FindAll(".entered").Count(e => e.TextContent.StartsWith("4.0° entered; ", StringComparison.Ordinal)));
     }
 
+    /// <summary>Nothing is worked out where nothing that was read counts any more, and nobody waits for it.</summary>
+    [Fact]
+    public async Task Of_a_boat_that_was_changed_since_it_was_read_it_is_said_that_it_is_to_be_read_again()
+    {
+        await using ClubOfTwo club = await WithTealAsync(Lie.Upright);
+        await club.InHand.RecordAsync(new GateMended("teal", 1, Side.Starboard), new GateMended("teal", 2, Side.Port));
+        IRenderedComponent<ReadPage> page = Page(club);
+        await page.PressAsync("#more");
+        await page.PressAsync("#to-story");
+
+        await page.WaitForStateAsync(() => page.FindAll("#story").Count == 1, Patience);
+        Assert.Contains("read it again", page.Find("#story").TextContent, StringComparison.Ordinal);
+        Assert.Empty(page.FindAll(".story [role=status]"));
+    }
+
     [Theory]
     [InlineData(false, 1)]
     [InlineData(true, 0)]
