@@ -6,7 +6,7 @@ using Microsoft.AspNetCore.Components;
 namespace Gatewright.App.Boat;
 
 /// <summary>A part of a boat's page that records: what cannot be recorded is said, and what was typed stays.</summary>
-public abstract class BoatPart : ComponentBase
+public abstract class BoatPart : FocusingPart
 {
     /// <summary>The club.</summary>
     [Inject]

@@ -4,35 +4,15 @@ using Microsoft.AspNetCore.Components;
 namespace Gatewright.App.Frame;
 
 /// <summary>A page about the club in hand: it is drawn anew when the club changes, and leads elsewhere while none is open.</summary>
-public abstract class ClubPage : ComponentBase, IDisposable
+public abstract class ClubPage : FocusingPart, IDisposable
 {
-    private string[]? _focus;
-
     /// <summary>The club.</summary>
     [Inject]
     public required ClubInHand InHand { get; set; }
 
-    /// <summary>Puts the focus where it belongs.</summary>
-    [Inject]
-    public required FocusNext Focus { get; set; }
-
     /// <summary>Where one is.</summary>
     [Inject]
     public required NavigationManager Navigation { get; set; }
-
-    /// <summary>Says where the focus goes when the page is drawn next: what has it now will be gone.</summary>
-    /// <param name="places">Selectors; the first that is there is taken.</param>
-    protected void FocusThen(params string[] places) => _focus = places;
-
-    /// <inheritdoc/>
-    protected override async Task OnAfterRenderAsync(bool firstRender)
-    {
-        if (_focus is { } places)
-        {
-            _focus = null;
-            await Focus.GoAsync(places);
-        }
-    }
 
     /// <summary>
     /// Which reading of the club is the newest: one that finds another here stops. None goes on once the page is left, since

@@ -244,6 +244,11 @@ public sealed partial class ReadPage
 
     private Task UndoAsync() => DoAsync(async desk =>
     {
+        if (IsStory)
+        {
+            FocusThen(OnPad);
+        }
+
         await desk.UndoAsync();
         _check.Forget();
         _isStory = false;
@@ -322,10 +327,21 @@ public sealed partial class ReadPage
     {
         if (!Deed.IsBusy && _desk is { } desk)
         {
+            if (IsStory)
+            {
+                FocusThen(OnPad);
+            }
+
             where(desk);
             _isStory = false;
             Close();
         }
+    }
+
+    private void Repeat()
+    {
+        Go(d => d.Repeat());
+        FocusThen(OnPad);
     }
 
     private void Close()

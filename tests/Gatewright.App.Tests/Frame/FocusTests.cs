@@ -1,12 +1,17 @@
+using System.Globalization;
 using Bunit;
+using Gatewright.App.Boat;
+using Gatewright.App.Device;
 using Gatewright.App.Frame;
 using Gatewright.App.Jobs;
+using Gatewright.App.Keeping.Settings;
 using Gatewright.App.Reporting;
 using Gatewright.App.Rig;
 using Gatewright.App.Round;
 using Gatewright.App.Tests.World;
 using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
+using Gatewright.Core.Measuring;
 using Gatewright.Journal.Facts;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
@@ -17,6 +22,8 @@ namespace Gatewright.App.Tests.Frame;
 /// <summary>Where a touch takes away what had the focus, the focus goes to what came of it; and what comes of it is heard.</summary>
 public class FocusTests
 {
+    public FocusTests() => CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo("en");
+
     private static readonly ThingSet Teal =
         new(Things.Boat, "teal", new Dictionary<string, string?> { ["name"] = "Teal", ["class"] = "2-" });
 
@@ -62,6 +69,28 @@ public class FocusTests
         Assert.Equal("proof", Focused(club, page));
     }
 
+    /// <summary>While a tick is being kept its box cannot be touched, and a browser takes the focus off what cannot.</summary>
+    [Fact]
+    public async Task Whoever_ticks_a_step_or_takes_a_part_stays_there()
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.RecordElsewhereAsync(
+            Teal,
+            new StockCounted("insert", 4, 3),
+            new StockCounted("washer", 2, 3),
+            new JobPlanned("j", "teal", Cause.GatePitch, "insert-swap", ["Fit the insert", "Look at it"], [new("insert", 4, 1), new("washer", 2, 1)], [], 1, Side.Starboard));
+        IRenderedComponent<JobPage> page = club.Page.Render<JobPage>(p => p.Add(j => j.Id, "j"));
+        page.WaitForElement("#step-1");
+
+        await page.ChooseAsync("#step-1", true);
+        Assert.Equal("step-1", Focused(club, page));
+        await page.PressAsync("#part-1");
+        Assert.Equal("part-1", Focused(club, page));
+        Assert.Contains("Put back", page.Find("#part-1").TextContent, StringComparison.Ordinal);
+        await page.PressAsync("#part-0");
+        Assert.Equal("part-0", Focused(club, page));
+    }
+
     [Fact]
     public async Task Whoever_comes_from_reading_a_gate_again_stands_at_the_proof()
     {
@@ -91,6 +120,75 @@ public class FocusTests
         await page.PressAsync("#lay");
         page.WaitForElement("#lies");
         Assert.Equal("lies", Focused(club, page));
+    }
+
+    [Fact]
+    public async Task Whoever_repeats_a_slip_or_reads_on_from_the_story_stands_at_the_pad()
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.RecordElsewhereAsync(Teal, new RoundStarted("r"));
+        IRenderedComponent<ReadPage> page = club.Page.Render<ReadPage>(p => p.Add(r => r.Round, "r").Add(r => r.Boat, "teal"));
+
+        await page.TypeAsync("#typed", "17");
+        await page.SendAsync(".pad form");
+        await page.PressAsync("#repeat");
+        AssertAtPad(club, page, 1);
+
+        await page.PressAsync("#pad [data-value='4.0']");
+        await page.PressAsync("#pad [data-value='4.0']");
+        page.WaitForElement("#undo", TimeSpan.FromSeconds(30));
+        await page.PressAsync("#undo");
+        AssertAtPad(club, page, 2);
+
+        await page.PressAsync("#more");
+        await page.PressAsync("#to-story");
+        page.WaitForElement("#read-left", TimeSpan.FromSeconds(30));
+        await page.PressAsync("#read-left");
+        AssertAtPad(club, page, 4);
+    }
+
+    [Fact]
+    public async Task A_reading_that_is_taken_back_or_is_not_gives_the_focus_on()
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.RecordElsewhereAsync(
+            Teal,
+            new BoatLaid("l", "teal", Lie.Upright, LevelBasis.ByEye),
+            new ReadingTaken("l", "teal", ReadItem.Gate, 1, Side.Starboard, 4, Station.Abeam));
+        club.Page.Services.GetRequiredService<NavigationManager>().NavigateTo("boat/teal/gate/1/starboard");
+        IRenderedComponent<GatePage> page = club.Page.Render<GatePage>(p => p.Add(b => b.Key, "teal").Add(b => b.Seat, 1).Add(b => b.SideWord, "starboard"));
+        const string taken = "section[aria-labelledby=gate-taken] ";
+        page.WaitForElement(taken + "li button");
+        string asks = page.Find(taken + "li button").Id!;
+
+        await page.PressAsync(taken + "li button");
+        Assert.Equal(page.Find(taken + "input").Id, Focused(club, page));
+        await page.PressAsync(taken + "form .quiet");
+        Assert.Equal(asks, Focused(club, page));
+
+        await page.PressAsync(taken + "li button");
+        await page.SendAsync(taken + "form");
+        page.WaitForState(() => club.Page.JSInterop.Invocations["focus"].Count == 4);
+        Assert.Equal("no-longer", Focused(club, page));
+    }
+
+    [Fact]
+    public async Task What_is_asked_before_a_club_is_handed_over_or_let_go_of_gives_the_focus_back()
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        ThisDevice device = club.Page.Services.GetRequiredService<ThisDevice>();
+        await device.StartClubAsync("Weir Side");
+        IRenderedComponent<ClubsHere> page = club.Page.Render<ClubsHere>();
+
+        await page.PressAsync("#hand-over-do");
+        Assert.Equal("hand-over-no", Focused(club, page));
+        await page.PressAsync("#hand-over-no");
+        Assert.Equal("hand-over-do", Focused(club, page));
+
+        await page.PressAsync("#let-go-c");
+        page.WaitForElement("#let-go-no");
+        await page.PressAsync("#let-go-no");
+        Assert.Equal("let-go-c", Focused(club, page));
     }
 
     [Fact]
@@ -146,6 +244,12 @@ public class FocusTests
         }
 
         public ValueTask DisposeAsync() => ValueTask.CompletedTask;
+    }
+
+    private static void AssertAtPad(ClubOfTwo club, IRenderedComponent<ReadPage> page, int times)
+    {
+        page.WaitForState(() => club.Page.JSInterop.Invocations["focus"].Count >= times);
+        Assert.NotNull(page.Find(((string[])club.Page.JSInterop.Invocations["focus"][^1].Arguments[0]!)[0]).GetAttribute("data-value"));
     }
 
     /// <summary>The id of what took the focus last.</summary>

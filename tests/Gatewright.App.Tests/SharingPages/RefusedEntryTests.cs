@@ -41,6 +41,22 @@ public class RefusedEntryTests
         Assert.Equal(1, discarded);
     }
 
+    [Fact]
+    public async Task Asked_whether_it_is_to_go_one_stands_at_the_answer_that_keeps_it_and_then_where_one_was()
+    {
+        System.Globalization.CultureInfo.CurrentUICulture = System.Globalization.CultureInfo.GetCultureInfo("en");
+        await using ClubOnDevice club = await ClubOnDevice.StartAsync();
+        IRenderedComponent<RefusedEntry> entry = Render(club, "not-allowed");
+        await entry.PressAsync("button", 1);
+        Assert.Equal(["No, keep it"], Focused(club, entry));
+
+        await entry.PressAsync("[role=alert] button", 1);
+        Assert.Equal(["Discard"], Focused(club, entry));
+    }
+
+    private static string[] Focused(ClubOnDevice club, IRenderedComponent<RefusedEntry> entry) =>
+        [.. ((string[])club.Page.JSInterop.Invocations["focus"][^1].Arguments[0]!).Select(place => entry.Find(place).TextContent)];
+
     private static IRenderedComponent<RefusedEntry> Render(ClubOnDevice club, string code, Action? discard = null)
     {
         (string kind, int version, byte[] body) = FactKinds.Write(new Held("grebe", "knock"));
