@@ -15,7 +15,7 @@ public static class ShelfFaults
         ShelfFault fault = broken.Message switch
         {
             var m when m.Contains("[QuotaExceededError]", StringComparison.Ordinal) => ShelfFault.Full,
-            var m when m.Contains("[InvalidStateError]", StringComparison.Ordinal) => ShelfFault.Closed,
+            var m when m.Contains("[VersionError]", StringComparison.Ordinal) => ShelfFault.Closed,
             _ => ShelfFault.Damaged,
         };
         return new(fault, Told(fault, texts), broken);

@@ -14,7 +14,11 @@ const stores = {
 let opened;
 
 function database() {
-  opened ??= new Promise((resolve, reject) => {
+  if (opened) {
+    return opened;
+  }
+
+  const opening = new Promise((resolve, reject) => {
     const request = indexedDB.open('gatewright', 1);
     request.onupgradeneeded = () => {
       for (const [name, keyPath] of Object.entries(stores)) {
@@ -22,20 +26,51 @@ function database() {
       }
     };
     request.onsuccess = () => {
-      // A newer program in another page may need another shape: it is let through, and this one says it is closed.
-      request.result.onversionchange = () => request.result.close();
-      resolve(request.result);
+      const shelf = request.result;
+      // A browser that runs short closes it by itself.
+      shelf.onclose = () => forget(opening);
+      // A newer program in another page may need another shape: it is let through. Opened again, it says which shape it has.
+      shelf.onversionchange = () => {
+        forget(opening);
+        shelf.close();
+      };
+      resolve(shelf);
     };
     request.onerror = () => reject(request.error);
-    request.onblocked = () => reject(new DOMException('another page holds it', 'InvalidStateError'));
+    request.onblocked = () => reject(new DOMException('another page holds it', 'AbortError'));
   });
-  return opened;
+  opened = opening;
+  opening.catch(() => forget(opening));
+  return opening;
+}
+
+// What is closed, or could not be opened, is opened anew by whoever asks next.
+function forget(closed) {
+  if (opened === closed) {
+    opened = undefined;
+  }
+}
+
+async function begun(names, mode) {
+  const opening = database();
+  const begin = database => database.transaction(names, mode, { durability: 'strict' });
+  try {
+    return begin(await opening);
+  } catch (fault) {
+    if (fault?.name !== 'InvalidStateError') {
+      throw fault;
+    }
+
+    // It was closed, and nobody was told yet: nothing was begun, so it is begun once more.
+    forget(opening);
+    return begin(await database());
+  }
 }
 
 // Runs work in one transaction and answers once that is on disk. Work may await requests of the transaction alone.
 async function transact(mode, names, work) {
   try {
-    const transaction = (await database()).transaction(names, mode, { durability: 'strict' });
+    const transaction = await begun(names, mode);
     const ended = new Promise((resolve, reject) => {
       transaction.oncomplete = resolve;
       transaction.onabort = () => reject(transaction.error ?? new DOMException('it was broken off', 'AbortError'));

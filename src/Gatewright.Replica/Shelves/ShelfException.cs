@@ -16,7 +16,7 @@ public enum ShelfFault
     /// <summary>There is no room: the browser gives no more. What was to be kept is not.</summary>
     Full,
 
-    /// <summary>The shelf was closed: by the browser, or by a newer program in another page.</summary>
+    /// <summary>A newer program has given the shelf another shape: this one no longer reads it.</summary>
     Closed,
 
     /// <summary>What is there cannot be read.</summary>
