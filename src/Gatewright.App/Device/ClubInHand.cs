@@ -19,6 +19,7 @@ public sealed class ClubInHand
     private LearntChances? _learnt;
     private ShedVerdicts? _shed;
     private (int Count, HybridTime Last) _recorded;
+    private (string Member, string Role, ClubHome Home) _standing;
 
     /// <summary>Said when anything in the club changed, here or elsewhere.</summary>
     public event Action? Changed;
@@ -28,6 +29,12 @@ public sealed class ClubInHand
     /// one says nothing new.
     /// </summary>
     public event Action? Recorded;
+
+    /// <summary>
+    /// Said when the member here is another, may do other things, or has left, as the server told: no entry comes with it. It is
+    /// not said of what was so when the club was opened.
+    /// </summary>
+    public event Action? StandsOtherwise;
 
     /// <summary>What long work in the background takes between its pieces.</summary>
     public Breath Breath { get; } = new();
@@ -98,7 +105,7 @@ public sealed class ClubInHand
         }
 
         Close();
-        (_copy, _recorded) = (copy, Recordings(copy));
+        (_copy, _recorded, _standing) = (copy, Recordings(copy), Standing(copy));
         LearntChances learnt = _learnt = new(device, copy.Held.Club, Breath);
         FoundCauses? remembered = learnt.Remembered;
         _shed = ShedVerdicts.Of(
@@ -130,6 +137,16 @@ public sealed class ClubInHand
 
     /// <summary>The members' names were heard anew: pages that tell who recorded something are drawn with them.</summary>
     public void NamesHeard() => Changed?.Invoke();
+
+    /// <summary>Something was heard of the clubs on this device: where it changes what the member here may do, it is said.</summary>
+    public void ClubsHeard()
+    {
+        if (_copy is { } copy && Standing(copy) != _standing)
+        {
+            _standing = Standing(copy);
+            StandsOtherwise?.Invoke();
+        }
+    }
 
     /// <summary>Records facts: they are on this device's disk when this returns, all of them or none.</summary>
     /// <returns>The ids of their entries, in the order of the facts.</returns>
@@ -164,6 +181,8 @@ public sealed class ClubInHand
     private bool IsAllowed(Fact fact) => fact is Retracted back && Club.Find(back.Entry) is { } record ? MayTakeBack(record) : May(fact);
 
     private static (int Count, HybridTime Last) Recordings(ClubCopy copy) => (copy.Club.Count, copy.Club.Last);
+
+    private static (string Member, string Role, ClubHome Home) Standing(ClubCopy copy) => (copy.Held.Member, copy.Held.Role, copy.Held.Home);
 
     private void Follow(ClubCopy copy)
     {

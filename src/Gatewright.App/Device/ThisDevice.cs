@@ -44,6 +44,7 @@ public sealed class ThisDevice(IDeviceShelf shelf, BrowserRoom room, ClubInHand 
             return;
         }
 
+        _device.ClubsChanged += inHand.ClubsHeard;
         _ = OpenLastAsync(_device);
         await Task.WhenAny(Opened, Task.Delay(Patience));
     }

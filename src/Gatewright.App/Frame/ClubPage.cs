@@ -6,6 +6,8 @@ namespace Gatewright.App.Frame;
 /// <summary>A page about the club in hand: it is drawn anew when the club changes, and leads elsewhere while none is open.</summary>
 public abstract class ClubPage : FocusingPart, IDisposable
 {
+    private bool _isDrawn;
+
     /// <summary>The club.</summary>
     [Inject]
     public required ClubInHand InHand { get; set; }
@@ -13,6 +15,13 @@ public abstract class ClubPage : FocusingPart, IDisposable
     /// <summary>Where one is.</summary>
     [Inject]
     public required NavigationManager Navigation { get; set; }
+
+    /// <inheritdoc/>
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        _isDrawn = true;
+        await base.OnAfterRenderAsync(firstRender);
+    }
 
     /// <summary>
     /// Which reading of the club is the newest: one that finds another here stops. None goes on once the page is left, since
@@ -27,7 +36,11 @@ public abstract class ClubPage : FocusingPart, IDisposable
     protected virtual Task ReadAsync() => Task.CompletedTask;
 
     /// <inheritdoc/>
-    protected override void OnInitialized() => InHand.Changed += Changed;
+    protected override void OnInitialized()
+    {
+        InHand.Changed += Changed;
+        InHand.StandsOtherwise += StandsOtherwise;
+    }
 
     /// <inheritdoc/>
     protected override Task OnParametersSetAsync() => InHand.IsOpen ? ReadAsync() : Task.CompletedTask;
@@ -36,6 +49,7 @@ public abstract class ClubPage : FocusingPart, IDisposable
     public void Dispose()
     {
         InHand.Changed -= Changed;
+        InHand.StandsOtherwise -= StandsOtherwise;
         Reading++;
         Dispose(true);
         GC.SuppressFinalize(this);
@@ -58,6 +72,15 @@ public abstract class ClubPage : FocusingPart, IDisposable
         {
             // A club that was put down under the page is nobody's fault.
             await DispatchExceptionAsync(broken);
+        }
+    }
+
+    // What is not drawn yet is drawn as the member now stands.
+    private void StandsOtherwise()
+    {
+        if (_isDrawn)
+        {
+            Changed();
         }
     }
 

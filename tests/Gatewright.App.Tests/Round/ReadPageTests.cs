@@ -114,6 +114,18 @@ public sealed class ReadPageTests
         Assert.Empty(page.FindAll(".story [role=status]"));
     }
 
+    [Fact]
+    public async Task Whoever_leaves_the_club_meanwhile_has_no_pad_any_more()
+    {
+        await using ClubOfTwo club = await WithTealAsync(Lie.Upright);
+        IRenderedComponent<ReadPage> page = Page(club);
+        page.WaitForElement("#pad");
+
+        await page.InvokeAsync(club.LeaveAsync);
+
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll("#pad")));
+    }
+
     [Theory]
     [InlineData(false, 1)]
     [InlineData(true, 0)]
