@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using Gatewright.Journal.Facts;
+using Gatewright.Journal.Replay;
 using Gatewright.Replica.Copies;
 using Gatewright.Replica.Exchanging;
 using Gatewright.Replica.Shelves;
@@ -222,6 +223,49 @@ public sealed class Device
     /// <exception cref="ShelfException">It cannot be read.</exception>
     public Task<KeptPhoto?> PhotoAsync(string club, string sha256) => _shelf.PhotoAsync(club, sha256);
 
+    /// <summary>The pictures of a club that the server does not have, by their hashes.</summary>
+    /// <exception cref="ShelfException">They cannot be counted.</exception>
+    public async Task<IReadOnlyList<string>> UnsentPhotosAsync(string club) =>
+        [.. (await _shelf.PhotosAsync(club).ConfigureAwait(true)).Where(p => p.Value.IsUnsent).Select(p => p.Key)];
+
+    /// <summary>
+    /// The unsent pictures of a club that entries of it alone tell of: they go with the entries, since nobody would find them any
+    /// more.
+    /// </summary>
+    /// <exception cref="ShelfException">It cannot be read.</exception>
+    public async Task<IReadOnlyList<string>> PhotosOfAsync(ClubCopy copy, IReadOnlyCollection<Guid> entries)
+    {
+        ArgumentNullException.ThrowIfNull(copy);
+        Recorded[] own = [.. copy.NotShared.Concat(copy.Refused).Select(o => Recorded.Of(o.Entry)).Where(r => r.Fact is PhotoTaken)];
+        if (!own.Any(r => entries.Contains(r.Entry.Id)))
+        {
+            // Looking through a long journal takes a while.
+            return [];
+        }
+
+        ILookup<bool, string> told = copy.Club.All().Concat(own).Where(r => r.Fact is PhotoTaken)
+            .ToLookup(r => entries.Contains(r.Entry.Id), r => ((PhotoTaken)r.Fact).Sha256);
+        return [.. (await UnsentPhotosAsync(copy.Held.Club).ConfigureAwait(true)).Intersect(told[true]).Except(told[false])];
+    }
+
+    /// <summary>Throws pictures of a club away. What was not sent is lost: ask before.</summary>
+    /// <exception cref="ShelfException">They are still there.</exception>
+    public Task DiscardPhotosAsync(string club, IReadOnlyList<string> sha256) => _shelf.RemovePhotosAsync(club, sha256);
+
+    /// <summary>The pictures that the server has too and gives back when they are looked at, with the bytes they take.</summary>
+    /// <exception cref="ShelfException">They cannot be counted.</exception>
+    public async Task<IReadOnlyList<SentPhoto>> SentPhotosAsync()
+    {
+        var sent = new List<SentPhoto>();
+        foreach (HeldClub club in Clubs.Where(c => c.Home == ClubHome.Server))
+        {
+            sent.AddRange((await _shelf.PhotosAsync(club.Club).ConfigureAwait(true))
+                .Where(p => !p.Value.IsUnsent).Select(p => new SentPhoto(club.Club, p.Key, p.Value.Bytes)));
+        }
+
+        return sent;
+    }
+
     /// <summary>The hash of a picture.</summary>
     internal static string Hash(ReadOnlyMemory<byte> bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes.Span));
 
@@ -229,7 +273,7 @@ public sealed class Device
     internal IDeviceShelf Shelf => _shelf;
 
     /// <summary>The copies that are open.</summary>
-    internal IEnumerable<ClubCopy> Open => _copies.Values.Where(c => c.IsCompletedSuccessfully).Select(c => c.Result);
+    public IEnumerable<ClubCopy> Open => _copies.Values.Where(c => c.IsCompletedSuccessfully).Select(c => c.Result);
 
     private static IEnumerable<OwnEntry> WithoutSettings(IEnumerable<OwnEntry> entries)
     {

@@ -32,7 +32,10 @@ public sealed partial class BrowserRoom(IJSRuntime script)
     public async Task ForgetShedAsync() => await (await ModuleAsync()).InvokeVoidAsync("forgetShed");
 
     /// <summary>Hands over a text as a file.</summary>
-    public async Task SaveTextAsync(string name, string text) => await (await ModuleAsync()).InvokeVoidAsync("saveText", name, text);
+    public async Task SaveAsync(string name, string text) => await (await ModuleAsync()).InvokeVoidAsync("save", name, text, "text/plain");
+
+    /// <summary>Hands over bytes as a file.</summary>
+    public async Task SaveAsync(string name, byte[] bytes, string mediaType) => await (await ModuleAsync()).InvokeVoidAsync("save", name, bytes, mediaType);
 
     private Task<IJSObjectReference> ModuleAsync() => _module ??= script.InvokeAsync<IJSObjectReference>("import", "./device.js").AsTask();
 

@@ -87,11 +87,15 @@ public sealed class IndexedDbShelf(IJSRuntime script, Texts<DeviceTexts> texts) 
     }
 
     /// <inheritdoc/>
-    public async Task<IReadOnlyDictionary<string, bool>> PhotosAsync(string club) =>
-        JsonSerializer.Deserialize(await CallAsync<string>("photos", club), ShelfJson.Default.DictionaryStringBoolean)!;
+    public async Task<IReadOnlyDictionary<string, PhotoThere>> PhotosAsync(string club) =>
+        JsonSerializer.Deserialize(await CallAsync<string>("photos", club), ShelfJson.Default.DictionaryStringPhotoThere)!;
 
     /// <inheritdoc/>
     public async Task PhotoSentAsync(string club, string sha256) => await CallAsync<object?>("photoSent", club, sha256);
+
+    /// <inheritdoc/>
+    public async Task RemovePhotosAsync(string club, IReadOnlyList<string> sha256) =>
+        await CallAsync<object?>("removePhotos", club, sha256.ToArray());
 
     private async Task<T> CallAsync<T>(string name, params object?[] given)
     {

@@ -9,7 +9,7 @@ namespace Gatewright.App.Device;
 [JsonSerializable(typeof(HeldClub))]
 [JsonSerializable(typeof(PackedClub))]
 [JsonSerializable(typeof(PackedPhoto))]
-[JsonSerializable(typeof(Dictionary<string, bool>))]
+[JsonSerializable(typeof(Dictionary<string, PhotoThere>))]
 internal sealed partial class ShelfJson : JsonSerializerContext;
 
 /// <summary>What a run of bytes that was read for a club consists of.</summary>

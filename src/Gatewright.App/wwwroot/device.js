@@ -31,9 +31,9 @@ export function forgetShed() {
   Object.keys(localStorage).filter(name => name.startsWith('gatewright.last-shed')).forEach(name => localStorage.removeItem(name));
 }
 
-export function saveText(name, text) {
+export function save(name, content, type) {
   const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], { type: 'text/plain' }));
+  link.href = URL.createObjectURL(new Blob([content], { type }));
   link.download = name;
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 60000);

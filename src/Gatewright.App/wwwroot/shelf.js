@@ -296,11 +296,14 @@ export function append(club, from, last, lines, removed) {
 }
 
 export function startOver(club, texts) {
-  return transact('readwrite', ['clubs', 'own', 'blocks', 'snapshots', 'counters'], async store => {
+  return transact('readwrite', ['clubs', 'own', 'blocks', 'snapshots', 'counters', 'photos'], async store => {
     store('blocks').delete(ofClub(club));
     store('snapshots').delete(club);
     store('clubs').put({ ...await heldClub(store, club), pulled: 0 });
     await add(store, club, texts);
+    for (const photo of await asked(store('photos').getAll(ofClub(club)))) {
+      store('photos').put({ ...photo, unsent: true });
+    }
   });
 }
 
@@ -351,7 +354,8 @@ export function photos(club) {
           return;
         }
 
-        found[request.result.value.sha256] = request.result.value.unsent;
+        const { sha256, unsent, bytes } = request.result.value;
+        found[sha256] = { isUnsent: unsent, bytes: bytes.length };
         request.result.continue();
       };
     });
@@ -366,6 +370,10 @@ export function photoSent(club, sha256) {
       store('photos').put({ ...found, unsent: false });
     }
   });
+}
+
+export function removePhotos(club, all) {
+  return transact('readwrite', ['photos'], store => all.forEach(sha256 => store('photos').delete([club, sha256])));
 }
 
 async function heldClub(store, club) {

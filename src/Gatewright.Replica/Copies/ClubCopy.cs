@@ -1,4 +1,3 @@
-using System.Text;
 using Gatewright.Journal.Entries;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
@@ -33,6 +32,12 @@ public sealed class ClubCopy
     /// </summary>
     public IReadOnlyList<OwnEntry> NotShared => _copy.IsAlone ? [] : _copy.State.Own.In(OwnState.Unsent);
 
+    /// <summary>
+    /// Those not shared that whoever is signed in cannot send: another member recorded them here, or the club is not theirs. They
+    /// wait for whoever recorded them.
+    /// </summary>
+    public IReadOnlyList<OwnEntry> OfOthers => [.. NotShared.Where(IsOfOthers)];
+
     /// <summary>What the server does not take, with why. Each waits for its maker: to be discarded, sent again, or written out.</summary>
     public IReadOnlyList<OwnEntry> Refused => _copy.State.Own.In(OwnState.Refused);
 
@@ -45,7 +50,7 @@ public sealed class ClubCopy
     /// <summary>Said when the club, or what is told beside it, has changed.</summary>
     public event Action<ClubCopy>? Changed;
 
-    /// <summary>Said when there is something new to send: the exchange may, and other pages may look.</summary>
+    /// <summary>Said when there is something new to send, or no longer: the exchange may, and other pages may look.</summary>
     public event Action<ClubCopy>? HasNews;
 
     /// <summary>What an exchange does to it.</summary>
@@ -95,10 +100,17 @@ public sealed class ClubCopy
         return ids;
     }
 
-    /// <summary>Throws a refused entry away, because whoever made it said so.</summary>
-    /// <exception cref="ShelfException">It is still there.</exception>
-    public Task DiscardAsync(Guid refused) => _copy.InTurnAsync(() =>
-        FindRefused(refused) is { } own ? _copy.ChangeAsync([], [own.Place]) : Task.CompletedTask);
+    /// <summary>
+    /// Throws entries away, because somebody said so: refused ones, and those that nobody here can send. One that is to be sent
+    /// stays.
+    /// </summary>
+    /// <exception cref="ShelfException">All are still there.</exception>
+    public async Task DiscardAsync(params IReadOnlyCollection<Guid> entries)
+    {
+        await _copy.InTurnAsync(() => _copy.ChangeAsync(
+            [], [.. Refused.Concat(OfOthers).Where(o => entries.Contains(o.Entry.Id)).Select(o => o.Place)])).ConfigureAwait(true);
+        HasNews?.Invoke(this);
+    }
 
     /// <summary>Has a refused entry sent again: a role may have changed since.</summary>
     /// <exception cref="ShelfException">It is still refused.</exception>
@@ -110,27 +122,11 @@ public sealed class ClubCopy
         HasNews?.Invoke(this);
     }
 
-    /// <summary>The refused entries as text to be kept or sent to a keeper: the reasons, and the entry on a line as journals have it.</summary>
-    public string RefusedAsText()
-    {
-        var text = new StringBuilder();
-        foreach (OwnEntry own in Refused)
-        {
-            foreach (string reason in own.Reasons)
-            {
-                text.Append("# ").Append(own.Code).Append(": ").Append(reason.ReplaceLineEndings(" ")).Append('\n');
-            }
+    /// <summary>The refused entries, and those that this program cannot read, as text to be kept or sent to a keeper.</summary>
+    public string RefusedAsText() => OwnText.Of(Refused, Unreadable);
 
-            text.Append(Encoding.UTF8.GetString(EntryJson.ToLine(own.Entry))).Append('\n');
-        }
-
-        foreach (OwnRecord record in Unreadable)
-        {
-            text.Append("# from a newer program\n").Append(record.Text).Append('\n');
-        }
-
-        return text.ToString();
-    }
+    /// <summary>All that the server does not have, as text to be kept or sent to a keeper.</summary>
+    public string UnsharedAsText() => OwnText.Of([.. NotShared, .. Refused], Unreadable);
 
     /// <summary>Takes up what another page over the same shelf has written since.</summary>
     /// <exception cref="ShelfException">The shelf cannot be read; what is here stays as it was.</exception>
@@ -152,6 +148,8 @@ public sealed class ClubCopy
 
     /// <summary>Notes what is newly known of the club, once it is on the shelf.</summary>
     internal void Hold(HeldClub held) => _copy.Held = held with { Pulled = _copy.Held.Pulled };
+
+    private bool IsOfOthers(OwnEntry own) => Held.Home == ClubHome.Left || own.Entry.Member != Held.Member;
 
     private OwnEntry? FindRefused(Guid id) => _copy.State.Own.Find(id) is { State: OwnState.Refused } own ? own : null;
 }

@@ -170,9 +170,9 @@ internal sealed class ClubRound(Server server, Device device, BatchSize size, bo
     private async Task SendPhotosAsync(ClubCopy copy, CancellationToken cancellation)
     {
         string club = copy.Held.Club;
-        foreach ((string sha256, bool isUnsent) in await device.Shelf.PhotosAsync(club).ConfigureAwait(true))
+        foreach ((string sha256, PhotoThere there) in await device.Shelf.PhotosAsync(club).ConfigureAwait(true))
         {
-            if (!isUnsent || photosRefused.ContainsKey(sha256) || await device.PhotoAsync(club, sha256).ConfigureAwait(true) is not { } photo)
+            if (!there.IsUnsent || photosRefused.ContainsKey(sha256) || await device.PhotoAsync(club, sha256).ConfigureAwait(true) is not { } photo)
             {
                 continue;
             }

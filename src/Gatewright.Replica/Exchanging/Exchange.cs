@@ -65,6 +65,18 @@ public sealed class Exchange
     /// <summary>Somebody has signed in or out: the next round asks who it is.</summary>
     public void SessionChanged() => Session = null;
 
+    /// <summary>
+    /// What the server said of a picture that it did not take no longer counts: it was thrown away, or is to be sent again, which
+    /// the next round does.
+    /// </summary>
+    public void ForgetRefusal(string sha256)
+    {
+        if (_photosRefused.Remove(sha256))
+        {
+            Say(Status.Phase == ExchangePhase.Refused ? Settled() : Status.Phase, Status.NextTry, Status.Trouble, Status.Server, Status.Shelf);
+        }
+    }
+
     /// <summary>A picture: from the device, or from the server and then kept; null where neither can give it now.</summary>
     /// <exception cref="ShelfException">The shelf cannot be read.</exception>
     public async Task<KeptPhoto?> PhotoAsync(string club, string sha256, CancellationToken cancellation = default)
@@ -227,7 +239,7 @@ public sealed class Exchange
     {
         ExchangeStatus counted = Counted();
         return counted.Unsent > counted.OfOthers ? ExchangePhase.Sending
-            : counted.Refused + counted.OfOthers + _photosRefused.Count > 0 ? ExchangePhase.Refused
+            : counted.Refused + counted.OfOthers + counted.PhotosRefused > 0 ? ExchangePhase.Refused
             : ExchangePhase.Shared;
     }
 
@@ -237,10 +249,9 @@ public sealed class Exchange
         return Status with
         {
             Unsent = copies.Sum(c => c.NotShared.Count),
-            OfOthers = copies.Sum(c => c.Held.Home == ClubHome.Left
-                ? c.NotShared.Count
-                : c.NotShared.Count(o => o.Entry.Member != c.Held.Member)),
+            OfOthers = copies.Sum(c => c.OfOthers.Count),
             Refused = copies.Sum(c => c.Refused.Count + c.Unreadable.Count),
+            PhotosRefused = _photosRefused.Count,
         };
     }
 

@@ -7,6 +7,7 @@ namespace Gatewright.Replica.Exchanging;
 /// <param name="Unsent">Entries that the server is not known to have.</param>
 /// <param name="OfOthers">Those of them that wait for another member to sign in, or are of a club that was left.</param>
 /// <param name="Refused">Entries that the server does not take.</param>
+/// <param name="PhotosRefused">Pictures that the server does not take.</param>
 /// <param name="LastInTouch">When the server last answered; null if it never has.</param>
 /// <param name="NextTry">When it is asked again by itself, where it does not answer.</param>
 /// <param name="Trouble">What is in the way, in English; null where nothing is.</param>
@@ -17,6 +18,7 @@ public sealed record ExchangeStatus(
     int Unsent = 0,
     int OfOthers = 0,
     int Refused = 0,
+    int PhotosRefused = 0,
     DateTimeOffset? LastInTouch = null,
     DateTimeOffset? NextTry = null,
     string? Trouble = null,

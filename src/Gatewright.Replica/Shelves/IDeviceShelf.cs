@@ -61,7 +61,8 @@ public interface IDeviceShelf
     Task<bool> AppendAsync(string club, PulledBlock block, IReadOnlyList<long> removed);
 
     /// <summary>
-    /// Begins a club's journal anew: what was pulled, and the snapshot, go; its number is 0; and own records are added.
+    /// Begins a club's journal anew: what was pulled, and the snapshot, go; its number is 0; own records are added; and its pictures are
+    /// unsent.
     /// </summary>
     /// <exception cref="ShelfException">Nothing was changed.</exception>
     Task StartOverAsync(string club, IReadOnlyList<string> own);
@@ -85,11 +86,15 @@ public interface IDeviceShelf
     /// <exception cref="ShelfException">The shelf cannot be read.</exception>
     Task<KeptPhoto?> PhotoAsync(string club, string sha256);
 
-    /// <summary>The hashes of a club's pictures, by whether each is unsent.</summary>
+    /// <summary>What a club has of pictures, by their hashes.</summary>
     /// <exception cref="ShelfException">The shelf cannot be read.</exception>
-    Task<IReadOnlyDictionary<string, bool>> PhotosAsync(string club);
+    Task<IReadOnlyDictionary<string, PhotoThere>> PhotosAsync(string club);
 
     /// <summary>Notes that the server has a picture, or will never take it.</summary>
     /// <exception cref="ShelfException">Nothing was changed.</exception>
     Task PhotoSentAsync(string club, string sha256);
+
+    /// <summary>Throws pictures away. One that is not there makes no difference.</summary>
+    /// <exception cref="ShelfException">Nothing was changed.</exception>
+    Task RemovePhotosAsync(string club, IReadOnlyList<string> sha256);
 }

@@ -47,3 +47,14 @@ public sealed record KeptSnapshot(long Number, long Place, ReadOnlyMemory<byte> 
 /// <param name="Bytes">What it contains.</param>
 /// <param name="IsUnsent">Whether it was taken here and the server does not have it.</param>
 public sealed record KeptPhoto(string Sha256, string MediaType, ReadOnlyMemory<byte> Bytes, bool IsUnsent);
+
+/// <summary>A picture, without its bytes.</summary>
+/// <param name="IsUnsent">Whether it was taken here and the server does not have it.</param>
+/// <param name="Bytes">How many bytes it takes.</param>
+public readonly record struct PhotoThere(bool IsUnsent, long Bytes);
+
+/// <summary>A picture that the server has too.</summary>
+/// <param name="Club">Its club.</param>
+/// <param name="Sha256">Its hash.</param>
+/// <param name="Bytes">How many bytes it takes here.</param>
+public readonly record struct SentPhoto(string Club, string Sha256, long Bytes);

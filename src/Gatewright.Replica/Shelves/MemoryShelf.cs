@@ -99,6 +99,11 @@ public sealed class MemoryShelf : IDeviceShelf
         held.Snapshot = null;
         held.Held = held.Held with { Pulled = 0 };
         held.Add(own);
+        foreach (KeptPhoto photo in held.Photos.Values.ToArray())
+        {
+            held.Photos[photo.Sha256] = photo with { IsUnsent = true };
+        }
+
         return Task.CompletedTask;
     }
 
@@ -137,9 +142,10 @@ public sealed class MemoryShelf : IDeviceShelf
         Task.FromResult(_clubs.TryGetValue(club, out Compartment? held) ? held.Photos.GetValueOrDefault(sha256) : null);
 
     /// <inheritdoc/>
-    public Task<IReadOnlyDictionary<string, bool>> PhotosAsync(string club) =>
-        Task.FromResult<IReadOnlyDictionary<string, bool>>(
-            _clubs.TryGetValue(club, out Compartment? held) ? held.Photos.ToDictionary(p => p.Key, p => p.Value.IsUnsent) : []);
+    public Task<IReadOnlyDictionary<string, PhotoThere>> PhotosAsync(string club) =>
+        Task.FromResult<IReadOnlyDictionary<string, PhotoThere>>(_clubs.TryGetValue(club, out Compartment? held)
+            ? held.Photos.ToDictionary(p => p.Key, p => new PhotoThere(p.Value.IsUnsent, p.Value.Bytes.Length))
+            : []);
 
     /// <inheritdoc/>
     public Task PhotoSentAsync(string club, string sha256)
@@ -147,6 +153,18 @@ public sealed class MemoryShelf : IDeviceShelf
         if (Of(club).Photos.TryGetValue(sha256, out KeptPhoto? photo))
         {
             Of(club).Photos[sha256] = photo with { IsUnsent = false };
+        }
+
+        return Task.CompletedTask;
+    }
+
+    /// <inheritdoc/>
+    public Task RemovePhotosAsync(string club, IReadOnlyList<string> sha256)
+    {
+        ArgumentNullException.ThrowIfNull(sha256);
+        foreach (string gone in sha256)
+        {
+            Of(club).Photos.Remove(gone);
         }
 
         return Task.CompletedTask;

@@ -1,21 +1,27 @@
 using System.Globalization;
 using Bunit;
+using Gatewright.App.Frame;
+using Gatewright.App.Keeping.People;
 using Gatewright.App.SharingPages;
 using Gatewright.App.Tests.World;
 using Gatewright.Journal.Facts;
+using Gatewright.Replica.Exchanging;
 using Gatewright.Replica.Shelves;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Gatewright.App.Tests.SharingPages;
 
+/// <summary>What waits on this device is told as what it is, and there is a way out of each.</summary>
 public sealed class SharingPageTests
 {
+    private readonly SharedClub _server = new();
+
     public SharingPageTests() => CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo("en");
 
     [Fact]
     public async Task Photos_that_cannot_be_counted_are_told_and_the_page_stays()
     {
-        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
-        club.Page.JSInterop.SetupModule("./device.js").Setup<string>("room", _ => true).SetResult("""{"kept":true,"used":1,"most":2}""");
+        await using ClubOfTwo club = await StartAsync();
         club.Shelf.Reading = () => throw new ShelfException(ShelfFault.Damaged, "torn");
 
         IRenderedComponent<SharingPage> page = club.Page.Render<SharingPage>();
@@ -44,4 +50,120 @@ public sealed class SharingPageTests
         Assert.True(page.Find(places.First(p => page.FindAll(p).Count > 0)).HasAttribute("tabindex"));
         Assert.Contains("#waits", places);
     }
+
+    [Fact]
+    public async Task What_another_member_recorded_here_is_not_told_as_refused_and_names_them()
+    {
+        await using ClubOfTwo club = await StartAsync();
+        await club.RecordElsewhereAsync(new Held("teal", "knock"));
+        Assert.Equal(ExchangePhase.Refused, (await SharedClub.ShareAsync(club)).Phase);
+        await club.Page.Services.GetRequiredService<MemberNames>().AskAsync();
+
+        Assert.Equal("For others to share: 1", club.Page.Render<SharedState>().Find(".shared-state").TextContent);
+        IRenderedComponent<SharingPage> page = club.Page.Render<SharingPage>();
+        Assert.Contains("Bea Alder: 1 entry", Section(page, "others"), StringComparison.Ordinal);
+        Assert.Contains("Nothing.", Section(page, "waits"), StringComparison.Ordinal);
+        Assert.NotEmpty(page.FindAll("section[aria-labelledby=others] a[href^='/sign-in']"));
+    }
+
+    [Fact]
+    public async Task What_waits_for_another_is_saved_to_a_file_whole()
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper", _server.Answer);
+        await club.RecordElsewhereAsync(new Held("teal", "a crack in the rigger"));
+        JSRuntimeInvocationHandler saved = club.Page.JSInterop.SetupModule("./device.js").SetupVoid("save", _ => true).SetVoidResult();
+        IRenderedComponent<OthersWait> page = club.Page.Render<OthersWait>();
+
+        await page.PressAsync(".save");
+
+        Assert.Contains("a crack in the rigger", (string)saved.Invocations.Single().Arguments[1]!, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task It_is_discarded_with_its_photo_only_after_it_was_said_what_is_lost(bool hasLeft)
+    {
+        await using ClubOfTwo club = await StartAsync();
+        string photo = await club.Device.AddPhotoAsync("c", new byte[] { 1, 2, 3 }, "image/jpeg");
+        await club.RecordElsewhereAsync(new Held("teal", "knock"), new PhotoTaken(Things.Boat, "teal", photo, 3, "image/jpeg"));
+        if (hasLeft)
+        {
+            await club.LeaveAsync();
+        }
+
+        IRenderedComponent<OthersWait> page = club.Page.Render<OthersWait>();
+        await page.PressAsync(".discard");
+        Assert.Contains("2 entries and 1 photo", page.Find(".held").TextContent, StringComparison.Ordinal);
+        Assert.Equal(2, club.InHand.Copy.OfOthers.Count);
+
+        await page.PressAsync(".held button.main");
+
+        Assert.Empty(club.InHand.Copy.NotShared);
+        Assert.Empty(await club.Device.UnsentPhotosAsync("c"));
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll("section")));
+    }
+
+    [Fact]
+    public async Task What_the_member_here_is_going_to_send_is_not_theirs_to_discard_by_mistake()
+    {
+        await using ClubOfTwo club = await StartAsync();
+        await club.RecordElsewhereAsync(new Held("teal", "knock"));
+        Guid own = (await club.InHand.RecordAsync(new Held("teal", "crack")))[0];
+
+        await club.InHand.Copy.DiscardAsync([.. club.InHand.Copy.NotShared.Select(o => o.Entry.Id)]);
+
+        Assert.Equal(own, Assert.Single(club.InHand.Copy.NotShared).Entry.Id);
+    }
+
+    [Fact]
+    public async Task A_photo_that_the_server_does_not_take_can_be_sent_again_saved_or_discarded()
+    {
+        _server.RefusesPhotos = true;
+        await using ClubOfTwo club = await StartAsync();
+        await club.Device.AddPhotoAsync("c", new byte[] { 1, 2, 3 }, "image/jpeg");
+        Assert.Equal((ExchangePhase.Refused, 0, 1), await SharedClub.ShareAsync(club) is var told ? (told.Phase, told.Refused, told.PhotosRefused) : default);
+        Assert.Equal("Photos refused: 1", club.Page.Render<SharedState>().Find(".shared-state").TextContent);
+        IRenderedComponent<SharingPage> page = club.Page.Render<SharingPage>();
+        Assert.Contains("it is no picture", Section(page, "refused-photos"), StringComparison.Ordinal);
+
+        await page.PressAsync("section[aria-labelledby=refused-photos] button.quiet");
+        Assert.Single(await club.Device.UnsentPhotosAsync("c"));
+        await page.PressAsync("section[aria-labelledby=refused-photos] [role=alert] button.main");
+
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll("#refused-photos")));
+        Assert.Empty(await club.Device.UnsentPhotosAsync("c"));
+        page.WaitForAssertion(() => Assert.Contains("Everything is shared.", page.Find(".state").TextContent, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task A_club_that_was_left_is_not_told_as_shared()
+    {
+        await using ClubOfTwo club = await StartAsync();
+        await club.LeaveAsync();
+        Assert.Equal("Kept, not shared", club.Page.Render<SharedState>().Find(".shared-state").TextContent);
+    }
+
+    [Fact]
+    public async Task What_another_club_on_this_device_has_is_told_and_the_club_can_be_opened()
+    {
+        await using ClubOfTwo club = await StartAsync();
+        await club.Device.JoinAsync(new("ada", "Ada", [new("c", "Heron Rowing", "m-ada", "keeper"), new("d", "Weir Side", "m-ada", "keeper")], "token"));
+        await (await club.Device.ClubAsync("d")).RecordAsync(new Held("teal", "knock"));
+        IRenderedComponent<OtherClubs> page = club.Page.Render<OtherClubs>();
+        Assert.Contains("Weir Side 1 entry", page.Markup.Replace("</b>", string.Empty, StringComparison.Ordinal), StringComparison.Ordinal);
+
+        await page.PressAsync("button");
+
+        Assert.Equal("d", club.InHand.Held.Club);
+    }
+
+    private async Task<ClubOfTwo> StartAsync()
+    {
+        ClubOfTwo club = await ClubOfTwo.StartAsync("keeper", _server.Answer);
+        club.Page.JSInterop.SetupModule("./device.js").Setup<string>("room", _ => true).SetResult("""{"kept":true,"used":1,"most":2}""");
+        return club;
+    }
+
+    private static string Section(IRenderedComponent<SharingPage> page, string name) => page.Find($"section[aria-labelledby={name}]").TextContent;
 }

@@ -10,8 +10,14 @@ internal sealed class FullShelf : IDeviceShelf
     /// <summary>Whether there is no more room: what frees some is still done.</summary>
     public bool IsFull { get; set; }
 
+    /// <summary>Whether there is room for words, and for no more pictures.</summary>
+    public bool IsFullOfPhotos { get; set; }
+
     /// <summary>What comes between a club and whoever reads it; null for nothing.</summary>
     public Func<Task>? Reading { get; set; }
+
+    /// <summary>What comes between a club that is let go of and the shelf; null for nothing.</summary>
+    public Func<Task>? LettingGo { get; set; }
 
     /// <summary>What comes between what is written and the shelf; null for nothing.</summary>
     public Func<Task>? Writing { get; set; }
@@ -58,17 +64,21 @@ internal sealed class FullShelf : IDeviceShelf
 
     public Task PutSnapshotAsync(string club, KeptSnapshot snapshot) => WriteAsync(() => _shelf.PutSnapshotAsync(club, snapshot));
 
-    public Task PutPhotoAsync(string club, KeptPhoto photo) => WriteAsync(() => _shelf.PutPhotoAsync(club, photo));
+    public Task PutPhotoAsync(string club, KeptPhoto photo) => IsFullOfPhotos
+        ? Task.FromException(new ShelfException(ShelfFault.Full, "No more room."))
+        : WriteAsync(() => _shelf.PutPhotoAsync(club, photo));
 
     public Task<KeptPhoto?> PhotoAsync(string club, string sha256) => _shelf.PhotoAsync(club, sha256);
 
-    public async Task<IReadOnlyDictionary<string, bool>> PhotosAsync(string club)
+    public async Task<IReadOnlyDictionary<string, PhotoThere>> PhotosAsync(string club)
     {
         await (Reading?.Invoke() ?? Task.CompletedTask);
         return await _shelf.PhotosAsync(club);
     }
 
     public Task PhotoSentAsync(string club, string sha256) => WriteAsync(() => _shelf.PhotoSentAsync(club, sha256));
+
+    public Task RemovePhotosAsync(string club, IReadOnlyList<string> sha256) => _shelf.RemovePhotosAsync(club, sha256);
 
     private async Task WriteAsync(Func<Task> write)
     {

@@ -112,7 +112,7 @@ public sealed class KillTests(ServerOfTheRun server)
 
         if (photo is not null)
         {
-            Assert.False((await phone.Shelf.PhotosAsync(club))[photo], "the picture was not sent");
+            Assert.False((await phone.Shelf.PhotosAsync(club))[photo].IsUnsent, "the picture was not sent");
         }
 
         // What came back stands on the shelf once.

@@ -114,6 +114,7 @@ public sealed class NetworkTests(ServerOfTheRun server)
         Phone phone = await server.PhoneAsync(club, "m-1");
         await phone.ExchangeAsync();
         await phone.RecordAsync(club, Said.Hold("before"), Said.Hold("after"));
+        string photo = await phone.Device.AddPhotoAsync(club, Said.Picture("a pin"), "image/png");
         await phone.ShareAsync();
 
         // Another server that knows the same people, and has nothing of the club: brought back from an old copy.
@@ -129,6 +130,8 @@ public sealed class NetworkTests(ServerOfTheRun server)
         await phone.ShareAsync();
 
         Assert.Equal(["after", "before"], Said.Holds(await server.ClubAsync(club, restored)));
+        await phone.Device.DiscardPhotosAsync(club, [photo]);
+        Assert.Equal(Said.Picture("a pin"), (await phone.PhotoAsync(club, photo))!.Bytes.ToArray());
         await phone.OpenAsync();
         Assert.Equal(ClubPicture.Of(await server.ClubAsync(club, restored)), ClubPicture.Of((await phone.ClubAsync(club)).Club));
     }

@@ -1,4 +1,5 @@
 using Gatewright.Replica.Exchanging;
+using Gatewright.Replica.Shelves;
 using Gatewright.Replica.Tests.World;
 
 namespace Gatewright.Replica.Tests.Exchanging;
@@ -38,5 +39,28 @@ public sealed class PhotoTests(ServerOfTheRun server)
         Assert.Equal(ExchangePhase.Refused, status.Phase);
         Assert.Contains("not a picture", phone.Exchange.PhotosRefused[photo], StringComparison.Ordinal);
         Assert.NotNull(await phone.Device.PhotoAsync(club, photo));
+        Assert.Equal((0, 0, 1), (status.Refused, status.OfOthers, status.PhotosRefused));
+
+        await phone.Device.DiscardPhotosAsync(club, [photo]);
+        phone.Exchange.ForgetRefusal(photo);
+        Assert.Equal((ExchangePhase.Shared, 0), (phone.Status.Phase, phone.Status.PhotosRefused));
+    }
+
+    [Fact]
+    public async Task A_picture_that_was_cleared_to_make_room_comes_down_again()
+    {
+        string club = server.NewClub();
+        Phone phone = await server.PhoneAsync(club, "m-1");
+        await phone.ExchangeAsync();
+        string photo = await phone.Device.AddPhotoAsync(club, Said.Picture("a pin"), "image/png");
+        Assert.Empty(await phone.Device.SentPhotosAsync());
+        await phone.ShareAsync();
+
+        SentPhoto sent = Assert.Single(await phone.Device.SentPhotosAsync());
+        Assert.Equal(new(club, photo, Said.Picture("a pin").Length), sent);
+        await phone.Device.DiscardPhotosAsync(club, [photo]);
+        Assert.Null(await phone.Device.PhotoAsync(club, photo));
+
+        Assert.Equal(Said.Picture("a pin"), (await phone.PhotoAsync(club, photo))!.Bytes.ToArray());
     }
 }

@@ -112,6 +112,7 @@ public sealed class RefusalTests(ServerOfTheRun server)
         await first.Network.Visitor.SignInAsync($"m-2.{club}", Gatewright.Server.Tests.Hosting.RunningServer.Password);
         ExchangeStatus status = await first.ExchangeAsync();
         Assert.Equal((ExchangePhase.Refused, 1, 1, 0), (status.Phase, status.Unsent, status.OfOthers, status.Refused));
+        Assert.Equal((await first.ClubAsync(club)).NotShared, (await first.ClubAsync(club)).OfOthers);
         await first.RecordAsync(club, Said.Hold("of the second"));
         await first.ExchangeAsync();
         Assert.Equal(["of the second"], Said.Holds(await server.ClubAsync(club)));
@@ -154,7 +155,14 @@ public sealed class RefusalTests(ServerOfTheRun server)
 
         Assert.Equal((ExchangePhase.Refused, 1, 1), (status.Phase, status.Unsent, status.OfOthers));
         Assert.Equal(ClubHome.Left, Assert.Single(phone.Device.Clubs).Home);
-        Assert.Equal(["kept"], Said.Holds((await phone.ClubAsync(club)).Club));
+        ClubCopy copy = await phone.ClubAsync(club);
+        Assert.Equal(["kept"], Said.Holds(copy.Club));
+        Assert.Contains("kept", copy.UnsharedAsText(), StringComparison.Ordinal);
+
+        await copy.DiscardAsync(Assert.Single(copy.OfOthers).Entry.Id);
+
+        Assert.Empty(Said.Holds(copy.Club));
+        Assert.Equal((ExchangePhase.Shared, 0), ((await phone.ExchangeAsync()).Phase, phone.Status.OfOthers));
     }
 
     private static async Task<SessionAnswer> SessionAsync(Phone phone)

@@ -91,6 +91,29 @@ public sealed class ShelfTests
     }
 
     [Fact]
+    public async Task Begun_anew_a_club_has_its_pictures_to_send()
+    {
+        await HoldAsync();
+        await _shelf.PutPhotoAsync(Club, new("a", "image/jpeg", new byte[] { 1, 2 }, IsUnsent: false));
+
+        await _shelf.StartOverAsync(Club, []);
+
+        Assert.Equal(new PhotoThere(IsUnsent: true, Bytes: 2), (await _shelf.PhotosAsync(Club))["a"]);
+    }
+
+    [Fact]
+    public async Task Pictures_that_are_thrown_away_are_gone_and_the_others_stay()
+    {
+        await HoldAsync();
+        await _shelf.PutPhotoAsync(Club, new("a", "image/jpeg", new byte[] { 1, 2 }, IsUnsent: false));
+        await _shelf.PutPhotoAsync(Club, new("b", "image/jpeg", new byte[] { 1, 2 }, IsUnsent: true));
+
+        await _shelf.RemovePhotosAsync(Club, ["a", "c"]);
+
+        Assert.Equal(["b"], (await _shelf.PhotosAsync(Club)).Keys);
+    }
+
+    [Fact]
     public async Task A_club_that_is_let_go_of_is_gone()
     {
         await HoldAsync();

@@ -47,9 +47,11 @@ internal sealed class BreakableShelf(IDeviceShelf kept) : IDeviceShelf
 
     public Task<KeptPhoto?> PhotoAsync(string club, string sha256) => CallAsync(() => Kept.PhotoAsync(club, sha256), isWrite: false);
 
-    public Task<IReadOnlyDictionary<string, bool>> PhotosAsync(string club) => CallAsync(() => Kept.PhotosAsync(club), isWrite: false);
+    public Task<IReadOnlyDictionary<string, PhotoThere>> PhotosAsync(string club) => CallAsync(() => Kept.PhotosAsync(club), isWrite: false);
 
     public Task PhotoSentAsync(string club, string sha256) => CallAsync(() => Kept.PhotoSentAsync(club, sha256));
+
+    public Task RemovePhotosAsync(string club, IReadOnlyList<string> sha256) => CallAsync(() => Kept.RemovePhotosAsync(club, sha256), isWrite: false);
 
     private Task<bool> CallAsync(Func<Task> call, bool isWrite = true) => CallAsync(
         async () =>
