@@ -1,5 +1,6 @@
 using Gatewright.Journal.Entries;
 using Gatewright.Journal.Facts;
+using Gatewright.Replica.Copies;
 using Gatewright.Replica.Shelves;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
@@ -34,16 +35,32 @@ public sealed class Photos(IJSRuntime script, ThisDevice device, ClubInHand inHa
         return bytes is { Length: 0 or > EntryRules.LargestPhoto } ? throw new PhotoException(null) : bytes;
     }
 
-    /// <summary>Keeps a picture; record the fact then.</summary>
+    /// <summary>Keeps a picture and records that it was taken: both, or neither.</summary>
     /// <param name="bytes">The picture.</param>
     /// <param name="thing">What it is of: <see cref="Things.Boat"/> or <see cref="Things.Gate"/>.</param>
     /// <param name="key">Which.</param>
+    /// <returns>The ids of the entries.</returns>
+    /// <exception cref="NotRecordedException">It is not for the member here to record.</exception>
     /// <exception cref="ShelfException">It is not kept.</exception>
-    public async Task<PhotoTaken> KeepAsync(byte[] bytes, string thing, string key)
+    public async Task<IReadOnlyList<Guid>> RecordAsync(byte[] bytes, string thing, string key)
     {
         ArgumentNullException.ThrowIfNull(bytes);
-        string sha256 = await device.Device.AddPhotoAsync(inHand.Held.Club, bytes, MediaType);
-        return new(thing, key, sha256, bytes.Length, MediaType);
+        string club = inHand.Held.Club;
+        string sha256 = await device.Device.AddPhotoAsync(club, bytes, MediaType);
+        try
+        {
+            return await inHand.RecordAsync(new PhotoTaken(thing, key, sha256, bytes.Length, MediaType));
+        }
+        catch (Exception refused) when (refused is ShelfException or NotRecordedException)
+        {
+            // A picture that nothing tells of would take its room for ever.
+            if (!inHand.Club.All().Any(r => r.Fact is PhotoTaken taken && taken.Sha256 == sha256))
+            {
+                await device.Device.DiscardPhotosAsync(club, [sha256]);
+            }
+
+            throw;
+        }
     }
 }
 

@@ -185,13 +185,13 @@ public sealed class ReadingDesk
     }
 
     /// <summary>Records a note on the gate that is read; on the boat where none is.</summary>
-    public Task NoteAsync(string text) => BesideAsync(new Noted(Here.Thing, Here.Key, text));
+    public async Task NoteAsync(string text) => Beside(await _inHand.RecordAsync(new Noted(Here.Thing, Here.Key, text)));
 
     /// <summary>Keeps and records a photo of the gate that is read; of the boat where none is.</summary>
     public async Task PhotoAsync(Photos photos, byte[] taken)
     {
         ArgumentNullException.ThrowIfNull(photos);
-        await BesideAsync(await photos.KeepAsync(taken, Here.Thing, Here.Key));
+        Beside(await photos.RecordAsync(taken, Here.Thing, Here.Key));
     }
 
     /// <summary>Holds the boat ashore.</summary>
@@ -212,9 +212,8 @@ public sealed class ReadingDesk
     /// <summary>A key for a thing that is new.</summary>
     private static string NewKey() => Guid.CreateVersion7().ToString("N");
 
-    private async Task BesideAsync(Fact fact)
+    private void Beside(IReadOnlyList<Guid> ids)
     {
-        IReadOnlyList<Guid> ids = await _inHand.RecordAsync(fact);
         Look();
         _beside.Push(ids[0]);
     }
