@@ -24,7 +24,7 @@ public static class ShedOrder
         return [.. club.Subjects
             .Where(s => s.Thing == Things.Boat && s.Key.Length > 0)
             .Select(s => new BoatView(club, s.Key))
-            .Where(b => b.Properties["out-of-use"] != "yes" && b.Records.Count > 0)
+            .Where(b => !b.IsOutOfUse && b.Records.Count > 0)
             .Select(b => new ShedRow(b, BoatBerth.Of(b).Rack, null))
             .GroupBy(r => r.Rack)
             .Select(g => (Rack: g.Key, Place: Place(club, g.Key), Boats: g.OrderBy(r => r.View.Name, ByName.Order)))

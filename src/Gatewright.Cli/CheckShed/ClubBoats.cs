@@ -39,7 +39,7 @@ internal sealed class ClubBoats
         var titles = new ThingTitles(club, Things.Boat);
         foreach ((string title, BoatView view) in club.Subjects.Where(s => s.Thing == Things.Boat && s.Key.Length > 0)
             .Select(s => (titles[s.Key], new BoatView(club, s.Key)))
-            .Where(b => b.Item2.Records.Count > 0 && b.Item2.Properties["out-of-use"] != "yes")
+            .Where(b => b.Item2.Records.Count > 0 && !b.Item2.IsOutOfUse)
             .OrderBy(b => b.Item1, StringComparer.OrdinalIgnoreCase))
         {
             boats.Add(club, title, view, settings);

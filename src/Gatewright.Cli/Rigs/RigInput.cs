@@ -49,7 +49,7 @@ internal sealed record RigInput(
         var titles = new ThingTitles(club, Things.Boat);
         return [.. club.Subjects.Where(s => s.Thing == Things.Boat && s.Key.Length > 0)
             .Select(s => new BoatView(club, s.Key))
-            .Where(b => b.Properties["out-of-use"] != "yes")
+            .Where(b => !b.IsOutOfUse)
             .Select(b => ShedRig.Of(titles[b.Key], Judged(club, b, crew)))
             .OfType<ShedRig>()
             .OrderBy(r => r.Boat, StringComparer.OrdinalIgnoreCase)];

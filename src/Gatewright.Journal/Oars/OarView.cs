@@ -78,7 +78,7 @@ public sealed class OarView
     public string? Blade { get; }
 
     /// <summary>Whether it was taken out of use.</summary>
-    public bool IsOutOfUse => _fields["out-of-use"] == "yes";
+    public bool IsOutOfUse => _fields.IsOutOfUse;
 
     /// <summary>The oar with its latest figures, as the core takes it.</summary>
     public Oar Oar { get; }

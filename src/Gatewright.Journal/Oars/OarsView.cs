@@ -109,7 +109,7 @@ public sealed class OarsView
         }
 
         All = [.. _oars.Values.OrderBy(o => o.Title, NaturalOrder.Instance).ThenBy(o => o.Key, StringComparer.Ordinal)];
-        Sets = [.. sets.Where(s => s.Value["out-of-use"] != "yes")
+        Sets = [.. sets.Where(s => !s.Value.IsOutOfUse)
             .Select(s => SetOf(s.Key, setTitles[s.Key], s.Value["blade"]))
             .OrderBy(s => s.Title, NaturalOrder.Instance).ThenBy(s => s.Key, StringComparer.Ordinal)];
         Loose = new(null, "", null, [.. All.Where(o => !o.IsOutOfUse && (o.Set is null || !sets.ContainsKey(o.Set)))], []);

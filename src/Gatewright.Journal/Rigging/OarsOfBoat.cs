@@ -38,7 +38,7 @@ internal static class OarsOfBoat
         foreach (Subject subject in club.Subjects.Where(s => s.Thing == Things.Oar).OrderBy(s => s.Key, StringComparer.Ordinal))
         {
             var oar = new ThingView(club, Things.Oar, subject.Key);
-            if (oar["boat"] == boat && oar["out-of-use"] != "yes" && Gate(oar, gates) is { } gate)
+            if (oar["boat"] == boat && !oar.IsOutOfUse && Gate(oar, gates) is { } gate)
             {
                 yield return (subject, oar, gate);
             }

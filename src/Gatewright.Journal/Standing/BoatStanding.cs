@@ -21,7 +21,7 @@ public sealed record BoatStanding(BoatView View, BoatCheck? Check, ChangedUnread
     public IReadOnlyList<Recorded> Holds { get; } = View.Holds;
 
     /// <summary>Whether it is no longer used.</summary>
-    public bool IsOutOfUse => View.Properties["out-of-use"] == "yes";
+    public bool IsOutOfUse => View.IsOutOfUse;
 
     /// <summary>Whether it is to stay ashore: held by somebody, or by its readings.</summary>
     public bool StaysAshore => Holds.Count > 0 || IsKeptByReadings;

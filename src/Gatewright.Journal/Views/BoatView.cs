@@ -54,6 +54,9 @@ public sealed class BoatView
     /// <summary>Its class; null until it is set.</summary>
     public BoatClass? Class => BoatClass.TryParse(Properties["class"]);
 
+    /// <summary>Whether it is no longer used.</summary>
+    public bool IsOutOfUse => Properties.IsOutOfUse;
+
     /// <summary>All that holds of the boat, oldest first.</summary>
     public IReadOnlyList<Recorded> Records => _records;
 

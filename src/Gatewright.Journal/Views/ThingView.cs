@@ -35,6 +35,9 @@ public sealed class ThingView
     /// <summary>The fields that have ever been set.</summary>
     public IReadOnlyCollection<string> Fields => _fields.Keys;
 
+    /// <summary>Whether it is no longer used: of a boat, an oar, a set of oars.</summary>
+    public bool IsOutOfUse => this["out-of-use"] == "yes";
+
     /// <summary>A field's value, or null when it has none.</summary>
     public string? this[string field] => Holding(field)?.Value;
 

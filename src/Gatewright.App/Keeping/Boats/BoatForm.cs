@@ -61,7 +61,7 @@ public sealed class BoatForm
             Lie = view.Properties["lie"],
             Standard = view.Properties["standard"],
             Code = view.Properties["code"],
-            IsOutOfUse = view.Properties["out-of-use"] == "yes",
+            IsOutOfUse = view.IsOutOfUse,
             _wasSaid = view.Properties["out-of-use"] is not null,
         };
         if (view.Properties.Fields.Count > 0)
@@ -128,7 +128,7 @@ public sealed class BoatForm
         {
             problems[nameof(Name)] = "NeedsName";
         }
-        else if (!IsOutOfUse && Others(club, key).Any(b => b["out-of-use"] != "yes" && Same(b["name"], Name)))
+        else if (!IsOutOfUse && Others(club, key).Any(b => !b.IsOutOfUse && Same(b["name"], Name)))
         {
             problems[nameof(Name)] = "NameTaken";
         }

@@ -55,7 +55,7 @@ public sealed class OarForm
             Blade = thing["blade"],
             Boat = thing["boat"],
             Seat = thing["seat"],
-            IsOutOfUse = thing["out-of-use"] == "yes",
+            IsOutOfUse = thing.IsOutOfUse,
         };
         form._before = thing.Fields.Count > 0 ? FieldsBefore.Of(form.Fields) : FieldsBefore.None;
         return form;

@@ -23,7 +23,7 @@ public sealed class OarSetForm
     public static OarSetForm Of(Club club, string key)
     {
         var thing = new ThingView(club, Things.OarSet, key);
-        var form = new OarSetForm { Name = thing["name"], Blade = thing["blade"], IsOutOfUse = thing["out-of-use"] == "yes" };
+        var form = new OarSetForm { Name = thing["name"], Blade = thing["blade"], IsOutOfUse = thing.IsOutOfUse };
         form._before = thing.Fields.Count > 0 ? FieldsBefore.Of(form.Fields) : FieldsBefore.None;
         return form;
     }
