@@ -36,8 +36,11 @@ public abstract class BoatPart : FocusingPart
 
     private Deed Deed => field ??= new(Faults);
 
-    /// <summary>Whether the member here may record a fact, and it is not the past that is shown.</summary>
-    protected bool May(Fact fact) => !Seen.IsPast && InHand.May(fact);
+    /// <summary>Whether the member here may record facts of a kind, and it is not the past that is shown.</summary>
+    /// <typeparam name="T">The kind.</typeparam>
+    /// <param name="thing">The kind of thing it is of, where properties are set or a note is made.</param>
+    protected bool May<T>(string? thing = null)
+        where T : Fact => !Seen.IsPast && InHand.May<T>(thing);
 
     /// <summary>Records; a second tap while it does is the same once more, and is not recorded.</summary>
     /// <returns>Whether it is on this device's disk.</returns>

@@ -60,18 +60,19 @@ public sealed class ClubInHand
 
     /// <summary>Whether the member here may record a fact: what the server would refuse is not offered.</summary>
     /// <remarks>Whoever has left the club records nothing more in it: it would never leave this device.</remarks>
-    public bool May(Fact fact) => Held.Home switch
-    {
-        ClubHome.Device => true,
-        ClubHome.Left => false,
-        _ => Roles.Of(Held.Role) is { } role && RecordingRules.May(role, fact),
-    };
+    public bool May(Fact fact) => May(role => RecordingRules.May(role, fact));
+
+    /// <summary>Whether the member here may record facts of a kind, before there is one.</summary>
+    /// <typeparam name="T">The kind.</typeparam>
+    /// <param name="thing">The kind of thing it is of, where properties are set or a note is made; null asks for every kind of thing.</param>
+    public bool May<T>(string? thing = null)
+        where T : Fact => May(role => RecordingRules.May<T>(role, thing));
 
     /// <summary>Whether the member here may take an entry back: only a keeper takes back what another recorded.</summary>
     public bool MayTakeBack(Recorded record)
     {
         ArgumentNullException.ThrowIfNull(record);
-        return May(new Retracted(record.Entry.Id))
+        return May<Retracted>()
             && (Held.Home == ClubHome.Device || Roles.Of(Held.Role) == Role.Keeper || record.Entry.Member == Held.Member);
     }
 
@@ -179,6 +180,13 @@ public sealed class ClubInHand
 
     /// <summary>What no page should offer and the server would refuse, however it came to be asked for.</summary>
     private bool IsAllowed(Fact fact) => fact is Retracted back && Club.Find(back.Entry) is { } record ? MayTakeBack(record) : May(fact);
+
+    private bool May(Func<Role, bool> rule) => Held.Home switch
+    {
+        ClubHome.Device => true,
+        ClubHome.Left => false,
+        _ => Roles.Of(Held.Role) is { } role && rule(role),
+    };
 
     private static (int Count, HybridTime Last) Recordings(ClubCopy copy) => (copy.Club.Count, copy.Club.Last);
 

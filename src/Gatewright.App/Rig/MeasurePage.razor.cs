@@ -57,7 +57,7 @@ public sealed partial class MeasurePage
     protected override Task ReadAsync()
     {
         Look();
-        _may = InHand.May(new MeasureTaken(Boat, RigMeasure.Spread.Word(), 1, 0, RigUnit.Centimetres.Word()));
+        _may = InHand.May<MeasureTaken>();
         if (_opened != Boat)
         {
             (_opened, _walk, _told, _takenBack, _typed, _isMore) = (Boat, null, null, null, string.Empty, false);

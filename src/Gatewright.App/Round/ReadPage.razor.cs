@@ -109,7 +109,7 @@ public sealed partial class ReadPage
     protected override Task ReadAsync()
     {
         string opened = $"{Round}/{Boat}?{Item}/{Seat}/{Side}/{At}";
-        (int, HybridTime, bool) club = (InHand.Club.Count, InHand.Club.Last, InHand.May(new RoundStarted(Round)));
+        (int, HybridTime, bool) club = (InHand.Club.Count, InHand.Club.Last, InHand.May<RoundStarted>());
         _isOther = club != _club;
         _club = club;
         if (opened != _opened || _desk is null)
