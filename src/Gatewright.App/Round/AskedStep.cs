@@ -10,7 +10,7 @@ internal static class AskedStep
     /// <summary>The step; null where the address asks for none that there is.</summary>
     public static ReadingStep? Of(string? item, int? seat, string? side, string? at)
     {
-        if (seat is not (>= 1 and <= 8) || Side(side) is not { } where)
+        if (seat is not (>= 1 and <= 8) || Sides.OfWord(side) is not { } where)
         {
             return null;
         }
@@ -27,11 +27,4 @@ internal static class AskedStep
             _ => null,
         };
     }
-
-    private static Side? Side(string? word) => word switch
-    {
-        "port" => Core.Side.Port,
-        "starboard" => Core.Side.Starboard,
-        _ => null,
-    };
 }

@@ -58,7 +58,7 @@ internal sealed class TargetsRun(Terminal terminal)
         Club club = await RecordedFacts.AppendAsync(opened, set, request.Member ?? string.Empty, "--set", "its keepers set targets", errors).ConfigureAwait(false);
         return boat is null
             ? TargetsView.Of(club, request.Class!, request.Crew)
-            : TargetsView.Of(club, boat, request.Crew ?? Crews.OfWord(boat.Properties["crew"]));
+            : TargetsView.Of(club, boat, request.Crew ?? boat.Crew);
     }
 
     private static BoatView? Find(Club club, string name, List<InputProblem> errors)

@@ -18,7 +18,7 @@ public static class JobOfPlan
     {
         ArgumentNullException.ThrowIfNull(planned);
         RemedyKind[] kinds = [.. RemedyKinds.All.Where(k => planned.Steps.Contains(k.Code()))];
-        if (kinds.Length == 0 || kinds.Length != planned.Steps.Count || Sides(planned.Side) is not { } side)
+        if (kinds.Length == 0 || kinds.Length != planned.Steps.Count || Sides.OfWord(planned.Side) is not { } side)
         {
             return null;
         }
@@ -68,8 +68,6 @@ public static class JobOfPlan
 
         return null;
     }
-
-    private static Side? Sides(string word) => word == Side.Port.Word() ? Side.Port : word == Side.Starboard.Word() ? Side.Starboard : null;
 
     private static decimal Tenth(double degrees) => Math.Round((decimal)degrees, 1, MidpointRounding.AwayFromZero);
 }

@@ -67,12 +67,7 @@ public sealed class OarView
     }
 
     /// <summary>The side it is made for, or rowed on.</summary>
-    public Side? Side => _fields["side"] switch
-    {
-        "port" => Core.Side.Port,
-        "starboard" => Core.Side.Starboard,
-        _ => null,
-    };
+    public Side? Side => Sides.OfWord(_fields["side"]);
 
     /// <summary>The shape of its blade; its own, else its set's.</summary>
     public string? Blade { get; }

@@ -47,7 +47,7 @@ internal static class OarsOfBoat
 
     private static GatePlace? Gate(ThingView oar, IReadOnlyList<GatePlace> gates)
     {
-        Side? side = oar["side"] == Side.Port.Word() ? Side.Port : oar["side"] == Side.Starboard.Word() ? Side.Starboard : null;
+        Side? side = Sides.OfWord(oar["side"]);
         return int.TryParse(oar["seat"], NumberStyles.None, CultureInfo.InvariantCulture, out int seat) ? GateOfOar.Of(seat, side, gates) : null;
     }
 

@@ -17,7 +17,7 @@ public sealed class RigView
 
     /// <summary>The rig of a boat, for the crew that the club says rows it.</summary>
     public RigView(Club club, BoatView boat)
-        : this(club, boat, Crews.OfWord(boat?.Properties["crew"]))
+        : this(club, boat, boat?.Crew)
     {
     }
 

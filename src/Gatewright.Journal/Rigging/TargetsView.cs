@@ -14,7 +14,7 @@ public static class TargetsView
     public static RigTargets? Of(Club club, BoatView boat)
     {
         ArgumentNullException.ThrowIfNull(boat);
-        return Of(club, boat, Crews.OfWord(boat.Properties["crew"]));
+        return Of(club, boat, boat.Crew);
     }
 
     /// <summary>The targets of a boat for a crew, or for women and men alike; null until its class is known.</summary>

@@ -33,12 +33,7 @@ public static class BoatGates
     private static Side Usual(int seat, int seats) => (seats - seat) % 2 == 0 ? Side.Port : Side.Starboard;
 
     private static Side? Set(Club club, string boat, int seat) =>
-        new ThingView(club, Things.Seat, Things.SeatKey(boat, seat))["side"] switch
-        {
-            "port" => Side.Port,
-            "starboard" => Side.Starboard,
-            _ => null,
-        };
+        Sides.OfWord(new ThingView(club, Things.Seat, Things.SeatKey(boat, seat))["side"]);
 
     private static Dictionary<int, Side> Seen(BoatView boat)
     {

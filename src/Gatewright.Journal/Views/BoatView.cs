@@ -2,6 +2,7 @@ using Gatewright.Core;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Measuring;
+using Gatewright.Core.Rig;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 
@@ -53,6 +54,9 @@ public sealed class BoatView
 
     /// <summary>Its class; null until it is set.</summary>
     public BoatClass? Class => BoatClass.TryParse(Properties["class"]);
+
+    /// <summary>Who rows it, as the club says; null until it does.</summary>
+    public Crew? Crew => Crews.OfWord(Properties["crew"]);
 
     /// <summary>Whether it is no longer used.</summary>
     public bool IsOutOfUse => Properties.IsOutOfUse;
