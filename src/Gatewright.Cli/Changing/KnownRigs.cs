@@ -43,7 +43,7 @@ internal sealed class KnownRigs
         if (request.Place is { } place)
         {
             var errors = new List<InputProblem>();
-            OpenedClub? opened = ClubChoice.OpenAsync(place, errors, CancellationToken.None).GetAwaiter().GetResult();
+            OpenedClub? opened = ClubChoice.Open(place, errors);
             var ofClub = new KnownRigs(opened?.Club ?? Club.Empty(FromFiles));
             ofClub._errors.AddRange(errors);
             ofClub.Add(ClubSettings.Of(ofClub._club), _ => true);

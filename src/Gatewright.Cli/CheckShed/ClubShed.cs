@@ -21,9 +21,7 @@ internal static class ClubShed
     public static ShedInput Read(StorePlace place, ShedRequest asked)
     {
         var errors = new List<InputProblem>();
-
-        // Nothing else is done meanwhile, and everything after it is arithmetic.
-        OpenedClub? opened = ClubChoice.OpenAsync(place, errors, CancellationToken.None).GetAwaiter().GetResult();
+        OpenedClub? opened = ClubChoice.Open(place, errors);
         Club club = opened?.Club ?? Club.Empty(string.Empty);
         CheckSettings settings = ClubSettings.Of(club);
         var odd = new List<InputProblem>();

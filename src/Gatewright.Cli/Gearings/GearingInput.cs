@@ -107,7 +107,7 @@ internal sealed record GearingInput(string? Boat, MeasuredSeat? Seat, IReadOnlyL
 
     private static IReadOnlyList<Known> OfClub(GearingRequest request, List<InputProblem> errors)
     {
-        if (ClubChoice.OpenAsync(request.Place!, errors, CancellationToken.None).GetAwaiter().GetResult() is not { } opened)
+        if (ClubChoice.Open(request.Place!, errors) is not { } opened)
         {
             return [];
         }

@@ -32,7 +32,7 @@ internal sealed record OarsSource(
         var warnings = new List<InputProblem>();
         int beyond = 0;
         Club club = request.Place is { } place
-            ? ClubChoice.OpenAsync(place, errors, CancellationToken.None).GetAwaiter().GetResult()?.Club ?? Club.Empty(Nobody)
+            ? ClubChoice.Open(place, errors)?.Club ?? Club.Empty(Nobody)
             : OfFiles(request.Files, terminal, errors, warnings, ref beyond);
         if (errors.Count > 0)
         {

@@ -25,7 +25,7 @@ internal sealed record RigInput(
         var errors = new List<InputProblem>();
         if (request.Place is { } place)
         {
-            OpenedClub? opened = ClubChoice.OpenAsync(place, errors, CancellationToken.None).GetAwaiter().GetResult();
+            OpenedClub? opened = ClubChoice.Open(place, errors);
             IReadOnlyList<ShedRig> ofClub = opened is null ? [] : Named(OfClub(opened.Club, request.Crew), request.Boats, errors);
             return new(ofClub, errors, 0, []);
         }

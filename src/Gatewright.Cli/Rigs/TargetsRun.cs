@@ -27,7 +27,7 @@ internal sealed class TargetsRun(Terminal terminal)
         var errors = new List<InputProblem>();
         RigTargets? targets = request.Place is null
             ? RigTargets.Starting(request.Class!, request.Crew)
-            : OfClubAsync(request, errors).GetAwaiter().GetResult();
+            : Waited.For(OfClubAsync(request, errors));
         if (targets is null || errors.Count > 0)
         {
             return InputErrors.Tell(errors, 0, request.Form, terminal, "Nothing was set or shown.");

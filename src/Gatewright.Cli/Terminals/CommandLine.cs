@@ -25,7 +25,7 @@ internal static class CommandLine
 
     /// <summary>What works on a store can be stopped with Ctrl-C and clears up; the rest needs no such care.</summary>
     private static int Invoke(ParseResult result, Terminal terminal) => result.Action is AsynchronousCommandLineAction
-        ? result.InvokeAsync(Into(terminal.Output, terminal)).GetAwaiter().GetResult()
+        ? Waited.For(result.InvokeAsync(Into(terminal.Output, terminal)))
         : result.Invoke(Into(terminal.Output, terminal));
 
     /// <summary>Everything on the standard error: nothing was asked that has an answer, and 0 would say "all good".</summary>

@@ -1,4 +1,5 @@
 using Gatewright.Cli.Inputs;
+using Gatewright.Cli.Terminals;
 using Gatewright.Journal.Exchange;
 using Gatewright.Store;
 using Gatewright.Store.Opening;
@@ -9,6 +10,12 @@ namespace Gatewright.Cli.Clubs.Keeping;
 internal static class ClubChoice
 {
     private const string Option = "--club";
+
+    /// <summary>Opens the club, or says which there are, for a command that only looks.</summary>
+    /// <param name="place">What was named.</param>
+    /// <param name="errors">Where the error goes.</param>
+    /// <returns>The club, or null and an error.</returns>
+    public static OpenedClub? Open(StorePlace place, List<InputProblem> errors) => Waited.For(OpenAsync(place, errors, CancellationToken.None));
 
     /// <summary>Opens the club, or says which there are.</summary>
     /// <param name="place">What was named.</param>
