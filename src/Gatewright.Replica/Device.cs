@@ -106,33 +106,6 @@ public sealed class Device
         return await opening.ConfigureAwait(true);
     }
 
-    /// <summary>Takes up what another page over the same shelf has written since: clubs, settings, entries.</summary>
-    /// <exception cref="ShelfException">The shelf cannot be read; some may have been taken up.</exception>
-    public async Task LookAgainAsync()
-    {
-        ShelfFront front = await _shelf.OpenAsync(Id).ConfigureAwait(true);
-        foreach (string gone in _held.Keys.Except(front.Clubs.Select(c => c.Club)).ToArray())
-        {
-            Forget(gone);
-        }
-
-        foreach (HeldClub club in front.Clubs)
-        {
-            Note(club);
-        }
-
-        _settings.Clear();
-        foreach ((string name, string value) in front.Settings)
-        {
-            _settings[name] = value;
-        }
-
-        foreach (ClubCopy copy in Open.ToArray())
-        {
-            await copy.LookAgainAsync().ConfigureAwait(true);
-        }
-    }
-
     /// <summary>Begins a club that lives on this device alone.</summary>
     /// <exception cref="ShelfException">There is no such club.</exception>
     public async Task<ClubCopy> StartClubAsync(string name)

@@ -34,23 +34,13 @@ public sealed class PagesTests(ServerOfTheRun server)
     }
 
     [Fact]
-    public async Task One_takes_up_the_clubs_and_settings_of_the_other()
+    public async Task What_one_let_go_of_the_other_records_nothing_in()
     {
         Phone phone = await server.PhoneAsync(server.NewClub(), "m-1");
         ClubCopy first = await phone.Device.StartClubAsync("Lock End");
         (Device second, _) = await phone.PageAsync();
-        ClubCopy begun = await second.StartClubAsync("Weir Side");
-        await second.SetAsync("theme", "dark");
-        await (await second.ClubAsync(first.Held.Club)).RecordAsync(Said.Hold("of the second"));
-        await phone.Device.LookAgainAsync();
-
-        Assert.Equal(["Lock End", "Weir Side"], phone.Device.Clubs.Select(c => c.Name));
-        Assert.Equal("dark", phone.Device.Settings["theme"]);
-        Assert.Equal(["of the second"], Said.Holds(first.Club));
-
         await second.LetGoAsync(first.Held.Club);
-        await phone.Device.LookAgainAsync();
-        Assert.Equal([begun.Held.Club], phone.Device.Clubs.Select(c => c.Club));
+
         await Assert.ThrowsAsync<Gatewright.Replica.Shelves.ShelfException>(() => first.RecordAsync(Said.Hold("nowhere")));
     }
 

@@ -74,7 +74,7 @@ public sealed class ReplicaLawTests(ServerOfTheRun server)
         {
             phone.Network.Fate = _ => Fate.Good;
             phone.Shelf.DiesAt = 0;
-            await phone.Device.LookAgainAsync();
+            await (await phone.ClubAsync(club)).LookAgainAsync();
             await phone.ShareAsync();
         }
 
