@@ -15,8 +15,4 @@ namespace Gatewright.Core.Advising;
 /// <param name="Next">The reading that tells most a second; null when none is needed, or none is worth taking.</param>
 /// <param name="Others">The other readings considered, best first.</param>
 public sealed record Advice(
-    bool CausesFound, bool VerdictsSettled, bool IsDecided, NextReading? Next, IReadOnlyList<NextReading> Others)
-{
-    /// <summary>Whether there is no need to read on.</summary>
-    public bool IsEnough => Next is null;
-}
+    bool CausesFound, bool VerdictsSettled, bool IsDecided, NextReading? Next, IReadOnlyList<NextReading> Others);

@@ -7,8 +7,8 @@ namespace Gatewright.Core.Geometry;
 /// the value read back; radians are made where a formula needs them.
 /// </summary>
 /// <remarks>
-/// Finite always; the default is 0. Equality is exact: for closeness use <see cref="IsCloseTo"/>. What the angle
-/// is an angle of (a pitch, a lean, an oar's place in the stroke) is said by the type that wraps it.
+/// Finite always; the default is 0. Equality is exact. What the angle is an angle of (a pitch, a lean, an oar's place in
+/// the stroke) is said by the type that wraps it.
 /// </remarks>
 public readonly record struct Angle : IComparable<Angle>
 {
@@ -34,9 +34,6 @@ public readonly record struct Angle : IComparable<Angle>
     /// <summary>An angle of so many radians: π/2 → 90°.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is NaN or infinite.</exception>
     public static Angle FromRadians(double radians) => FromDegrees(radians * DegreesPerRadian);
-
-    /// <summary>Whether two angles differ by no more than a tolerance.</summary>
-    public bool IsCloseTo(Angle other, Angle tolerance) => Math.Abs(Degrees - other.Degrees) <= tolerance.Degrees;
 
     /// <inheritdoc/>
     public int CompareTo(Angle other) => Degrees.CompareTo(other.Degrees);

@@ -21,7 +21,8 @@ public static class GateInverse
     /// <remarks>
     /// Gauss–Newton on the exact geometry from an upright pin, the slopes taken anew at every step: with the first-order
     /// slopes instead, three oar angles within some degrees of each other never settle. Three angles 30° apart give
-    /// back the gate to 1e-12°, three that are 1° apart to 1e-10°.
+    /// back the gate to 1e-12°, three that are 1° apart to 1e-10°. The program itself diagnoses and never asks this: it stands
+    /// here as the inverse that docs/method.md tells, and by it the rules of common practice about a pin are held.
     /// </remarks>
     /// <exception cref="ArgumentException">Fewer than three distinct oar angles, or no gate shows these pitches.</exception>
     public static GateState Solve(

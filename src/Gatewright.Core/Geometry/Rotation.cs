@@ -16,6 +16,7 @@ public readonly struct Rotation
         (_axisTimesSine, _cosineLessOne) = (axisTimesSine, cosine - 1);
 
     /// <summary>The rotation about a vector's direction by its length in radians, right-handed.</summary>
+    /// <remarks>The form in which rotations are published: by it the formula is held to published tables.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">The turn is not less than half a turn.</exception>
     public static Rotation FromVector(Vector3 vector)
     {

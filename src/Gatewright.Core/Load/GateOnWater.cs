@@ -44,7 +44,7 @@ internal sealed class GateOnWater
     public double AtTarget(int node) => _atTarget[node];
 
     /// <summary>Newton metres of roll for a newton of lift, with the sign of the side.</summary>
-    public double RollLever(int node) => Gate.Side.Sign() * _load.RollLeverMetres(_nodes.Angles[node]);
+    public double RollLever(int node) => _load.RollLeverMetres(_nodes.Angles[node]);
 
     /// <summary>Newtons at the handle for a newton of lift.</summary>
     public double HandleShare => _load.HandleShare;

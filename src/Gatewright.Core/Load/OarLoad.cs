@@ -53,17 +53,14 @@ public sealed class OarLoad
     /// <summary>N: the blade's push against the water, in newtons.</summary>
     public double BladeNewtons(OarAngle at) => _hands * _profile.PullNewtons(at, Drive.Catch, Drive.Finish) / HandleShare;
 
-    /// <summary>How far from the keel line the blade is lifted, in metres.</summary>
-    public double RollLeverMetres(OarAngle at) => (_oar.ToPin + (_oar.ToBlade * Math.Cos(at.Angle.Radians))) / 100;
+    /// <summary>
+    /// How far from the keel line the blade is lifted, in metres, with the sign of its side: newton metres of roll for a newton of
+    /// lift. Positive lifts port and rolls the boat down to starboard.
+    /// </summary>
+    public double RollLeverMetres(OarAngle at) => Side.Sign() * (_oar.ToPin + (_oar.ToBlade * Math.Cos(at.Angle.Radians))) / 100;
 
     /// <summary>The water's lift of the blade, in newtons, positive upward.</summary>
     public double LiftNewtons(OarAngle at, Pitch pitch) => BladeNewtons(at) * Math.Sin(pitch.Angle.Radians);
-
-    /// <summary>What the hands must lift to hold the blade at its depth, in newtons, positive upward.</summary>
-    public double HandleNewtons(OarAngle at, Pitch pitch) => HandleShare * LiftNewtons(at, pitch);
-
-    /// <summary>The roll moment, in newton metres: positive lifts port and rolls the boat down to starboard.</summary>
-    public double RollNewtonMetres(OarAngle at, Pitch pitch) => Side.Sign() * RollLeverMetres(at) * LiftNewtons(at, pitch);
 
     /// <summary>How the lift follows the pitch, in newtons a degree, at a pitch.</summary>
     internal double LiftPerDegree(OarAngle at, Pitch pitch) => BladeNewtons(at) * Math.Cos(pitch.Angle.Radians) * RadiansPerDegree;

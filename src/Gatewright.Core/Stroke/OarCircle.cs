@@ -30,16 +30,4 @@ public readonly record struct OarCircle(double ToPin, double ToEnd, double ToHan
     /// <summary>The place of a point of the shaft or blade, so far from the pin.</summary>
     public (double Stern, double Out) Outboard(double fromPin, double radians) =>
         (-fromPin * Math.Sin(radians), ToPin + (fromPin * Math.Cos(radians)));
-
-    /// <summary>
-    /// How far the handle's end has passed the keel line at an oar angle; negative while it is on its own side. In sculling
-    /// the handles overlap by twice this.
-    /// </summary>
-    public double PastKeel(double radians) => (ToEnd * Math.Cos(radians)) - ToPin;
-
-    /// <summary>
-    /// The oar angle, to either side of abeam, within which the handle's end is past the keel line: where two sculls begin
-    /// and end to cross. Null where it never is.
-    /// </summary>
-    public double? Crossing => ToEnd > ToPin ? Math.Acos(ToPin / ToEnd) : null;
 }

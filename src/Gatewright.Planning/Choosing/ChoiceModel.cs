@@ -14,13 +14,6 @@ namespace Gatewright.Planning.Choosing;
 internal sealed record ChoiceModel(
     IReadOnlyList<IReadOnlyList<Choice>> Groups, IReadOnlyList<Resource> Resources, IReadOnlyList<Bundle> Bundles)
 {
-    /// <summary>Whether a choice uses no resource beyond what there is, or can be bought.</summary>
-    public bool IsWithinCapacities(IReadOnlyList<int> chosen)
-    {
-        int[] used = Used(chosen);
-        return Resources.Select((r, i) => r.CanBeBought || used[i] <= r.Capacity).All(fits => fits);
-    }
-
     /// <summary>How much of each resource a choice uses.</summary>
     public int[] Used(IReadOnlyList<int> chosen)
     {

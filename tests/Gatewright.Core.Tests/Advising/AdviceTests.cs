@@ -21,7 +21,7 @@ public class AdviceTests
         Assert.True(advice.CausesFound);
         Assert.True(advice.VerdictsSettled);
         Assert.True(advice.IsDecided);
-        Assert.True(advice.IsEnough);
+        Assert.Null(advice.Next);
         Assert.Empty(advice.Others);
     }
 
@@ -54,7 +54,7 @@ public class AdviceTests
 
         Assert.Equal(Cause.PinAft, round.Check.Diagnosis.Gates[4].Causes[0].Cause);
         Assert.True(round.Advice.IsDecided);
-        Assert.True(round.Advice.IsEnough);
+        Assert.Null(round.Advice.Next);
     }
 
     [Theory]
@@ -157,7 +157,7 @@ public class AdviceTests
 
         Advice advice = Advisor.For(Round.Abeam("8+", null, 4, 4, 4, 4, 6.5, 4, 4, 4).Check, asking);
 
-        Assert.True(advice.IsEnough);
+        Assert.Null(advice.Next);
         Assert.False(advice.IsDecided);
         Assert.NotEmpty(Advisor.For(
             Round.Abeam("8+", null, 4, 4, 4, 4, 6.5, 4, 4, 4).Check, AdvisingSettings.Default).Others);

@@ -42,18 +42,6 @@ public class AngleTests
     public void The_default_is_no_angle() => Assert.Equal(Angle.Zero, default);
 
     [Fact]
-    public void Equality_is_exact_and_closeness_is_asked_for()
-    {
-        Angle one = Angle.FromDegrees(4);
-        Angle other = Angle.FromDegrees(4.25);
-
-        Assert.NotEqual(one, other);
-        Assert.True(one.IsCloseTo(other, Angle.FromDegrees(0.25)));
-        Assert.True(other.IsCloseTo(one, Angle.FromDegrees(0.25)));
-        Assert.False(one.IsCloseTo(other, Angle.FromDegrees(0.249)));
-    }
-
-    [Fact]
     public void Angles_order_as_their_degrees_do()
     {
         Angle low = Angle.FromDegrees(-1);
