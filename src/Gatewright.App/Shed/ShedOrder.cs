@@ -21,9 +21,7 @@ public static class ShedOrder
     {
         ArgumentNullException.ThrowIfNull(club);
         var titles = new ThingTitles(club, Things.Rack);
-        return [.. club.Subjects
-            .Where(s => s.Thing == Things.Boat && s.Key.Length > 0)
-            .Select(s => new BoatView(club, s.Key))
+        return [.. BoatView.All(club)
             .Where(b => !b.IsOutOfUse && b.Records.Count > 0)
             .Select(b => new ShedRow(b, BoatBerth.Of(b).Rack, null))
             .GroupBy(r => r.Rack)

@@ -138,16 +138,16 @@ internal sealed class KnownRigs
     public string? KeyOf(string boat)
     {
         var titles = new ThingTitles(_club, Things.Boat);
-        return _club.Subjects.Where(s => s.Thing == Things.Boat && s.Key.Length > 0).Select(s => s.Key)
+        return BoatView.Keys(_club)
             .FirstOrDefault(k => titles[k].Equals(boat.Trim(), StringComparison.OrdinalIgnoreCase));
     }
 
     private void Add(CheckSettings settings, Func<RigOfBoat, bool> isKnown)
     {
         var titles = new ThingTitles(_club, Things.Boat);
-        foreach (Subject boat in _club.Subjects.Where(s => s.Thing == Things.Boat && s.Key.Length > 0))
+        foreach (string boat in BoatView.Keys(_club))
         {
-            _boats[titles[boat.Key]] = (day, called) => RigOnRecord.On(_club, boat.Key, day, settings, called) is { } rig && isKnown(rig) ? rig : null;
+            _boats[titles[boat]] = (day, called) => RigOnRecord.On(_club, boat, day, settings, called) is { } rig && isKnown(rig) ? rig : null;
         }
     }
 }

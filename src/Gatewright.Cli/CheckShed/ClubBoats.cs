@@ -37,9 +37,9 @@ internal sealed class ClubBoats
     {
         var boats = new ClubBoats(names);
         var titles = new ThingTitles(club, Things.Boat);
-        foreach ((string title, BoatView view) in club.Subjects.Where(s => s.Thing == Things.Boat && s.Key.Length > 0)
-            .Select(s => (titles[s.Key], new BoatView(club, s.Key)))
-            .Where(b => b.Item2.Records.Count > 0 && !b.Item2.IsOutOfUse)
+        foreach ((string title, BoatView view) in BoatView.All(club)
+            .Where(b => b.Records.Count > 0 && !b.IsOutOfUse)
+            .Select(b => (titles[b.Key], b))
             .OrderBy(b => b.Item1, StringComparer.OrdinalIgnoreCase))
         {
             boats.Add(club, title, view, settings);

@@ -56,8 +56,8 @@ internal static class ClubShed
     {
         var oars = new Lazy<OarsView>(() => new(club, settings.Diagnosing.Measuring));
         var titles = new ThingTitles(club, Things.Boat);
-        return boat => club.Subjects.FirstOrDefault(s => s.Thing == Things.Boat && s.Key.Length > 0 && titles[s.Key] == boat) is { Key.Length: > 0 } found
-            ? new SleevesInBoat(oars.Value, found.Key, BoatGates.Of(club, new BoatView(club, found.Key)))
+        return boat => BoatView.Keys(club).FirstOrDefault(key => titles[key] == boat) is { } found
+            ? new SleevesInBoat(oars.Value, found, BoatGates.Of(club, new BoatView(club, found)))
             : null;
     }
 }

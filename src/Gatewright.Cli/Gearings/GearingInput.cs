@@ -114,8 +114,7 @@ internal sealed record GearingInput(string? Boat, MeasuredSeat? Seat, IReadOnlyL
 
         Club club = opened.Club;
         var titles = new ThingTitles(club, Things.Boat);
-        return [.. club.Subjects.Where(s => s.Thing == Things.Boat && s.Key.Length > 0)
-            .Select(s => new BoatView(club, s.Key))
+        return [.. BoatView.All(club)
             .Select(b => (Boat: b, View: request.Crew is { } crew ? new RigView(club, b, crew) : new RigView(club, b)))
             .Where(b => b.View.Targets is not null)
             .Select(b => new Known(titles[b.Boat.Key], b.View.Targets!, b.View.Readings))];

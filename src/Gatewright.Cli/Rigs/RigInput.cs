@@ -47,8 +47,7 @@ internal sealed record RigInput(
     public static IReadOnlyList<ShedRig> OfClub(Club club, Crew? crew)
     {
         var titles = new ThingTitles(club, Things.Boat);
-        return [.. club.Subjects.Where(s => s.Thing == Things.Boat && s.Key.Length > 0)
-            .Select(s => new BoatView(club, s.Key))
+        return [.. BoatView.All(club)
             .Where(b => !b.IsOutOfUse)
             .Select(b => ShedRig.Of(titles[b.Key], Judged(club, b, crew)))
             .OfType<ShedRig>()

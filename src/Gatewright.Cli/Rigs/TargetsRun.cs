@@ -64,7 +64,7 @@ internal sealed class TargetsRun(Terminal terminal)
     private static BoatView? Find(Club club, string name, List<InputProblem> errors)
     {
         var titles = new ThingTitles(club, Things.Boat);
-        List<BoatView> boats = [.. club.Subjects.Where(s => s.Thing == Things.Boat && s.Key.Length > 0).Select(s => new BoatView(club, s.Key)).Where(b => b.Class is not null)];
+        List<BoatView> boats = [.. BoatView.All(club).Where(b => b.Class is not null)];
         BoatView? found = boats.Find(b => titles[b.Key].Equals(name.Trim(), StringComparison.OrdinalIgnoreCase));
         if (found is null)
         {

@@ -28,9 +28,8 @@ public static class RigDays
     {
         ArgumentNullException.ThrowIfNull(club);
         ArgumentNullException.ThrowIfNull(boat);
-        return [.. club.Subjects.Where(s => s.Thing == Things.Boat && s.Key.Length > 0 && s.Key != boat.Key)
-            .Select(s => new BoatView(club, s.Key))
-            .Where(b => b.Class is { } other && other.Rowing == boat.Class?.Rowing && !b.IsOutOfUse)
+        return [.. BoatView.All(club)
+            .Where(b => b.Key != boat.Key && b.Class is { } other && other.Rowing == boat.Class?.Rowing && !b.IsOutOfUse)
             .OrderBy(b => b.Class == boat.Class ? 0 : 1).ThenBy(b => b.Name, StringComparer.OrdinalIgnoreCase)];
     }
 }

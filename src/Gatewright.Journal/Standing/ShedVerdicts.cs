@@ -2,7 +2,6 @@ using System.Collections.Concurrent;
 using Gatewright.Core.Checking;
 using Gatewright.Core.Diagnosing;
 using Gatewright.Core.Judging;
-using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Views;
 
@@ -41,8 +40,7 @@ public sealed class ShedVerdicts
     }
 
     /// <summary>The keys of its boats.</summary>
-    public IReadOnlyList<string> Keys =>
-        [.. _club.Subjects.Where(s => s.Thing == Things.Boat && s.Key.Length > 0).Select(s => s.Key).Order(StringComparer.Ordinal)];
+    public IReadOnlyList<string> Keys => [.. BoatView.Keys(_club).Order(StringComparer.Ordinal)];
 
     /// <summary>The boats of a club of which nothing is worked out yet.</summary>
     public static ShedVerdicts Of(Club club) => new(club, Counted(club, null), []);

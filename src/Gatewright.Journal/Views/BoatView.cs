@@ -43,6 +43,16 @@ public sealed class BoatView
         Properties = added.Any(r => r.As<ThingSet>() is not null) ? new(club, Things.Boat, Key) : before.Properties;
     }
 
+    /// <summary>The keys of a club's boats, in no order; of those out of use too.</summary>
+    public static IEnumerable<string> Keys(Club club)
+    {
+        ArgumentNullException.ThrowIfNull(club);
+        return club.Subjects.Where(s => s.Thing == Things.Boat && s.Key.Length > 0).Select(s => s.Key);
+    }
+
+    /// <summary>A club's boats, in no order; those out of use too.</summary>
+    public static IEnumerable<BoatView> All(Club club) => Keys(club).Select(key => new BoatView(club, key));
+
     /// <summary>Its key.</summary>
     public string Key { get; }
 

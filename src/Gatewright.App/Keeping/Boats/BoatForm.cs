@@ -188,9 +188,9 @@ public sealed class BoatForm
 
     private static bool Same(string? one, string? other) => string.Equals(one?.Trim(), other?.Trim(), StringComparison.OrdinalIgnoreCase);
 
-    private static IEnumerable<ThingView> Others(Club club, string? key) => club.Subjects
-        .Where(s => s.Thing == Things.Boat && s.Key.Length > 0 && s.Key != key)
-        .Select(s => new ThingView(club, Things.Boat, s.Key));
+    private static IEnumerable<ThingView> Others(Club club, string? key) => BoatView.Keys(club)
+        .Where(other => other != key)
+        .Select(other => new ThingView(club, Things.Boat, other));
 
     private Side SideOf(GatePlace usual) => _sides.TryGetValue(usual.Seat, out Side side) ? side : usual.Side;
 }

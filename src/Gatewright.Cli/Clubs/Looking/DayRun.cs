@@ -44,8 +44,8 @@ internal static class DayRun
     private static (string Key, string Name)? Find(Club club, string boat, List<InputProblem> errors)
     {
         var titles = new ThingTitles(club, Things.Boat);
-        List<(string Key, string Name)> boats = [.. club.Subjects.Where(s => s.Thing == Things.Boat && s.Key.Length > 0)
-            .Select(s => (s.Key, titles[s.Key]))
+        List<(string Key, string Name)> boats = [.. BoatView.Keys(club)
+            .Select(key => (key, titles[key]))
             .OrderBy(b => b.Item2, StringComparer.OrdinalIgnoreCase)];
         foreach ((string, string Name) found in boats.Where(b => b.Name.Equals(boat.Trim(), StringComparison.OrdinalIgnoreCase)))
         {
