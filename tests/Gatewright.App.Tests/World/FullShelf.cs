@@ -22,9 +22,6 @@ internal sealed class FullShelf : IDeviceShelf
     /// <summary>What comes between what is written and the shelf; null for nothing.</summary>
     public Func<Task>? Writing { get; set; }
 
-    /// <summary>What comes between a club that is let go of and the shelf; null for nothing.</summary>
-    public Func<Task>? LettingGo { get; set; }
-
     public Task<ShelfFront> OpenAsync(string newDevice) => _shelf.OpenAsync(newDevice);
 
     public Task SetAsync(string name, string? value) => WriteAsync(() => _shelf.SetAsync(name, value));
