@@ -51,6 +51,7 @@
     return first.innerHTML;
   };
   let seen = null;
+  let isWhole = false;
 
   const base = new URL(document.baseURI).pathname;
 
@@ -84,7 +85,16 @@
           fill(seen);
         }
 
-        gatewright.painted().then(() => place.isConnected && fill(contentOf(pageOf(shed))));
+        // Once whole it stays whole: what is shown while the club opens is put in another place as it goes on.
+        if (!isWhole) {
+          gatewright.painted().then(() => {
+            if (place.isConnected) {
+              isWhole = true;
+              seen = contentOf(pageOf(shed));
+              fill(seen);
+            }
+          });
+        }
       }
     },
     // Told when what was drawn is on the screen, and whoever touches it at once has been answered: a page that nobody sees is
@@ -96,7 +106,7 @@
     namePage(name) { document.title = name ? name + ' · Gatewright' : 'Gatewright'; },
     outdateShed() { try { localStorage.setItem('gatewright.last-shed-old', ''); } catch { } },
     keepShed() {
-      seen = null;
+      [seen, isWhole] = [null, false];
       if (location.pathname === base) {
         try {
           const app = document.getElementById('app');
