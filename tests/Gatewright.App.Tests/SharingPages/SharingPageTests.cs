@@ -158,6 +158,33 @@ public sealed class SharingPageTests
         Assert.Equal("d", club.InHand.Held.Club);
     }
 
+    /// <summary>Whoever is asked stands at an answer that loses nothing, and where they were asked once they say no.</summary>
+    [Fact]
+    public async Task Where_it_is_asked_what_is_to_go_the_focus_goes_along()
+    {
+        await using ClubOfTwo club = await StartAsync();
+        await club.Shelf.PutPhotoAsync("c", new KeptPhoto(new string('0', 64), "image/jpeg", new byte[] { 1 }, IsUnsent: false));
+        await club.RecordElsewhereAsync(new Held("teal", "knock"));
+        await club.InHand.RecordAsync(new Held("teal", "crack"));
+
+        await AskedAsync(club.Page.Render<OthersWait>(), "#discard-others", "#keep-others");
+        await AskedAsync(club.Page.Render<MakeRoom>(), "#clear-photos", "#keep-sent-photos");
+        await AskedAsync(club.Page.Render<SignOutAsked>(), "#sign-out", "#share-first", ".row .quiet");
+
+        async Task AskedAsync<T>(IRenderedComponent<T> part, string asks, string answer, string? no = null)
+            where T : Microsoft.AspNetCore.Components.IComponent
+        {
+            await part.WaitForElement(asks).ClickAsync(new());
+            Assert.Equal(answer, Focused(part));
+            await part.PressAsync(no ?? answer);
+            Assert.Equal(asks, Focused(part));
+        }
+
+        string Focused<T>(IRenderedComponent<T> part)
+            where T : Microsoft.AspNetCore.Components.IComponent =>
+            ((string[])club.Page.JSInterop.Invocations["focus"][^1].Arguments[0]!).First(place => part.FindAll(place).Count > 0);
+    }
+
     private async Task<ClubOfTwo> StartAsync()
     {
         ClubOfTwo club = await ClubOfTwo.StartAsync("keeper", _server.Answer);
