@@ -13,6 +13,9 @@ internal static class RangeReasons
     /// <summary>Degrees: as far, but for the last digit of a correction.</summary>
     private const double AsFar = 1e-9;
 
+    /// <summary>As well known, to as many digits of a degree.</summary>
+    private const int Digits = 9;
+
     /// <summary>The reasons, each with the gate that it is laid to.</summary>
     public static List<(GatePlace Gate, Reason Reason)> Of(CorrectedReadings corrected, Standard standard, DecisionRule rule)
     {
@@ -60,8 +63,8 @@ internal static class RangeReasons
         foreach (int i in Blamed(corrected, station, middle, furthest, standard.At(station)))
         {
             double off = Degrees(corrected, i) - middle;
-            int other = off > 0 ? lowest : highest;
-            Estimate range = off > 0 ? corrected.Difference(i, other) : corrected.Difference(other, i);
+            int other = Opposite(corrected, i, off > 0 ? lowest : highest, station);
+            Estimate range = Apart(corrected, i, other);
             (Verdict verdict, double outside) = rule.AtMost(range, standard.LargestRange);
             if (verdict != Verdict.Good)
             {
@@ -77,6 +80,19 @@ internal static class RangeReasons
             }
         }
     }
+
+    /// <summary>
+    /// The gate at the other end: of several as far, the one that is known best beside it, and of those the one nearest the bow. That
+    /// the boat is in the mirror, or begins with another gate, must not decide how sure its range is.
+    /// </summary>
+    private static int Opposite(CorrectedReadings corrected, int blamed, int end, Station station) =>
+        Enumerable.Range(0, corrected.Pitches.Count)
+            .Where(i => corrected.Pitches[i].At.Station == station && Math.Abs(Degrees(corrected, i) - Degrees(corrected, end)) <= AsFar)
+            .MinBy(i => Math.Round(Apart(corrected, blamed, i).U.Degrees, Digits));
+
+    /// <summary>How far two gates are apart, the higher less the lower.</summary>
+    private static Estimate Apart(CorrectedReadings corrected, int one, int other) =>
+        Degrees(corrected, one) > Degrees(corrected, other) ? corrected.Difference(one, other) : corrected.Difference(other, one);
 
     private static List<int> Blamed(
         CorrectedReadings corrected, Station station, double middle, double furthest, StationLimits limits)

@@ -49,6 +49,21 @@ public class RangeTests
         Close.To(0.7598, reason.Probability, 0.00005);
     }
 
+    /// <summary>Of two gates as far off, one was read twice: it says the same of the boat wherever in the boat it is.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    public void Of_several_at_the_other_end_it_is_held_against_the_one_that_is_known_best(int twice)
+    {
+        BoatVerdict boat = Judged.Boat(Wide, [.. Readings(4, 4, 5.75), Taken.Gate(Taken.Seat(twice), Station.Catch, 4)]);
+        Reason reason = Assert.Single(boat.Gates[2].Reasons);
+
+        Assert.Equal(Taken.Seat(twice), reason.Other);
+
+        // √1.5 times the noise of one, as the mean of two has half its variance: level and zero drop out.
+        Close.To(0.3542236 * Math.Sqrt(1.5 / 2), reason.Value.U.Degrees, 5e-8);
+    }
+
     [Fact]
     public void Stations_are_compared_each_for_itself()
     {
