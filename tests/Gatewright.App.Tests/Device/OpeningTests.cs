@@ -6,6 +6,8 @@ using Gatewright.App.Shed;
 using Gatewright.App.Tests.World;
 using Gatewright.Replica.Shelves;
 using Gatewright.Words;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Routing;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.JSInterop;
 
@@ -41,6 +43,30 @@ public class OpeningTests
     }
 
     [Fact]
+    public async Task On_the_first_screen_links_lead_within_the_program_before_anything_looks_for_the_page_of_an_address()
+    {
+        await using BunitContext page = Page(new FullShelf());
+        page.JSInterop.Mode = JSRuntimeMode.Strict;
+        JSRuntimeInvocationHandler painted = page.JSInterop.SetupVoid("gatewright.painted");
+        page.JSInterop.SetupVoid("gatewright.showShed").SetVoidResult();
+        var links = new Links();
+        page.Services.AddSingleton<INavigationInterception>(links);
+
+        IRenderedComponent<Root> root = page.Render<Root>();
+        Assert.Equal(1, links.Followed);
+        Assert.Equal("./", root.Find("a[aria-current]").GetAttribute("href"));
+        await root.InvokeAsync(() => page.Services.GetRequiredService<NavigationManager>().NavigateTo("jobs"));
+
+        Assert.Equal("jobs", root.Find("a[aria-current]").GetAttribute("href"));
+        Assert.NotEmpty(root.FindAll(".last-seen"));
+        Assert.False(root.HasComponent<Router>());
+        page.JSInterop.Mode = JSRuntimeMode.Loose;
+        painted.SetVoidResult();
+        root.WaitForAssertion(() => Assert.True(root.HasComponent<Router>()));
+        Assert.Equal("jobs", root.Find("a[aria-current]").GetAttribute("href"));
+    }
+
+    [Fact]
     public async Task What_stops_the_sharing_is_told()
     {
         await using BunitContext page = Page(new FullShelf());
@@ -54,6 +80,17 @@ public class OpeningTests
 
         Assert.Contains("no such channel", sharing.Fault, StringComparison.Ordinal);
         Assert.True(told > 0);
+    }
+
+    private sealed class Links : INavigationInterception
+    {
+        public int Followed { get; private set; }
+
+        public Task EnableNavigationInterceptionAsync()
+        {
+            Followed++;
+            return Task.CompletedTask;
+        }
     }
 
     private static BunitContext Page(IDeviceShelf shelf)
