@@ -55,6 +55,9 @@ public sealed class ClubInHand
     /// <summary>Its boats and how they stand; what did not change is not worked out again.</summary>
     public ShedVerdicts Shed => _shed ?? throw new InvalidOperationException("No club is open.");
 
+    /// <summary>What was typed of a note on a thing and is not recorded yet, by the thing's key: a panel that closes loses nothing.</summary>
+    public Dictionary<string, string> Drafts { get; } = [];
+
     /// <summary>What it is called.</summary>
     public string Name => ClubSettings.Name(Club) ?? Held.Name;
 
@@ -126,6 +129,7 @@ public sealed class ClubInHand
         {
             copy.Changed -= Follow;
             (_copy, _shed, _learnt) = (null, null, null);
+            Drafts.Clear();
         }
     }
 

@@ -29,6 +29,7 @@ public sealed partial class MeasurePage
     private string _typed = string.Empty;
     private string _spoken = string.Empty;
     private bool _isMore;
+    private bool _isNoted;
     private bool _may;
 
     /// <summary>The boat's key.</summary>
@@ -116,18 +117,27 @@ public sealed partial class MeasurePage
 
     private async Task RecordAsync(decimal value)
     {
-        if (_walk?.Now is not { } step
-            || !await TryRecordAsync(new MeasureTaken(Boat, step.Measure.Word(), step.Place.Seat, value, Unit(step).Word(), step.Place.Side)))
+        if (_walk?.Now is not { } step)
         {
             return;
         }
 
+        // A note on the place that was typed and not kept goes with it: the walk leaves it behind.
+        string note = InHand.Drafts.GetValueOrDefault(Draft(step), string.Empty).Trim();
+        var taken = new MeasureTaken(Boat, step.Measure.Word(), step.Place.Seat, value, Unit(step).Word(), step.Place.Side);
+        if (!await TryRecordAsync(note.Length == 0 ? [taken] : [taken, NoteOn(step.Place, note)]))
+        {
+            return;
+        }
+
+        InHand.Drafts.Remove(Draft(step));
+        _isNoted = note.Length > 0;
         Look();
         _walk = _walk!.GoTo(step).Recorded(_rig!.View);
         (_told, _takenBack, _typed, _isMore) = (step, null, string.Empty, false);
         string verdict = _rig.Verdict?.Find(step.Measure, step.Place) is { Target: not null } judged ? Say.Names.Verdict(judged.Verdict) : string.Empty;
         _spoken = T["Recorded", _said.Step(step), RigSaid.Entered(Unit(step), value), verdict]
-            + " " + (_walk.Now is { } next ? T["NextIs", _said.Step(next)] : T["AllTaken"]);
+            + (_isNoted ? " " + T["NoteKept"] : null) + " " + (_walk.Now is { } next ? T["NextIs", _said.Step(next)] : T["AllTaken"]);
     }
 
     private Task TypedAsync() => Typed is { } value ? RecordAsync(value) : Task.CompletedTask;
@@ -168,6 +178,7 @@ public sealed partial class MeasurePage
     {
         if (_walk?.Now is { } step && await TryRecordAsync(NoteOn(step.Place, text)))
         {
+            InHand.Drafts.Remove(Draft(step));
             Close();
             _spoken = T["NoteKept"];
         }
@@ -185,6 +196,13 @@ public sealed partial class MeasurePage
     private Noted NoteOn(RigPlace place, string text) => GateAt(place) is { } gate
         ? new(Things.Gate, FormattableString.Invariant($"{Boat}/{gate.Seat}/{gate.Side.Word()}"), text)
         : new(Things.Boat, Boat, $"{_said.Place(place)}: {text}");
+
+    /// <summary>The key of a note that is being typed at a step.</summary>
+    private string Draft(RigStep step)
+    {
+        Noted note = NoteOn(step.Place, string.Empty);
+        return note.Key + note.Text;
+    }
 
     private void Go(Func<RigWalk, RigWalk> where)
     {

@@ -93,28 +93,31 @@ public sealed class ReadingDesk
     /// </summary>
     public void Ready() => _ = RehearsedReading.From(this, 1).Count();
 
-    /// <summary>Records what the gauge shows, and moves on.</summary>
+    /// <summary>Records what the gauge shows, and moves on. A note on the gate that was typed and not kept is recorded with it: the walk leaves it behind.</summary>
     public async Task RecordAsync(decimal value)
     {
         ReadingStep step = Walk.Now!;
         Recorded? slip = ToTakeBack(value);
         IReadOnlyList<Fact> reading = Walk.Reading(value, Laying, NewKey(), Gauge);
+        (string thing, string key) = Here;
+        string note = _inHand.Drafts.GetValueOrDefault(key, string.Empty).Trim();
         _station = step.Station ?? _station;
         BoatWalk? walked = null;
         IReadOnlyList<Guid> ids = await _inHand.RecordAsync(
-            slip is null ? [.. reading] : [.. reading, new Retracted(slip.Entry.Id)],
+            [.. reading, .. slip is null ? [] : (Fact[])[new Retracted(slip.Entry.Id)], .. note.Length == 0 ? [] : (Fact[])[new Noted(thing, key, note)]],
             next =>
             {
                 _foreseen = Seen.In(next, _station);
                 walked = Walk.Recorded(_foreseen.Boat);
             });
         _beside.Clear();
+        _inHand.Drafts.Remove(key);
         Look();
 
         // What another device sent meanwhile makes the boat another than was foreseen.
         Walk = walked is not null && ReferenceEquals(walked.Boat, Seen.Boat) ? walked : Walk.Recorded(Walk.Boat);
         decimal? before = Walk.Boat.ValueBeforeLast(step);
-        (Told, TakenBack) = (new(step, value, before, ids[reading.Count - 1], (slip?.Fact as ReadingTaken)?.Value), null);
+        (Told, TakenBack) = (new(step, value, before, ids[reading.Count - 1], (slip?.Fact as ReadingTaken)?.Value, IsNoted: note.Length > 0), null);
     }
 
     /// <summary>Takes back what was recorded last, and goes back there.</summary>
@@ -185,7 +188,12 @@ public sealed class ReadingDesk
     }
 
     /// <summary>Records a note on the gate that is read; on the boat where none is.</summary>
-    public async Task NoteAsync(string text) => Beside(await _inHand.RecordAsync(new Noted(Here.Thing, Here.Key, text)));
+    public async Task NoteAsync(string text)
+    {
+        (string thing, string key) = Here;
+        Beside(await _inHand.RecordAsync(new Noted(thing, key, text)));
+        _inHand.Drafts.Remove(key);
+    }
 
     /// <summary>Keeps and records a photo of the gate that is read; of the boat where none is.</summary>
     public async Task PhotoAsync(Photos photos, byte[] taken)

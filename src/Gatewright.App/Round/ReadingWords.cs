@@ -33,7 +33,8 @@ internal sealed class ReadingWords(Texts<RoundTexts> texts, Wording say)
                 ? texts["Recorded", Spoken(told.Step), Figures.Shown(told.Value)]
                 : texts["RecordedJudged", Spoken(told.Step), Figures.Shown(told.Value), say.Names.Verdict(judged.Verdict)];
         string slip = desk.Told?.Slip is { } back ? " " + texts["SlipTakenBack", Figures.Shown(back)] : string.Empty;
-        return taken + slip + " " + (desk.Walk.Now is { } next ? texts["NextIs", Spoken(next)] : texts["AllRead"]);
+        string note = desk.Told is { IsNoted: true } ? " " + texts["NoteKept"] : string.Empty;
+        return taken + slip + note + " " + (desk.Walk.Now is { } next ? texts["NextIs", Spoken(next)] : texts["AllRead"]);
     }
 
     /// <summary>What was taken back, and what stands again since then.</summary>

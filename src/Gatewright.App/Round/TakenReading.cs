@@ -10,8 +10,9 @@ namespace Gatewright.App.Round;
 /// <param name="Slip">The slip that was taken back with it, or stands again without it, degrees; null for none.</param>
 /// <param name="IsKept">Whether somebody has said that it is no slip.</param>
 /// <param name="Expected">What work on the gate was to make of it since the last time, degrees; null where none was done.</param>
+/// <param name="IsNoted">Whether a note that was typed and not kept yet was recorded with it.</param>
 public sealed record TakenReading(
-    ReadingStep Step, decimal Value, decimal? Before, Guid? Entry = null, decimal? Slip = null, bool IsKept = false, decimal? Expected = null)
+    ReadingStep Step, decimal Value, decimal? Before, Guid? Entry = null, decimal? Slip = null, bool IsKept = false, decimal? Expected = null, bool IsNoted = false)
 {
     /// <summary>Whether it may be a slip, and nobody has said yet that it is none.</summary>
     public bool IsAsked => !IsKept && Journal.Rounds.Slip.May(Value, Before, Expected);
