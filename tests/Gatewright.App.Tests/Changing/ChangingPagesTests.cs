@@ -88,6 +88,35 @@ public sealed class ChangingPagesTests
         Assert.Contains("Left unread, or not as it was to be: 5.", page.Markup, StringComparison.Ordinal);
     }
 
+    /// <summary>A browser takes the focus off what is gone, and off what cannot be touched.</summary>
+    [Fact]
+    public async Task Whoever_ticks_a_step_stays_there_and_whoever_opens_a_change_again_goes_to_what_is_to_be_read()
+    {
+        await using ClubOnDevice club = await StartAsync();
+        ChangePlanned kept = await KeepAsync(club);
+        IRenderedComponent<KeptChangePage> page = club.Page.Render<KeptChangePage>(p => p.Add(c => c.Id, kept.Job));
+        var written = new TaskCompletionSource();
+        club.Shelf.Writing = () => written.Task;
+
+        Task ticked = page.ChooseAsync(".step input", true);
+        page.Render();
+        Assert.False(page.Find(".step input").HasAttribute("disabled"));
+        Task again = page.ChooseAsync(".step input", true);
+        written.SetResult();
+        await Task.WhenAll(ticked, again);
+        page.WaitForAssertion(() => Assert.Single(club.Recorded<MeasureSet>()));
+
+        await page.PressAsync("#close");
+        page.WaitForElement("#closed");
+        Assert.Equal("#closed", Focused());
+        await page.PressAsync("#reopen");
+        page.WaitForState(() => page.FindAll("#closed").Count == 0);
+        Assert.Equal("#again", Focused());
+        Assert.Equal("-1", page.Find("#again").GetAttribute("tabindex"));
+
+        string Focused() => ((string[])club.Page.JSInterop.Invocations["focus"][^1].Arguments[0]!)[0];
+    }
+
     [Fact]
     public async Task A_rig_is_kept_under_a_name_and_offered()
     {

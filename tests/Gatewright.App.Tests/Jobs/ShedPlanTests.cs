@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Net;
+using AngleSharp.Dom;
 using Bunit;
 using Gatewright.App.Frame;
 using Gatewright.App.Jobs;
@@ -19,6 +20,9 @@ namespace Gatewright.App.Tests.Jobs;
 /// <summary>The whole shed's plan, as the server gives it or does not.</summary>
 public class ShedPlanTests
 {
+    private static readonly ClubPlan Empty = new(DateTimeOffset.UnixEpoch, 0, [], new(
+        MendDocument.Name, CheckedStandard.Of(Standard.Club), null, [], [], [], new(0, 0, 0, 0, 0, 0, 0, 0, 0, true), [], [], []));
+
     public ShedPlanTests() => CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo("en");
 
     [Theory]
@@ -62,6 +66,8 @@ public class ShedPlanTests
         await page.PressAsync("button.take");
 
         page.WaitForAssertion(() => Assert.Empty(page.FindAll("button.take")));
+        IElement told = page.Find(((string[])club.Page.JSInterop.Invocations["focus"].Single().Arguments[0]!)[0]);
+        Assert.Equal(("Among the jobs.", "-1"), (told.TextContent, told.GetAttribute("tabindex")));
         JobPlanned taken = ClubJobs.Of(club.InHand.Club).Open.Single().Plan;
         Assert.Equal((Cause.Rigger, "plate-washer + insert-swap", 2, Side.Port), (taken.Cause, taken.Remedy, taken.Seat, taken.Side));
         Assert.Equal([new PartUsed("washer", 2, 2), new PartUsed("insert", 4, 1)], taken.Parts);
@@ -70,13 +76,35 @@ public class ShedPlanTests
         Assert.Contains("0 of 1 steps done", page.Find("#open-list").TextContent, StringComparison.Ordinal);
     }
 
+    /// <summary>A browser takes the focus off a button that cannot be pressed.</summary>
+    [Fact]
+    public async Task While_a_plan_is_made_its_button_stays_and_asks_for_no_other()
+    {
+        int asked = 0;
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper", _ =>
+        {
+            asked++;
+            return new(HttpStatusCode.OK) { Content = new StringContent(MendJson.Text(Empty)) };
+        });
+        var written = new TaskCompletionSource();
+        club.Shelf.Writing = () => written.Task;
+        IRenderedComponent<ShedPlanView> view = club.Page.Render<ShedPlanView>();
+
+        Task first = view.PressAsync("#ask-plan");
+        view.WaitForAssertion(() => Assert.NotEmpty(view.FindAll("[role=status] p")));
+        Assert.False(view.Find("#ask-plan").HasAttribute("disabled"));
+        await view.PressAsync("#ask-plan");
+        written.SetResult();
+        await first;
+
+        Assert.Equal(1, asked);
+    }
+
     [Fact]
     public async Task What_the_plan_cannot_know_is_counted_beside_it()
     {
-        string plan = MendJson.Text(new ClubPlan(DateTimeOffset.UnixEpoch, 0, [], new(
-            MendDocument.Name, CheckedStandard.Of(Standard.Club), null, [], [], [], new(0, 0, 0, 0, 0, 0, 0, 0, 0, true), [], [], [])));
         await using ClubOfTwo club = await ClubOfTwo.StartAsync(
-            "keeper", _ => new(HttpStatusCode.OK) { Content = new StringContent(plan) });
+            "keeper", _ => new(HttpStatusCode.OK) { Content = new StringContent(MendJson.Text(Empty)) });
         await club.InHand.RecordAsync(new StockCounted("insert", 4, 2), new StockCounted("insert", 5, 1));
         IRenderedComponent<ShedPlanView> view = club.Page.Render<ShedPlanView>();
 
