@@ -31,9 +31,6 @@ public abstract class BoatPart : FocusingPart
         }
     }
 
-    /// <summary>Whether something is being recorded now.</summary>
-    protected bool IsBusy => Deed.IsBusy;
-
     private Deed Deed => field ??= new(Faults);
 
     /// <summary>Whether the member here may record facts of a kind, and it is not the past that is shown.</summary>
@@ -42,7 +39,10 @@ public abstract class BoatPart : FocusingPart
     protected bool May<T>(string? thing = null)
         where T : Fact => !Seen.IsPast && InHand.May<T>(thing);
 
-    /// <summary>Records; a second tap while it does is the same once more, and is not recorded.</summary>
+    /// <summary>
+    /// Records; a second tap while it does is the same once more, and is not recorded. No button is locked meanwhile: one that
+    /// is lets go of the focus.
+    /// </summary>
     /// <returns>Whether it is on this device's disk.</returns>
     protected Task<bool> TryAsync(params Fact[] facts) => TryAsync(() => InHand.RecordAsync(facts));
 
