@@ -52,7 +52,7 @@ public sealed class Exchange
     public event Action<ExchangeStatus>? Changed;
 
     /// <summary>Until when the server asked to be left alone.</summary>
-    internal DateTimeOffset NotBefore { get; private set; }
+    public DateTimeOffset NotBefore { get; private set; }
 
     /// <summary>Exchanges now. While one round goes on another is made after it, and this waits for both.</summary>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Net;
 using Bunit;
 using Gatewright.App.Frame;
 using Gatewright.App.Keeping.People;
@@ -158,6 +159,37 @@ public sealed class SharingPageTests
         Assert.Equal("d", club.InHand.Held.Club);
     }
 
+    [Fact]
+    public async Task Whoever_tries_a_server_that_wants_to_be_left_alone_is_told_until_when()
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper", _ => new(HttpStatusCode.TooManyRequests)
+        {
+            Content = new StringContent("{}"),
+            Headers = { RetryAfter = new(TimeSpan.FromHours(1)) },
+        });
+        club.Page.JSInterop.SetupModule("./device.js").Setup<string>("room", _ => true).SetResult("""{"kept":true,"used":1,"most":2}""");
+        Assert.Equal(ExchangePhase.Waiting, (await SharedClub.ShareAsync(club)).Phase);
+        IRenderedComponent<SharingPage> page = club.Page.Render<SharingPage>();
+        Assert.Empty(Tried(page));
+
+        await page.PressAsync(TryNow);
+
+        Assert.Matches("^The server asked to be left alone until [0-9]{2}:[0-9]{2}. Then it is tried again by itself.$", Tried(page));
+    }
+
+    [Fact]
+    public async Task Whoever_tries_is_told_so_until_it_is_known_what_came_of_it()
+    {
+        await using ClubOfTwo club = await StartAsync();
+        await SharedClub.ShareAsync(club);
+        IRenderedComponent<SharingPage> page = club.Page.Render<SharingPage>();
+
+        await page.PressAsync(TryNow);
+
+        Assert.Equal("Trying …", Tried(page));
+        page.WaitForAssertion(() => Assert.Empty(Tried(page)));
+    }
+
     /// <summary>Whoever is asked stands at an answer that loses nothing, and where they were asked once they say no.</summary>
     [Fact]
     public async Task Where_it_is_asked_what_is_to_go_the_focus_goes_along()
@@ -191,6 +223,10 @@ public sealed class SharingPageTests
         club.Page.JSInterop.SetupModule("./device.js").Setup<string>("room", _ => true).SetResult("""{"kept":true,"used":1,"most":2}""");
         return club;
     }
+
+    private const string TryNow = "section[aria-labelledby=touch] button.main";
+
+    private static string Tried(IRenderedComponent<SharingPage> page) => page.Find("section[aria-labelledby=touch] [role=status]").TextContent;
 
     private static string Section(IRenderedComponent<SharingPage> page, string name) => page.Find($"section[aria-labelledby={name}]").TextContent;
 }
