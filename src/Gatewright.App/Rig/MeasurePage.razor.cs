@@ -16,6 +16,7 @@ namespace Gatewright.App.Rig;
 /// <summary>A boat's rig measured place by place: each tap is on this device's disk before the next place lights up.</summary>
 public sealed partial class MeasurePage
 {
+    private const string OnPad = "#pad [tabindex='0']";
     private WalkKeys? _keys;
     private DrawingLabels _labels = DrawingLabels.None;
     private RigSaid _said = null!;
@@ -112,6 +113,7 @@ public sealed partial class MeasurePage
         if (await Deed.TryAsync(() => Here.BeginAsync(Boat, [.. measures, .. others])))
         {
             _walk = RigWalk.Of(_rig!.View, measures, InHand.Club.Last);
+            FocusThen(OnPad);
         }
     }
 
@@ -135,20 +137,38 @@ public sealed partial class MeasurePage
         Look();
         _walk = _walk!.GoTo(step).Recorded(_rig!.View);
         (_told, _takenBack, _typed, _isMore) = (step, null, string.Empty, false);
+        if (_walk.Now is null)
+        {
+            FocusThen("#end-measuring");
+        }
+
         string verdict = _rig.Verdict?.Find(step.Measure, step.Place) is { Target: not null } judged ? Say.Names.Verdict(judged.Verdict) : string.Empty;
         _spoken = T["Recorded", _said.Step(step), RigSaid.Entered(Unit(step), value), verdict]
             + (_isNoted ? " " + T["NoteKept"] : null) + " " + (_walk.Now is { } next ? T["NextIs", _said.Step(next)] : T["AllTaken"]);
+    }
+
+    /// <summary>What is typed was recorded by its button, which goes with it.</summary>
+    private async Task PressedAsync()
+    {
+        await TypedAsync();
+        FocusThen(OnPad, "#end-measuring");
     }
 
     private Task TypedAsync() => Typed is { } value ? RecordAsync(value) : Task.CompletedTask;
 
     private async Task UndoAsync()
     {
+        bool isOver = _walk is { Now: null };
         if (LastOwn is { } last && await TryRecordAsync(new Retracted(last.Record.Entry.Id)))
         {
             RigStep step = RigWalk.StepOf(last);
             Look();
             _walk = _walk!.With(_rig!.View).GoTo(step);
+            if (isOver)
+            {
+                FocusThen(OnPad);
+            }
+
             (_told, _typed, _isMore) = (null, string.Empty, false);
             _spoken = _takenBack = T["TakenBack", _said.Step(step), RigSaid.Entered(last.Written.Unit, last.Written.Value)];
         }
@@ -169,6 +189,7 @@ public sealed partial class MeasurePage
         if (_told is { } step)
         {
             Go(w => w.GoTo(step));
+            FocusThen(OnPad);
         }
 
         return Task.CompletedTask;

@@ -240,6 +240,13 @@ public sealed partial class ReadPage
         _said = _words.Said(desk, JudgedFace(desk.Told));
     });
 
+    /// <summary>What is typed was recorded by its button, which goes with it.</summary>
+    private async Task PressedAsync()
+    {
+        await TypedAsync();
+        FocusThen(OnPad);
+    }
+
     private Task TypedAsync() => Value is { } value ? RecordAsync(value) : Task.CompletedTask;
 
     private Task UndoAsync() => DoAsync(async desk =>

@@ -89,6 +89,10 @@ public class FocusTests
         Assert.Contains("Put back", page.Find("#part-1").TextContent, StringComparison.Ordinal);
         await page.PressAsync("#part-0");
         Assert.Equal("part-0", Focused(club, page));
+        club.Shelf.IsFull = true;
+        await page.ChooseAsync("#step-0", true);
+        page.WaitForElement(".wrong[role=alert]");
+        Assert.Equal("step-0", Focused(club, page));
     }
 
     [Fact]

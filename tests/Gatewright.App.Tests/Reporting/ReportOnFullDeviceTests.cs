@@ -38,12 +38,36 @@ public sealed class ReportOnFullDeviceTests
         await page.PressAsync("#photo-again");
 
         page.WaitForAssertion(() => Assert.Empty(page.FindAll("#photo-again")));
+        Assert.Equal("#sent", ((string[])club.Page.JSInterop.Invocations["focus"][^1].Arguments[0]!).First(p => page.FindAll(p).Count > 0));
+        Assert.Contains("#photo-again", (string[])club.Page.JSInterop.Invocations["focus"][^1].Arguments[0]!);
         PhotoTaken photo = Assert.Single(club.InHand.Club.All().Select(r => r.Fact).OfType<PhotoTaken>());
         Assert.Equal("teal/1/starboard", photo.Key);
         await page.PressAsync("#take-back");
         Assert.All(
             club.InHand.Club.All().Where(r => r.Fact is PhotoTaken or Noted),
             r => Assert.True(club.InHand.Club.IsRetracted(r)));
+    }
+
+    /// <summary>A browser takes the focus off a button that cannot be pressed: where nothing is recorded, it would be lost.</summary>
+    [Fact]
+    public async Task While_a_report_is_recorded_its_button_stays_and_a_second_press_is_the_same_once_more()
+    {
+        await using ClubOfTwo club = await StartAsync();
+        club.Page.Services.GetRequiredService<NavigationManager>().NavigateTo("report?boat=teal");
+        IRenderedComponent<ReportPage> page = club.Page.Render<ReportPage>();
+        await page.PressAsync("#what-Knock");
+        await page.PressAsync(".gw-place");
+        var disk = new TaskCompletionSource();
+        club.Shelf.Writing = () => disk.Task;
+
+        Task first = page.PressAsync("#send");
+        page.Render();
+        Assert.False(page.Find("#send").HasAttribute("disabled"));
+        Task second = page.PressAsync("#send");
+        disk.SetResult();
+        await Task.WhenAll(first, second);
+
+        Assert.Single(club.InHand.Club.All(), r => r.Fact is Reported);
     }
 
     [Fact]

@@ -26,5 +26,7 @@ public sealed class RoundPageTests
         await Task.WhenAll(first, second);
 
         Assert.Single(club.InHand.Club.All(), r => r.Fact is RoundEnded);
+        page.WaitForState(() => page.FindAll("#end-round").Count == 0);
+        Assert.Equal(["#to-shed"], (string[])Assert.Single(club.Page.JSInterop.Invocations["focus"]).Arguments[0]!);
     }
 }
