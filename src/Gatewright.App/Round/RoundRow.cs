@@ -2,6 +2,7 @@ using Gatewright.Core.Judging;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Rounds;
+using Gatewright.Journal.Standing;
 using Gatewright.Journal.Views;
 
 namespace Gatewright.App.Round;
@@ -9,11 +10,14 @@ namespace Gatewright.App.Round;
 /// <summary>A boat on a round, as the round's summary shows it.</summary>
 /// <param name="View">The boat.</param>
 /// <param name="Readings">How many readings the round has of it.</param>
-/// <param name="Verdict">Its verdict; null until it is judged, or nothing was read.</param>
-public sealed record RoundRow(BoatView View, int Readings, BoatVerdict? Verdict)
+/// <param name="Standing">How it stands; null until that is worked out.</param>
+public sealed record RoundRow(BoatView View, int Readings, BoatStanding? Standing)
 {
-    /// <summary>Whether it is to stay ashore.</summary>
-    public bool StaysAshore => View.Holds.Count > 0 || Verdict?.StaysAshore == true;
+    /// <summary>Whether it is to stay ashore, by a hold or by what is on record of its gates, whichever round read them.</summary>
+    public bool StaysAshore => View.Holds.Count > 0 || Standing?.StaysAshore == true;
+
+    /// <summary>The verdict as it is shown; null where the round read nothing of it, until it is judged, and where it is to be read again.</summary>
+    public Verdict? Shown => Readings > 0 ? Standing?.Shown : null;
 
     /// <summary>The boats of a round: those planned, in their order, then those read beside; judged as far as they were read.</summary>
     public static IReadOnlyList<RoundRow> Of(Club club, string round, IReadOnlyList<string> planned)
