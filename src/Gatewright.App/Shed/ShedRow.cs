@@ -11,8 +11,8 @@ namespace Gatewright.App.Shed;
 /// <param name="Standing">How it stands; null until that is worked out.</param>
 public sealed record ShedRow(BoatView View, string? Rack, BoatStanding? Standing)
 {
-    /// <summary>The verdict; null while it is not known, or nothing was read.</summary>
-    public Verdict? Verdict => Standing?.Check?.Verdict.Verdict;
+    /// <summary>The verdict as it is shown; null while it is not known, where nothing was read, and where the boat is to be read again.</summary>
+    public Verdict? Verdict => Standing?.Shown;
 
     /// <summary>Whether somebody holds it ashore.</summary>
     public bool IsHeld => View.Holds.Count > 0;

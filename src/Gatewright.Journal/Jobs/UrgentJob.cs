@@ -11,10 +11,10 @@ public sealed record UrgentJob(IWork Job, BoatStanding? Boat)
     /// <summary>Whether its boat is to stay ashore.</summary>
     public bool StaysAshore => Boat?.StaysAshore == true;
 
-    /// <summary>The verdict on its gate, or on the whole boat for a job that is of none; null while nothing is read.</summary>
+    /// <summary>The verdict on its gate, or on the whole boat, as it is shown, for a job that is of none; null where there is none.</summary>
     public Verdict? Verdict => Job.Gate is { } gate
         ? Boat?.Check?.Verdict.Gates.FirstOrDefault(g => g.Gate == gate)?.Verdict
-        : Boat?.Check?.Verdict.Verdict;
+        : Boat?.Shown;
 
     /// <summary>
     /// The order in which jobs are done: those on boats to stay ashore first, of these and of the others the worst verdict

@@ -41,9 +41,12 @@ public sealed record BoatStanding(BoatView View, BoatCheck? Check, ChangedUnread
     /// <summary>The day it was last read.</summary>
     public DateOnly? LastRead => Check?.Readings.Readings.Max(r => r.Lie.Date);
 
-    /// <summary>Its verdict as a word: one of the four, or "not-read".</summary>
-    public string Word => Check?.Verdict.Verdict.Word() ?? "not-read";
+    /// <summary>Whether no verdict is shown of it though some gates were read: the others are to be read again.</summary>
+    public bool IsToBeReadAgain => Check is not null && Shown is null;
+
+    /// <summary>What is shown of it as a word: one of the four, "read-again" or "not-read".</summary>
+    public string Word => Shown?.Word() ?? (IsToBeReadAgain ? "read-again" : "not-read");
 
     /// <summary>What comes first in a list: what is held or to stay ashore, then the worst verdict.</summary>
-    public int Urgency => (StaysAshore ? 10 : 0) + (Check is null ? 1 : (int)Check.Verdict.Verdict * 2);
+    public int Urgency => (StaysAshore ? 10 : 0) + (Shown is { } shown ? (int)shown * 2 : 1);
 }

@@ -38,8 +38,10 @@ internal sealed class ShedSummaryPage(Book book, IReadOnlyList<RackOfBoats> rack
     private string Summary()
     {
         List<BoatStanding> all = [.. racks.SelectMany(r => r.Boats)];
-        IEnumerable<string> counts = new Verdict?[] { Verdict.Stop, Verdict.Adjust, Verdict.Unsure, Verdict.Good, null }
-            .Select(v => (Word: Word(v), Count: all.Count(b => b.Shown == v)))
+        IEnumerable<string> counts = Verdicts.All.Reverse().Select(v => _imprint.Say.Names.Verdict(v))
+            .Append(_imprint.Texts["Verdict.ReadAgain"])
+            .Append(_imprint.Texts["Verdict.NotRead"])
+            .Select(word => (Word: word, Count: all.Count(b => Word(b) == word)))
             .Where(c => c.Count > 0)
             .Select(c => $"{c.Count} {c.Word}");
         return _imprint.Texts["Shed.Summary", all.Count, string.Join(", ", counts), all.Count(b => b.StaysAshore)];
@@ -83,7 +85,7 @@ internal sealed class ShedSummaryPage(Book book, IReadOnlyList<RackOfBoats> rack
         VerdictShape.Draw(leaf, boat.Shown, Frame.Left + 4, y - 1.5, 5.6);
         leaf.Fit(boat.View.Name, NameAt, y, NameWidth, Lettering.WorkBold, Lettering.NoteBold.Points);
         leaf.Text(boat.View.Class?.Name ?? "–", ClassAt, y, Lettering.Work);
-        leaf.Fit(boat is { Shown: null, Check: not null } ? _imprint.Texts["Verdict.ReadAgain"] : Word(boat.Shown), WordAt, y, 40, Lettering.Work, Lettering.LeastInTheHand);
+        leaf.Fit(Word(boat), WordAt, y, 40, Lettering.Work, Lettering.LeastInTheHand);
         leaf.Text(boat.LastRead is { } day ? _imprint.Say.Language.Day(day) : "–", ReadAt, y, Lettering.Work, Align.Right);
         flow.Y += Row;
         foreach (string line in Under(leaf, boat))
@@ -159,5 +161,7 @@ internal sealed class ShedSummaryPage(Book book, IReadOnlyList<RackOfBoats> rack
         flow.Y += height;
     }
 
-    private string Word(Verdict? verdict) => verdict is { } v ? _imprint.Say.Names.Verdict(v) : _imprint.Texts["Verdict.NotRead"];
+    private string Word(BoatStanding boat) => boat.Shown is { } shown
+        ? _imprint.Say.Names.Verdict(shown)
+        : _imprint.Texts[boat.IsToBeReadAgain ? "Verdict.ReadAgain" : "Verdict.NotRead"];
 }

@@ -181,6 +181,25 @@ public class JobPageTests
         Assert.Equal((0, true), (boat.Holds.Count, OpenReports.HasDamage(boat)));
     }
 
+    [Fact]
+    public async Task A_boat_is_not_called_good_after_a_job_while_another_gate_of_it_is_to_be_read()
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.RecordElsewhereAsync([
+            .. Planned,
+            new BoatLaid("before", "teal", Lie.Upright, LevelBasis.Read, 0, 0),
+            new ReadingTaken("before", "teal", ReadItem.Gate, 2, Side.Port, 4, Station.Abeam),
+            new JobDone("j", Cause.GatePitch),
+            new BoatLaid("again", "teal", Lie.Upright, LevelBasis.Read, 0, 0),
+            new ReadingTaken("again", "teal", ReadItem.Gate, 1, Side.Starboard, 4, Station.Abeam),
+            new GateMended("teal", 2, Side.Port),
+        ]);
+
+        IRenderedComponent<JobPage> page = club.Page.Render<JobPage>(p => p.Add(j => j.Id, "j"));
+
+        page.WaitForAssertion(() => Assert.Contains("The boat is now: to be read again.", page.Markup, StringComparison.Ordinal), Patience);
+    }
+
     private static IRenderedComponent<JobPage> Page(ClubOfTwo club)
     {
         IRenderedComponent<JobPage> page = club.Page.Render<JobPage>(p => p.Add(j => j.Id, "j"));

@@ -46,6 +46,21 @@ public class ShedBoatTests
         Assert.StartsWith("stop · read ", about(standing), StringComparison.Ordinal);
     }
 
+    /// <summary>What is good is what was read; a gate that was changed since was not.</summary>
+    [Fact]
+    public async Task A_boat_of_which_a_gate_was_changed_since_it_was_read_is_called_good_nowhere_in_the_shed()
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.RecordElsewhereAsync(new ThingSet(Things.Boat, "teal", new Dictionary<string, string?> { ["name"] = "Teal", ["class"] = "1x" }));
+        await ReadAsync(club, 4);
+        await club.RecordElsewhereAsync(new Reported("teal", ReportKind.Knock, 1, Side.Starboard));
+
+        IRenderedComponent<ShedView> shed = club.Page.Render<ShedView>();
+
+        shed.WaitForAssertion(() => Assert.Equal("to be read again", shed.Find(".about b").TextContent), TimeSpan.FromSeconds(30));
+        Assert.Equal("1 to be read again", Assert.Single(shed.FindAll(".counts li")).TextContent.Trim());
+    }
+
     [Fact]
     public async Task What_was_told_of_a_boat_is_shown_and_to_be_seen_to_until_its_gate_is_read()
     {

@@ -73,7 +73,9 @@ public sealed class ChangedUnreadTests
         Assert.Equal(what.Contains("job", StringComparison.Ordinal) ? "2026-05-04" : "2026-05-05", changed.On);
         Assert.EndsWith("not read since: read it again.", changed.Sentence, StringComparison.Ordinal);
         Assert.Equal(("good", true), (told.Verdict, told.StaysAshore));
-        Assert.Null((await StandingAsync()).Shown);
+        BoatStanding shown = await StandingAsync();
+        Assert.Null(shown.Shown);
+        Assert.Equal(("read-again", true), (shown.Word, shown.IsToBeReadAgain));
     }
 
     [Fact]
@@ -86,6 +88,7 @@ public sealed class ChangedUnreadTests
 
         Assert.Null(changed.Check);
         Assert.True(changed.StaysAshore);
+        Assert.Equal(("not-read", false), (changed.Word, changed.IsToBeReadAgain));
     }
 
     [Fact]
@@ -100,6 +103,10 @@ public sealed class ChangedUnreadTests
         Assert.Equal([Port], changed.Changed!.Gates);
         Assert.False(changed.StaysAshore);
         Assert.Equal(DueReason.Changed, DueBoats.Reason(changed, Next));
+
+        // It is seen to before a boat that is good all over.
+        Read(Port, 4, Next);
+        Assert.True(changed.Urgency > (await StandingAsync()).Urgency);
     }
 
     [Fact]

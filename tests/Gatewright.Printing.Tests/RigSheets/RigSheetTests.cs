@@ -81,6 +81,8 @@ public class RigSheetTests
             Assert.Equal(port < 0, paper.Said().Contains(imprint.Texts["Shed.AshoreUnsure"], StringComparison.Ordinal) || paper.Said().Contains(imprint.Say.Cautions.ChangedUnread, StringComparison.Ordinal));
         }
 
+        using var shed = new Poppler(ShedSummaryPrint.Of(club.Club, [boat], imprint));
+        Assert.Contains($"1 {word}", shed.Said(), StringComparison.Ordinal);
         using var sheet = new Poppler(RigSheetPrint.Of(club.Club, [boat], imprint));
         Assert.Contains(imprint.Say.Boats.ReadAgain(boat.Changed!.Changes.Single()), sheet.Said(), StringComparison.Ordinal);
     }

@@ -30,6 +30,16 @@ public sealed class ChangedGateTests(Stores stores)
         ];
         await keeper.TakenAsync(Club, [.. told.Select((fact, i) => Written.By("m-keeper", Club, fact, begin.AddMinutes(i)))]);
 
+        // The list for programs, the shed's page and the boat's say one thing of it.
+        using var listed = JsonDocument.Parse(await (await keeper.GetAsync($"/api/clubs/{Club}/boats")).Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
+        JsonElement teal = Assert.Single(listed.RootElement.EnumerateArray());
+        Assert.Equal(("read-again", true), (teal.GetProperty("verdict").GetString(), teal.GetProperty("staysAshore").GetBoolean()));
+        string shed = (await Page.OpenAsync(keeper, $"/club/{Club}")).QuerySelector("main")!.TextContent;
+        Assert.Contains("1 to be read again. 1 to stay ashore.", shed, StringComparison.Ordinal);
+        Assert.DoesNotContain("good", shed, StringComparison.Ordinal);
+        string described = await (await keeper.GetAsync("/openapi/v1.json")).Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
+        Assert.Contains("read-again where these are good", described, StringComparison.Ordinal);
+
         string page = (await Page.OpenAsync(keeper, $"/club/{Club}/boat?key=teal")).QuerySelector("main")!.TextContent;
         Assert.Contains("to be read again", page, StringComparison.Ordinal);
         Assert.Contains("Seat 1 port was mended on", page, StringComparison.Ordinal);
