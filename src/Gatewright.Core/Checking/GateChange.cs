@@ -23,6 +23,9 @@ public enum GateChangedBy
 
     /// <summary>Steps of a job were done on it, and the job was given up.</summary>
     JobGivenUp,
+
+    /// <summary>Steps of a job were done on it, and the job is open.</summary>
+    JobUnderWay,
 }
 
 /// <summary>What changes are called where programs read them.</summary>
@@ -35,6 +38,7 @@ public static class GateChangedByWords
         GateChangedBy.Refitting => "refitting",
         GateChangedBy.Mending => "mending",
         GateChangedBy.FinishedJob => "finished-job",
-        _ => "job-given-up",
+        GateChangedBy.JobGivenUp => "job-given-up",
+        _ => "job-under-way",
     };
 }

@@ -107,8 +107,8 @@ public sealed class BoatView
         }
     }
 
-    /// <summary>Its jobs, oldest first.</summary>
-    public IReadOnlyList<JobView> Jobs => [.. _others.Where(r => r.As<JobPlanned>() is not null).Select(r => new JobView(_club, r)).Where(WasThen)];
+    /// <summary>Its jobs, oldest first; of a boat as it was, as far as they had come.</summary>
+    public IReadOnlyList<JobView> Jobs => [.. _others.Where(r => r.As<JobPlanned>() is not null).Select(r => new JobView(_club, r, _until))];
 
     /// <summary>The boat by what had been recorded of it before an entry, under the name and class it has today.</summary>
     internal BoatView Before(Recorded entry) => new(this, entry);
@@ -142,12 +142,6 @@ public sealed class BoatView
             Changes = changes.Last,
         };
     }
-
-    /// <summary>Of a boat as it was, a job that was finished later changed nothing yet.</summary>
-    private bool WasThen(JobView job) => job.Done is not { } done || Knew(done);
-
-    /// <summary>Whether an entry of a job had been recorded by then, where this is the boat as it was.</summary>
-    internal bool Knew(Recorded entry) => _until is null || RecordedOrder.Instance.Compare(entry, _until) < 0;
 
     /// <summary>What was read to prove a job, as the core takes it; nothing while the boat's class is not known.</summary>
     internal IReadOnlyList<Reading> ReadingsOf(string job, MeasuringSettings settings) =>

@@ -11,6 +11,7 @@ internal sealed class GateChanges
 {
     private readonly Dictionary<GatePlace, Recorded> _changed = [];
     private readonly Dictionary<GatePlace, Recorded> _mended = [];
+    private readonly HashSet<string> _underWay = [];
     private readonly BoatDays _days;
     private readonly Recorded? _anyMended;
 
@@ -48,10 +49,14 @@ internal sealed class GateChanges
                 // A sleeve is the oar's: what was read of the gate it lay in still stands.
                 _anyMended = Mended(gate, done, isOfTheGate: job.Plan.Cause != Cause.Sleeve);
             }
-            else if (job is { Dropped: { } dropped, ChangedItsGate: true } && boat.Knew(dropped))
+            else if (job.ChangedItsGate)
             {
-                // Given up, it has mended nothing; the gate is not what it was all the same.
+                // Under way or given up, it has mended nothing; the gate is not what it was all the same.
                 Later(_changed, gate, job.LastStep!);
+                if (job.IsOpen)
+                {
+                    _underWay.Add(job.Key);
+                }
             }
         }
     }
@@ -61,13 +66,14 @@ internal sealed class GateChanges
 
     /// <summary>
     /// Whether a reading's gate was changed after it was read. A sleeve is the oar's, and no mending of a gate touches
-    /// it; and what was read to prove a mending speaks of the gate as mended, though the job was closed after it.
+    /// it; and what was read to prove a mending speaks of the gate as mended, though the job was closed, or a step of it
+    /// marked as done, after it.
     /// </summary>
     public bool AreAfter(Recorded reading) =>
         reading.Fact is ReadingTaken taken
         && taken.Item != Core.Measuring.ReadItem.Sleeve
         && _changed.GetValueOrDefault(new(taken.Seat, taken.Side)) is { } change
-        && (taken.Job is null || (change.Fact as JobDone)?.Job != taken.Job)
+        && (taken.Job is null || ProvenJob(change.Fact) != taken.Job)
         && IsAfter(change, reading);
 
     /// <summary>Whether what was told has been seen to: its gate was mended since, or any gate if it is of the whole boat.</summary>
@@ -93,12 +99,20 @@ internal sealed class GateChanges
         return proofs;
     }
 
-    private static GateChangedBy By(Fact fact) => fact switch
+    /// <summary>The job whose re-check speaks of the gate as this left it; null where none does.</summary>
+    private string? ProvenJob(Fact change) => change switch
+    {
+        JobDone done => done.Job,
+        StepDone step when _underWay.Contains(step.Job) => step.Job,
+        _ => null,
+    };
+
+    private GateChangedBy By(Fact fact) => fact switch
     {
         Reported { Kind: ReportKind.Knock } => GateChangedBy.Knock,
         Reported => GateChangedBy.Refitting,
         GateMended => GateChangedBy.Mending,
-        StepDone => GateChangedBy.JobGivenUp,
+        StepDone step => _underWay.Contains(step.Job) ? GateChangedBy.JobUnderWay : GateChangedBy.JobGivenUp,
         _ => GateChangedBy.FinishedJob,
     };
 

@@ -13,12 +13,18 @@ public sealed class JobView : IWork
 
     /// <summary>A job, from the entry that planned it.</summary>
     public JobView(Club club, Recorded planned)
+        : this(club, planned, null)
+    {
+    }
+
+    /// <summary>A job by what had been recorded of it before an entry; by all where that is null.</summary>
+    internal JobView(Club club, Recorded planned, Recorded? until)
     {
         ArgumentNullException.ThrowIfNull(club);
         ArgumentNullException.ThrowIfNull(planned);
         Planned = planned;
         Plan = (JobPlanned)planned.Fact;
-        _records = [.. club.About(new("job", Plan.Job))];
+        _records = [.. club.About(new("job", Plan.Job)).Where(r => until is null || RecordedOrder.Instance.Compare(r, until) < 0)];
     }
 
     /// <inheritdoc/>

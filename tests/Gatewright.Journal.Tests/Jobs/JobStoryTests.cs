@@ -175,6 +175,22 @@ public sealed class JobStoryTests
         Assert.NotNull(JobRemedy.Of(club.Club, Job(club), Settings));
     }
 
+    /// <summary>An older job that was under way then had changed the gate, though it was closed since.</summary>
+    [Fact]
+    public async Task A_job_is_judged_against_the_steps_that_an_older_one_had_by_then()
+    {
+        Telling club = Telling.WrongInsert();
+        club.Tell(new JobPlanned("j0", "teal", Cause.PinAft, "straighten-pin", ["Straighten it"], [], [], Telling.Wrong.Seat, Telling.Wrong.Side), new StepDone("j0", 0));
+        club.Tell(new BoatLaid("between", "teal", Lie.Upright, LevelBasis.Read, 0, 0));
+        club.Read("teal", Telling.Wrong, 1, 1, 1, null, "between");
+        club.Tell(await PlannedAsync(club));
+        Remedy before = JobRemedy.Of(club.Club, Job(club), Settings)!;
+
+        club.Tell(new JobDone("j0"));
+
+        Assert.Equal(before.Before!.Mean, JobRemedy.Of(club.Club, Job(club), Settings)!.Before!.Mean);
+    }
+
     [Fact]
     public async Task A_job_given_up_before_anything_was_done_leaves_nothing_to_be_read()
     {

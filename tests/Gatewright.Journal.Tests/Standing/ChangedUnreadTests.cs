@@ -1,5 +1,6 @@
 using Gatewright.Core;
 using Gatewright.Core.Diagnosing;
+using Gatewright.Core.Judging;
 using Gatewright.Core.Measuring;
 using Gatewright.Journal.Exchange.Check;
 using Gatewright.Journal.Facts;
@@ -22,6 +23,7 @@ public sealed class ChangedUnreadTests
     {
         ["a closed job"] = [new JobPlanned("j", RoundClubs.Boat, Cause.PinOut, "pin-straighten", [], [], [], 1, Side.Port), new JobDone("j")],
         ["a job given up"] = [new JobPlanned("j", RoundClubs.Boat, Cause.PinOut, "straighten-pin", ["Straighten it"], [], [], 1, Side.Port), new StepDone("j", 0), new JobDropped("j")],
+        ["a job under way"] = [new JobPlanned("j", RoundClubs.Boat, Cause.PinOut, "straighten-pin", ["Straighten it", "Look at it"], [], [], 1, Side.Port), new StepDone("j", 0)],
         ["a mending"] = [new GateMended(RoundClubs.Boat, 1, Side.Port, Next)],
         ["a knock"] = [new Reported(RoundClubs.Boat, ReportKind.Knock, 1, Side.Port, Date: Next)],
         ["a rigger off and on again"] = [new Reported(RoundClubs.Boat, ReportKind.Refitted, 1, Side.Port, Date: Next)],
@@ -31,6 +33,7 @@ public sealed class ChangedUnreadTests
 
     [Theory]
     [InlineData("a closed job")]
+    [InlineData("a job under way")]
     [InlineData("a mending")]
     [InlineData("a knock")]
     [InlineData("a rigger off and on again")]
@@ -57,6 +60,7 @@ public sealed class ChangedUnreadTests
     [Theory]
     [InlineData("a closed job", "finished-job")]
     [InlineData("a job given up", "job-given-up")]
+    [InlineData("a job under way", "job-under-way")]
     [InlineData("a mending", "mending")]
     [InlineData("a knock", "knock")]
     [InlineData("a rigger off and on again", "refitting")]
@@ -141,7 +145,7 @@ public sealed class ChangedUnreadTests
     [InlineData("a step taken back")]
     [InlineData("read since")]
     [InlineData("a sleeve")]
-    public async Task A_job_given_up_that_changed_nothing_since_it_was_read_leaves_the_verdict(string what)
+    public async Task A_job_that_changed_nothing_since_its_gate_was_read_leaves_the_verdict_open_and_given_up(string what)
     {
         Read(Port, 4);
         _clubs.Add(what == "a sleeve" ? Planned with { Cause = Cause.Sleeve } : Planned);
@@ -159,11 +163,33 @@ public sealed class ChangedUnreadTests
             Read(Port, 4, Next);
         }
 
+        BoatStanding open = await StandingAsync();
         _clubs.Add(new JobDropped("j"));
-
         BoatStanding given = await StandingAsync();
-        Assert.Empty(given.Changed!.Gates);
-        Assert.Equal([Port], given.Check!.Verdict.Gates.Select(g => g.Gate));
+
+        Assert.All([open, given], stands =>
+        {
+            Assert.Empty(stands.Changed!.Gates);
+            Assert.Equal([Port], stands.Check!.Verdict.Gates.Select(g => g.Gate));
+        });
+    }
+
+    /// <summary>What was read to prove a job is a reading of its gate; who ticks a step afterwards has not changed it again.</summary>
+    [Fact]
+    public async Task The_re_check_of_an_open_job_is_the_reading_that_lets_the_boat_go()
+    {
+        Read(Port, -3);
+        Read(Starboard, 4);
+        _clubs.Add(Planned, new StepDone("j", 0));
+        Assert.True((await StandingAsync()).StaysAshore);
+
+        _clubs.Add(
+            new BoatLaid("proof", RoundClubs.Boat, Lie.Upright, LevelBasis.Read, 0, 0, Date: RoundClubs.Day),
+            new ReadingTaken("proof", RoundClubs.Boat, ReadItem.Gate, 1, Side.Port, 4, Station.Abeam, Job: "j"));
+        Assert.Equal((Verdict.Good, false), ((await StandingAsync()).Shown, (await StandingAsync()).StaysAshore));
+
+        _clubs.Add(new StepDone("j", 1));
+        Assert.Equal((Verdict.Good, false), ((await StandingAsync()).Shown, (await StandingAsync()).StaysAshore));
     }
 
     /// <summary>The gate that kept it ashore is none any more: the seat was set to the other side, and that is filed with the boat.</summary>

@@ -155,6 +155,7 @@ public sealed class ShedVerdictsTests
         from job in Gen.Choose(1, 2)
         from found in Gen.Elements<Cause?>(Cause.GatePitch, Cause.PinAft, null)
         select (Fact)new JobDone($"job-{job}", found),
+        Gen.Choose(1, 2).Select(job => (Fact)new StepDone($"job-{job}", 0)),
         Gen.Choose(1, 2).Select(job => (Fact)new JobDropped($"job-{job}")),
         Gen.Choose(1, 16 + count).Select(number => (Fact)new Retracted(Id(number), null)),
         Gen.Elements("rack-a", "heron").Select(key => (Fact)new Noted(Things.Rack, key, "paint")));

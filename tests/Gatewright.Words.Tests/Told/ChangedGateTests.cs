@@ -12,6 +12,7 @@ public class ChangedGateTests
     [InlineData("en", GateChangedBy.Mending, "Seat 3 port was mended on 2026-10-10 and not read since: read it again.")]
     [InlineData("en", GateChangedBy.FinishedJob, "Seat 3 port was worked on in a job, last on 2026-10-10, and not read since: read it again.")]
     [InlineData("en", GateChangedBy.JobGivenUp, "Steps of a job were done at seat 3 port, last on 2026-10-10; the job was given up, and the gate not read since: read it again.")]
+    [InlineData("en", GateChangedBy.JobUnderWay, "Steps of a job were done at seat 3 port, last on 2026-10-10; the job is still open, and the gate not read since: read it again.")]
     public void Each_change_has_its_sentence(string tag, GateChangedBy by, string sentence) =>
         Assert.Equal(sentence, Wording.In(Language.Of(tag)).Boats.ReadAgain(new(new(3, Side.Port), new(2026, 10, 10), by)));
 

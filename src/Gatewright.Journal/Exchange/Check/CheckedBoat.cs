@@ -47,7 +47,7 @@ public sealed record CheckedLie(
 /// <summary>A gate that was changed since it was read.</summary>
 /// <param name="Seat">The seat, 1 is bow.</param>
 /// <param name="Side"><c>port</c> or <c>starboard</c>.</param>
-/// <param name="By">What was last done to it: <c>knock</c>, <c>refitting</c>, <c>mending</c>, <c>finished-job</c> or <c>job-given-up</c>.</param>
+/// <param name="By">What was last done to it: <c>knock</c>, <c>refitting</c>, <c>mending</c>, <c>finished-job</c>, <c>job-given-up</c> or <c>job-under-way</c>.</param>
 /// <param name="On">The day, as <c>2026-03-14</c>.</param>
 /// <param name="Sentence">The same in plain English, and that it is to be read again.</param>
 public sealed record CheckedChange(int Seat, string Side, string By, string On, string Sentence);
