@@ -145,6 +145,12 @@ internal static class FactRules
         book.Boat("boat", job.Boat);
         Keys(book, ("job", job.Job), ("remedy", job.Remedy));
         book.Gate(job.Seat, job.Side);
+        book.Gate(job.OtherSeat, job.OtherSide, "otherSeat", "otherSide");
+        if (job.OtherSeat is { } other && (job.Seat is null || (other == job.Seat && job.OtherSide == job.Side)))
+        {
+            book.Say("otherSeat", other.ToString(CultureInfo.InvariantCulture), "give seat and side of one gate, and here of another");
+        }
+
         book.Items("steps", job.Steps.Count);
         book.Items("parts", job.Parts.Count);
         book.Items("expected", job.Expected.Count);

@@ -71,7 +71,7 @@ internal sealed class RuleBook
         }
     }
 
-    public void Seat(int? seat) => Within("seat", seat, 1, BoatClass.All.Max(c => c.Seats));
+    public void Seat(int? seat, string field = "seat") => Within(field, seat, 1, BoatClass.All.Max(c => c.Seats));
 
     public void Degrees(string field, decimal? value, int most) => Within(field, value, -most, most);
 
@@ -100,12 +100,12 @@ internal sealed class RuleBook
     }
 
     /// <summary>A seat and a side name a gate together.</summary>
-    public void Gate(int? seat, Side? side)
+    public void Gate(int? seat, Side? side, string seatField = "seat", string sideField = "side")
     {
-        Seat(seat);
+        Seat(seat, seatField);
         if (seat is null != side is null)
         {
-            Say(seat is null ? "seat" : "side", null, "give seat and side together, or neither");
+            Say(seat is null ? seatField : sideField, null, $"give {seatField} and {sideField} together, or neither");
         }
     }
 }

@@ -14,6 +14,8 @@ namespace Gatewright.Journal.Facts;
 /// <param name="Expected">What the gauge should show after it.</param>
 /// <param name="Seat">The seat; null where the whole boat is meant.</param>
 /// <param name="Side">The side; null where the whole boat is meant.</param>
+/// <param name="OtherSeat">The seat of the second of two gates whose riggers are exchanged; null of other work, and in older entries.</param>
+/// <param name="OtherSide">Its side.</param>
 public sealed record JobPlanned(
     string Job,
     string Boat,
@@ -23,7 +25,9 @@ public sealed record JobPlanned(
     IReadOnlyList<PartUsed> Parts,
     IReadOnlyList<ExpectedAt> Expected,
     int? Seat = null,
-    Side? Side = null) : Fact;
+    Side? Side = null,
+    int? OtherSeat = null,
+    Side? OtherSide = null) : Fact;
 
 /// <summary>A part that a job takes.</summary>
 /// <param name="Part">The part's kind: insert, shim, washer, pin.</param>

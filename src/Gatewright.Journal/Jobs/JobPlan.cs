@@ -21,6 +21,7 @@ public static class JobPlan
     {
         ArgumentNullException.ThrowIfNull(remedy);
         ArgumentNullException.ThrowIfNull(say);
+        GatePlace? other = Other(remedy, gate);
         return new(
             job,
             boat,
@@ -30,8 +31,15 @@ public static class JobPlan
             [.. PartCount.Of(remedy.Parts).Select(c => new PartUsed(c.Part.Kind.Word(), (decimal)c.Part.Size, c.Count))],
             [.. remedy.Expected.Select(Expected).OfType<ExpectedAt>()],
             gate?.Seat,
-            gate?.Side);
+            gate?.Side,
+            other?.Seat,
+            other?.Side);
     }
+
+    /// <summary>The second gate that a remedy at one changes: that of the other of two riggers that are exchanged; null of every other.</summary>
+    private static GatePlace? Other(Remedy remedy, GatePlace? gate) => remedy is { Kind: RemedyKind.ExchangeRiggers, Part: { Other: { } other } part }
+        ? gate == other ? part.Gate : other
+        : null;
 
     /// <summary>The work, step by step; after loosened bolts the last step is to tighten and look.</summary>
     internal static IReadOnlyList<string> Steps(Remedy remedy, Wording say) => remedy.Cautions.Contains(Caution.Bolts)

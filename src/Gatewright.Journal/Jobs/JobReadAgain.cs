@@ -16,7 +16,7 @@ public sealed record JobReadAgain(bool IsWholeBoat, IReadOnlyList<GatePlace> Gat
     public static JobReadAgain Of(JobView job, BoatStanding? boat)
     {
         ArgumentNullException.ThrowIfNull(job);
-        if (job.Gate is not { } gate)
+        if (job.Gate is null)
         {
             return new(job.Found.Any(found => found.IsBoatWide()), []);
         }
@@ -26,7 +26,6 @@ public sealed record JobReadAgain(bool IsWholeBoat, IReadOnlyList<GatePlace> Gat
             return new(false, []);
         }
 
-        bool isRead = boat?.Check?.Verdict.Gates.Any(g => g.Gate == gate) == true;
-        return new(false, isRead ? [] : [gate]);
+        return new(false, [.. job.Gates.Except((boat?.Check?.Verdict.Gates ?? []).Select(g => g.Gate))]);
     }
 }

@@ -1,6 +1,7 @@
 using Gatewright.Core;
 using Gatewright.Core.Judging;
 using Gatewright.Journal.Standing;
+using Gatewright.Journal.Views;
 
 namespace Gatewright.Journal.Jobs;
 
@@ -19,8 +20,9 @@ public sealed record WaitingBoat(BoatStanding Boat, IReadOnlyList<GateVerdict> G
             return null;
         }
 
-        HashSet<GatePlace?> open = [.. boat.View.Jobs.Where(j => j.IsOpen).Select(j => j.Gate)];
-        IReadOnlyList<GateVerdict> gates = open.Contains(null)
+        List<JobView> jobs = [.. boat.View.Jobs.Where(j => j.IsOpen)];
+        HashSet<GatePlace> open = [.. jobs.SelectMany(j => j.Gates)];
+        IReadOnlyList<GateVerdict> gates = jobs.Exists(j => j.Gate is null)
             ? []
             : [.. boat.Check.Verdict.Gates
                 .Where(g => g.Verdict != Verdict.Good && !open.Contains(g.Gate))

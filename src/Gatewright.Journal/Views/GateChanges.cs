@@ -13,7 +13,7 @@ internal sealed class GateChanges
     private readonly Dictionary<GatePlace, Recorded> _mended = [];
     private readonly HashSet<string> _underWay = [];
     private readonly BoatDays _days;
-    private readonly Recorded? _anyMended;
+    private Recorded? _anyMended;
 
     public GateChanges(BoatView boat)
     {
@@ -34,29 +34,11 @@ internal sealed class GateChanges
         Dictionary<(string Job, GatePlace Gate), Recorded> proofs = jobs.Count == 0 ? [] : Proofs(boat.Readings);
         foreach (JobView job in jobs)
         {
-            if (job.Gate is not { } gate)
+            // Of two riggers that are exchanged neither is proven without the other having gone too.
+            Recorded? proof = job.Gates.Select(g => proofs.GetValueOrDefault((job.Key, g))).OfType<Recorded>().Min(_days);
+            foreach (GatePlace gate in job.Gates)
             {
-                continue;
-            }
-
-            if (proofs.TryGetValue((job.Plan.Job, gate), out Recorded? proof))
-            {
-                Later(_changed, gate, proof);
-            }
-
-            if (job.Done is { } done)
-            {
-                // A sleeve is the oar's: what was read of the gate it lay in still stands.
-                _anyMended = Mended(gate, done, isOfTheGate: job.Plan.Cause != Cause.Sleeve);
-            }
-            else if (job.ChangedItsGate)
-            {
-                // Under way or given up, it has mended nothing; the gate is not what it was all the same.
-                Later(_changed, gate, job.LastStep!);
-                if (job.IsOpen)
-                {
-                    _underWay.Add(job.Key);
-                }
+                Take(job, gate, proof);
             }
         }
     }
@@ -83,6 +65,29 @@ internal sealed class GateChanges
         Reported => IsAfter(_anyMended, report),
         _ => false,
     };
+
+    private void Take(JobView job, GatePlace gate, Recorded? proof)
+    {
+        if (proof is not null)
+        {
+            Later(_changed, gate, proof);
+        }
+
+        if (job.Done is { } done)
+        {
+            // A sleeve is the oar's: what was read of the gate it lay in still stands.
+            _anyMended = Mended(gate, done, isOfTheGate: job.Plan.Cause != Cause.Sleeve);
+        }
+        else if (job.ChangedItsGate)
+        {
+            // Under way or given up, it has mended nothing; the gate is not what it was all the same.
+            Later(_changed, gate, job.LastStep!);
+            if (job.IsOpen)
+            {
+                _underWay.Add(job.Key);
+            }
+        }
+    }
 
     /// <summary>The first reading of each re-check: whatever was read of the gate before it speaks of the gate before the work.</summary>
     private static Dictionary<(string Job, GatePlace Gate), Recorded> Proofs(IReadOnlyList<Recorded> readings)

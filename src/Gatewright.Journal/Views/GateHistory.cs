@@ -49,7 +49,7 @@ public sealed record GateHistory(IReadOnlyList<GateDay> Days, IReadOnlyList<Date
         IReadOnlyList<DateOnly> mends = [.. boat.Records
             .Where(r => r.Fact is GateMended mended && mended.Seat == gate.Seat && mended.Side == gate.Side)
             .Select(Day.Of)
-            .Concat(boat.Jobs.Where(j => j.Gate == gate).Select(j => j.DoneOn).OfType<DateOnly>())
+            .Concat(boat.Jobs.Where(j => j.Gates.Contains(gate)).Select(j => j.DoneOn).OfType<DateOnly>())
             .Distinct()
             .Order()];
         if (boat.Class is not { } boatClass)

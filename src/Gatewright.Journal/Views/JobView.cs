@@ -42,6 +42,12 @@ public sealed class JobView : IWork
     /// <summary>The gate it is about; null for the whole boat.</summary>
     public GatePlace? Gate => Plan is { Seat: { } seat, Side: { } side } ? new(seat, side) : null;
 
+    /// <summary>The second gate that it changes, where it exchanges two riggers; null of other work, and where its plan does not say.</summary>
+    public GatePlace? Other => Plan is { OtherSeat: { } seat, OtherSide: { } side } ? new(seat, side) : null;
+
+    /// <summary>The gates that it changes; none for the whole boat.</summary>
+    public IReadOnlyList<GatePlace> Gates => [.. new[] { Gate, Other }.OfType<GatePlace>()];
+
     /// <summary>The steps done, from 0.</summary>
     public IReadOnlySet<int> StepsDone => _records.Select(r => r.Fact).OfType<StepDone>().Select(s => s.Step).ToHashSet();
 
@@ -54,7 +60,7 @@ public sealed class JobView : IWork
     /// <summary>Whether every step is marked as done: what was predicted of the gate holds then, and not before.</summary>
     public bool IsWorked => StepsMarked == Plan.Steps.Count;
 
-    /// <summary>Whether steps that are marked as done have changed its gate: a sleeve is the oar's.</summary>
+    /// <summary>Whether steps that are marked as done have changed its gates: a sleeve is the oar's.</summary>
     public bool ChangedItsGate => Gate is not null && LastStep is not null && Plan.Cause != Cause.Sleeve;
 
     /// <summary>The entry that said last of a step that it is done; null where none is.</summary>

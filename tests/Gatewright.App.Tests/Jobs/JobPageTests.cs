@@ -182,6 +182,20 @@ public class JobPageTests
     }
 
     [Fact]
+    public async Task Who_gives_up_an_exchange_of_riggers_is_told_that_both_gates_are_changed()
+    {
+        await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");
+        await club.RecordElsewhereAsync(
+            Planned[0],
+            new JobPlanned("j", "teal", Cause.WrongSeat, "exchange-riggers", ["Exchange them"], [], [], 1, Side.Starboard, 2, Side.Port),
+            new StepDone("j", 0));
+
+        IRenderedComponent<JobPage> page = Page(club);
+
+        Assert.Contains("seat 1 starboard, seat 2 port count as changed", page.Find("details .caution").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_boat_is_not_called_good_after_a_job_while_another_gate_of_it_is_to_be_read()
     {
         await using ClubOfTwo club = await ClubOfTwo.StartAsync("keeper");

@@ -32,6 +32,7 @@ public sealed class FactKindsTests
         { "release", 1, """{"boat":"heron","reason":"mended and read again"}""" },
         { "release", 1, """{"boat":"heron","reason":"mended and read again","lifts":["01900000-0000-7000-8000-000000000001"]}""" },
         { "job-planned", 1, """{"job":"j1","boat":"heron","cause":"pin-out","remedy":"plate-washer","steps":["look","do"],"parts":[{"part":"washer","size":2,"count":1}],"expected":[{"station":"catch","value":4.0,"from":3.1,"to":4.9}],"seat":3,"side":"port"}""" },
+        { "job-planned", 1, """{"job":"j1","boat":"heron","cause":"wrong-seat","remedy":"exchange-riggers","steps":["do"],"parts":[],"expected":[],"seat":3,"side":"port","otherSeat":5,"otherSide":"port"}""" },
         { "step-done", 1, """{"job":"j1","step":0}""" },
         { "job-done", 1, """{"job":"j1","found":"pin-out"}""" },
         { "job-done", 1, """{"job":"j1","found":"pin-aft","also":["gate-pitch","sleeve"]}""" },
