@@ -19,6 +19,7 @@ internal enum Column
     Rack,
     Bed,
     Unit,
+    Lying,
 }
 
 /// <summary>A column's name in the header.</summary>

@@ -4,8 +4,8 @@ using Gatewright.Core.Measuring;
 namespace Gatewright.Journal.Exchange;
 
 /// <summary>
-/// Settles how a boat lay, from all its rows in one lie on one day: what some rows say of the level holds for those
-/// that leave it blank, as long as it is one thing.
+/// Settles how a boat lay, from all its rows in one lie on one day with one mark: what some rows say of the level holds for
+/// those that leave it blank, as long as it is one thing.
 /// </summary>
 internal sealed class LyingSettlement
 {
@@ -33,7 +33,7 @@ internal sealed class LyingSettlement
             return;
         }
 
-        foreach (IGrouping<(Lie, DateOnly?), Lying> day in boat.Lyings.GroupBy(l => (l.Key.Lie, l.Key.Date)))
+        foreach (IGrouping<(Lie, DateOnly?, string?), Lying> day in boat.Lyings.GroupBy(l => (l.Key.Lie, l.Key.Date, l.Key.Mark)))
         {
             new LyingSettlement(boat, problems).Settle([.. day]);
         }
@@ -110,5 +110,5 @@ internal sealed class LyingSettlement
         return lie;
     }
 
-    private static BoatLie LieOf(Lying lying, HullLevel level) => new(lying.Key.Lie, level, lying.Key.Date);
+    private static BoatLie LieOf(Lying lying, HullLevel level) => new(lying.Key.Lie, level, lying.Key.Date, lying.Key.Mark);
 }

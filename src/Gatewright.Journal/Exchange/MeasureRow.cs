@@ -105,7 +105,7 @@ internal sealed class MeasureRow(RowCells cells, Reporter report, Shed shed)
     private bool IsAlone(RigMeasure measure)
     {
         bool isAlone = true;
-        foreach (Column column in (ReadOnlySpan<Column>)[Column.At, Column.BowHigh, Column.PortLow, Column.Gauge, Column.Rack, Column.Bed])
+        foreach (Column column in (ReadOnlySpan<Column>)[Column.At, Column.BowHigh, Column.PortLow, Column.Gauge, Column.Rack, Column.Bed, Column.Lying])
         {
             if (!cells[column].IsEmpty)
             {

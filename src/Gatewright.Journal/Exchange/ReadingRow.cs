@@ -66,18 +66,20 @@ internal sealed class ReadingRow(RowCells cells, Reporter report, Shed shed)
         LevelStatement? level = _level.OfBoat();
         bool hasDate = _place.TryDate(out DateOnly? day);
         bool hasRack = _place.HasName(Column.Rack, false, "");
+        bool hasMark = _place.HasName(Column.Lying, false, "");
         if (!cells[Column.Bed].IsEmpty)
         {
             report.BedOfABoat(cells[Column.Bed]);
         }
 
-        if (lie is null || level is null || !hasDate || !hasRack || !shed.ComparesRows)
+        if (lie is null || level is null || !hasDate || !hasRack || !hasMark || !shed.ComparesRows)
         {
             return null;
         }
 
         ReadOnlySpan<char> rack = cells[Column.Rack];
-        return new(lie.Value, day, level.Value, rack.IsEmpty ? null : shed.Racks.Named(rack));
+        ReadOnlySpan<char> mark = cells[Column.Lying];
+        return new(lie.Value, day, level.Value, rack.IsEmpty ? null : shed.Racks.Named(rack), mark.IsEmpty ? null : NameText.Key(NameText.Tidy(mark)));
     }
 
     /// <summary>Whether a row's class and side are those of the boat's other rows; reports where they are not.</summary>

@@ -24,6 +24,7 @@ public static class ReadingsFormat
         new("rack", false, []),
         new("bed", false, Vocabulary.Beds.Words),
         new("unit", false, Vocabulary.Units.Words),
+        new("lying", false, []),
     ];
 
     /// <summary>Degrees either way that a gate's working face may read.</summary>

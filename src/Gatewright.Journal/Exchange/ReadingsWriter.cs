@@ -7,7 +7,7 @@ using Gatewright.Core.Rig;
 
 namespace Gatewright.Journal.Exchange;
 
-/// <summary>Writes boats as rows: racks first, with two columns more when there are any; measures of the rig last, with one more.</summary>
+/// <summary>Writes boats as rows: racks first, with two columns more when there are any; measures of the rig last, with one more; one more where a boat lay alike twice on a day.</summary>
 internal sealed class ReadingsWriter
 {
     private readonly CsvRow _row;
@@ -15,6 +15,7 @@ internal sealed class ReadingsWriter
     private readonly ILookup<string, Report> _told;
     private readonly IReadOnlyList<BoatMeasures> _measures;
     private readonly WrittenRacks _racks;
+    private readonly WrittenLyings _lyings;
 
     public ReadingsWriter(
         TextWriter to, IReadOnlyList<BoatReadings> boats, ILookup<string, Report> told, IReadOnlyList<BoatMeasures> measures)
@@ -28,6 +29,7 @@ internal sealed class ReadingsWriter
             throw new ArgumentException($"Two boats are named '{twice.First().Boat}': give all readings of a boat together.", nameof(boats));
         }
 
+        _lyings = WrittenLyings.Of(boats);
         _racks = WrittenRacks.Of(boats.SelectMany(b => b.Readings).Select(r => r.Lie).Distinct());
     }
 
@@ -62,6 +64,7 @@ internal sealed class ReadingsWriter
     {
         Column.Rack or Column.Bed => _racks.All.Count > 0,
         Column.Unit => _measures.Count > 0,
+        Column.Lying => _lyings.AreMarked,
         _ => true,
     });
 
@@ -136,6 +139,7 @@ internal sealed class ReadingsWriter
             Column.Gauge => reading.Gauge.Name == ReadingsFormat.UnnamedGauge ? "" : NameText.Shielded(reading.Gauge.Name),
             Column.Date => Day(reading.Lie.Date),
             Column.Rack => reading.Lie.Level is HullLevel.OfRack { Rack: var rack } ? NameText.Shielded(rack.Name) : "",
+            Column.Lying => _lyings.Mark(boat, reading.Lie),
             _ => "",
         });
     }

@@ -37,9 +37,21 @@ public static class AnyShed
     private static Gen<BoatReadings> Boat(int number, BoatClass boatClass, Rack[] racks) =>
         from name in Name(number)
         from sides in Gen.Elements(Side.Port, Side.Starboard).ArrayOf(boatClass.Seats)
-        from lies in Lie(racks).NonEmptyListOf()
-        from readings in Reading(boatClass, sides, lies.ToArray()).NonEmptyListOf()
-        select new BoatReadings(name, boatClass, [.. readings]);
+        from laid in Lie(racks).NonEmptyListOf()
+        from moved in Gen.Elements(laid.ToArray()).ListOf(2)
+        let lies = (BoatLie[])[.. laid, .. moved.Select((l, i) => l with { Moved = $"move {i}" })]
+        from readings in Reading(boatClass, sides, lies).NonEmptyListOf()
+        select new BoatReadings(name, boatClass, AsRead(readings));
+
+    /// <summary>Lyings that are alike, but for a move between them, as a file tells them apart: the first by nothing, the others by their number.</summary>
+    internal static IReadOnlyList<Reading> AsRead(IEnumerable<Reading> readings)
+    {
+        List<Reading> all = [.. readings];
+        var marked = all.Select(r => r.Lie).Distinct().GroupBy(l => l with { Moved = null })
+            .SelectMany(alike => alike.Select((lie, i) => (lie, Marked: alike.Key with { Moved = i == 0 ? null : $"{i + 1}" })))
+            .ToDictionary(l => l.lie, l => l.Marked);
+        return [.. all.Select(r => r with { Lie = marked[r.Lie] })];
+    }
 
     private static Gen<Reading> Reading(BoatClass boatClass, Side[] sides, BoatLie[] lies) =>
         from item in Gen.Elements(Enum.GetValues<ReadItem>())

@@ -48,6 +48,7 @@ public sealed class FormatsPageTests
     [InlineData("date")]
     [InlineData("note")]
     [InlineData("rack")]
+    [InlineData("lying")]
     public void What_the_table_calls_an_error_when_blank_is_one_and_nothing_else_is(string? blank)
     {
         string[] names = [.. s_columns.Codes("column").Select(c => c[0])];

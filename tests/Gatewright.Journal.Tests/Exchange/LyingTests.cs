@@ -59,6 +59,29 @@ public sealed class LyingTests
     public void Level_both_ways_is_a_level_that_was_read() => Assert.Equal(
         new HullLevel.Read(HullAttitude.Level), Assert.Single(Lies("1,port,gate,catch,4.5,,0,-0.0,,,")).Level);
 
+    [Fact]
+    public void A_boat_that_was_moved_and_lies_alike_lies_anew()
+    {
+        BoatLie[] lies = Marked(",Kestrel,4-,1,port,catch,4.5", "Second place,Kestrel,4-,1,port,catch,4.5", "second  place,Kestrel,4-,1,port,catch,4.5", "3,Kestrel,4-,1,port,catch,4.5");
+
+        Assert.Equal([true, false, true, false], [lies[0].Moved is null, lies[0] == lies[1], lies[1] == lies[2], lies[2] == lies[3]]);
+        Assert.Single(lies.Select(l => l with { Moved = null }).Distinct());
+    }
+
+    [Fact]
+    public void What_rows_say_of_a_level_does_not_outlast_a_move() => Assert.Equal(
+        [s_read, s_read, new HullLevel.ByEye()],
+        Csv.BoatsOf(Csv.Lines("boat,class,seat,side,at,reading,bow_high,port_low,lying", "Kestrel,4-,1,port,catch,4.5,0.3,-0.1,", "Kestrel,4-,1,port,catch,4.5,,,", "Kestrel,4-,1,port,catch,4.5,,,2"))
+            .SelectMany(b => b.Readings).Select(r => r.Lie.Level));
+
+    [Fact]
+    public void A_measure_of_the_rig_has_no_lying() => Assert.Equal(
+        "round.csv, line 2, column lying: '2' does not go with spread, which is measured with no gauge at a gate: leave it blank. If a decimal comma was split, write the number with a point.",
+        Csv.ErrorsOf(Csv.Lines("boat,class,seat,side,item,lying,reading", "Kestrel,4-,1,,spread,2,84.5")));
+
+    private static BoatLie[] Marked(params string[] rows) =>
+        [.. Assert.Single(Csv.BoatsOf(Csv.Lines(["lying,boat,class,seat,side,at,reading", .. rows]))).Readings.Select(r => r.Lie)];
+
     /// <summary>The lyings of one boat's readings, row for row.</summary>
     private static BoatLie[] Lies(params string[] rows) =>
         [.. Assert.Single(Csv.BoatsOf(Csv.Rows([.. rows.Select(r => "Kestrel,4-," + r)]))).Readings.Select(r => r.Lie)];

@@ -82,15 +82,12 @@ internal sealed class ReadingsPen(RecordingPen pen, Club club)
                 : new Noted(Things.Boat, boat, $"{mended.Gate}: mended, the day was not told"));
         }
 
-        var lyings = new Dictionary<BoatLie, string>();
+        // What is laid after a move lies as it was moved to, where nothing else is said: those without a mark come before all moves.
+        Dictionary<BoatLie, string> lyings = readings.Select(r => r.Lie).Distinct().OrderBy(l => l.Moved is not null)
+            .ToDictionary(l => l, l => Laid(boat, l));
         foreach (Reading reading in readings)
         {
-            if (!lyings.TryGetValue(reading.Lie, out string? lying))
-            {
-                lyings.Add(reading.Lie, lying = Laid(boat, reading.Lie));
-            }
-
-            pen.Once(reading.Lie.Date, Taken(boat, lying, reading));
+            pen.Once(reading.Lie.Date, Taken(boat, lyings[reading.Lie], reading));
         }
     }
 
@@ -115,7 +112,7 @@ internal sealed class ReadingsPen(RecordingPen pen, Club club)
     {
         HullAttitude? read = (lie.Level as HullLevel.Read)?.Attitude;
         var laid = new BoatLaid(
-            "",
+            lie.Moved ?? "",
             boat,
             lie.Lie,
             lie.Level switch
@@ -128,7 +125,8 @@ internal sealed class ReadingsPen(RecordingPen pen, Club club)
             read is { } bow ? Number(bow.BowHigh.Angle) : null,
             read is { } port ? Number(port.PortLow.Angle) : null,
             lie.Level is HullLevel.OfRack { Rack: var rack } ? _racks.Key(rack.Name) : null,
-            Date: lie.Date);
+            Date: lie.Date,
+            Moved: lie.Moved is null ? null : true);
         string key = "lying-" + Convert.ToHexStringLower(SHA256.HashData(FactKinds.Write(laid).Body))[..16];
         pen.Once(lie.Date, laid with { Lying = key });
         return key;
