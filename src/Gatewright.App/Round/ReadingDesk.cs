@@ -48,7 +48,7 @@ public sealed class ReadingDesk
     /// <summary>Where the walk round it stands.</summary>
     public BoatWalk Walk { get; private set; }
 
-    /// <summary>How it lies.</summary>
+    /// <summary>How it lies, as the club tells: what another device says of it holds here too.</summary>
     public Laying Laying { get; private set; }
 
     /// <summary>How it is judged at the station that was read last.</summary>
@@ -84,6 +84,7 @@ public sealed class ReadingDesk
 
         (Seen, _foreseen) = (_foreseen?.Club == club ? _foreseen : Seen.In(club, _station), null);
         Walk = Walk.With(Seen.Boat);
+        Laying = Laying.Usual(club, Seen.Boat);
         return true;
     }
 
@@ -183,7 +184,6 @@ public sealed class ReadingDesk
             Look();
         }
 
-        Laying = laying;
         return said is not null;
     }
 

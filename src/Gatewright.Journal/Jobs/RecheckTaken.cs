@@ -121,10 +121,12 @@ public sealed class RecheckTaken
     private BoatLaid? LaidFor()
     {
         Recorded since = Readings.Count > 0 ? Readings[^1] : _job.Planned;
-        Recorded? said = Boat.Others.LastOrDefault(r => r.As<BoatLaid>() is { Round: null } laid
-            && RecordedOrder.Instance.Compare(r, since) > 0
-            && !Boat.Readings.Any(b => b.Fact is ReadingTaken taken && taken.Lying == laid.Lying));
-        return said?.As<BoatLaid>() ?? (Readings.Count == 0 ? null
+        BoatLaid? said = LaidLast.Of(Boat.Others
+            .Where(r => RecordedOrder.Instance.Compare(r, since) > 0)
+            .Select(r => r.As<BoatLaid>())
+            .OfType<BoatLaid>()
+            .Where(l => l.Round is null && !Boat.Readings.Any(b => b.Fact is ReadingTaken taken && taken.Lying == l.Lying)));
+        return said ?? (Readings.Count == 0 ? null
             : Boat.Others.Select(r => r.As<BoatLaid>()).LastOrDefault(l => l?.Lying == ((ReadingTaken)Readings[^1].Fact).Lying));
     }
 }

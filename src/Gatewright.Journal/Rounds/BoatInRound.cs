@@ -22,7 +22,7 @@ public sealed class BoatInRound
         Round = round;
         List<BoatLaid> lyings = [.. boat.Others.Select(r => r.Fact).OfType<BoatLaid>().Where(l => l.Round == round)];
         _lyings = [.. lyings.Select(l => l.Lying).Distinct()];
-        Laid = lyings.LastOrDefault();
+        Laid = LaidLast.Of(lyings);
         Readings = _lyings.Count == 0 ? [] : [.. Of(boat.Readings)];
         _someWait = new(() =>
         {
@@ -62,7 +62,7 @@ public sealed class BoatInRound
     /// <summary>The round's key.</summary>
     public string Round { get; }
 
-    /// <summary>How it was last laid in this round; null while it was not.</summary>
+    /// <summary>How it was last laid in this round; null while it was not. The same on every device that has the same entries.</summary>
     public BoatLaid? Laid { get; }
 
     /// <summary>What was read of it in this round and holds, oldest first.</summary>

@@ -1,6 +1,7 @@
 using Gatewright.Core;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
+using Gatewright.Journal.Rounds;
 
 namespace Gatewright.Journal.Views;
 
@@ -15,7 +16,7 @@ public sealed record BoatBerth(string? Rack, Lie Lie, LevelBasis? Level, BoatLai
     public static BoatBerth Of(BoatView boat)
     {
         ArgumentNullException.ThrowIfNull(boat);
-        BoatLaid? last = boat.Records.Select(r => r.As<BoatLaid>()).OfType<BoatLaid>().LastOrDefault();
+        BoatLaid? last = LaidLast.Of(boat.Records.Select(r => r.As<BoatLaid>()).OfType<BoatLaid>());
         string? rack = RackOf(boat);
         Lie lie = last?.Lie ?? boat.Properties["lie"] switch
         {
