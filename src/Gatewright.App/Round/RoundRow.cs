@@ -1,4 +1,5 @@
 using Gatewright.Core.Judging;
+using Gatewright.Journal.Entries;
 using Gatewright.Journal.Facts;
 using Gatewright.Journal.Replay;
 using Gatewright.Journal.Rounds;
@@ -19,14 +20,16 @@ public sealed record RoundRow(BoatView View, int Readings, BoatStanding? Standin
     /// <summary>The verdict as it is shown; null where the round read nothing of it, until it is judged, and where it is to be read again.</summary>
     public Verdict? Shown => Readings > 0 ? Standing?.Shown : null;
 
-    /// <summary>The boats of a round: those planned, in their order, then those read beside; judged as far as they were read.</summary>
+    /// <summary>The boats of a round: those planned, in their order, then those read beside, in that of their first laying; judged as far as they were read.</summary>
     public static IReadOnlyList<RoundRow> Of(Club club, string round, IReadOnlyList<string> planned)
     {
         ArgumentNullException.ThrowIfNull(club);
         IEnumerable<string> read = club.Subjects
             .Where(s => s.Thing == Things.Boat && s.Key.Length > 0 && !planned.Contains(s.Key))
-            .Where(s => club.About(s).Any(r => r.Fact is BoatLaid laid && laid.Round == round))
-            .Select(s => s.Key);
+            .Select(s => (s.Key, First: club.About(s).FirstOrDefault(r => r.Fact is BoatLaid laid && laid.Round == round)?.Entry))
+            .Where(b => b.First is not null)
+            .OrderBy(b => b.First!, EntryOrder.Instance)
+            .Select(b => b.Key);
         return [.. planned.Concat(read).Select(key => new BoatInRound(new(club, key), round))
             .Where(b => b.Boat.Records.Count > 0)
             .Select(b => new RoundRow(b.Boat, b.Readings.Count, null))];

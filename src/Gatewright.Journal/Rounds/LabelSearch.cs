@@ -10,21 +10,20 @@ namespace Gatewright.Journal.Rounds;
 /// <param name="Title">What it is called.</param>
 public sealed record LabelSearch(string Thing, string Key, string Title)
 {
-    /// <summary>The rack or oar of a code as it stands on its label, small letters or capitals; null for none.</summary>
+    /// <summary>
+    /// The rack or oar of a code as it stands on its label, small letters or capitals; null for none. Of several it is a rack before an
+    /// oar, and the first by its key.
+    /// </summary>
     public static LabelSearch? Of(Club club, string code)
     {
         ArgumentNullException.ThrowIfNull(club);
         ArgumentNullException.ThrowIfNull(code);
         string text = code.Trim();
-        foreach (Subject subject in text.Length == 0 ? [] : club.Subjects)
-        {
-            if (subject.Key.Length > 0 && subject.Thing is Things.Rack or Things.Oar && IsOf(club, subject, text))
-            {
-                return new(subject.Thing, subject.Key, new ThingTitles(club, subject.Thing)[subject.Key]);
-            }
-        }
-
-        return null;
+        Subject found = text.Length == 0 ? default : club.Subjects
+            .Where(s => s is { Key.Length: > 0, Thing: Things.Rack or Things.Oar } && IsOf(club, s, text))
+            .OrderBy(s => s.Thing == Things.Oar).ThenBy(s => s.Key, StringComparer.Ordinal)
+            .FirstOrDefault();
+        return found == default ? null : new(found.Thing, found.Key, new ThingTitles(club, found.Thing)[found.Key]);
     }
 
     /// <summary>The same of what somebody is typing: a letter by itself is how a boat's name begins, unless it stands as the rack or oar is called, or no boat is meant by it.</summary>

@@ -40,7 +40,7 @@ public sealed class ShedVerdicts
     }
 
     /// <summary>The keys of its boats.</summary>
-    public IReadOnlyList<string> Keys => [.. BoatView.Keys(_club).Order(StringComparer.Ordinal)];
+    public IReadOnlyList<string> Keys => [.. BoatView.Keys(_club)];
 
     /// <summary>The boats of a club of which nothing is worked out yet.</summary>
     public static ShedVerdicts Of(Club club) => new(club, Counted(club, null), []);

@@ -43,14 +43,15 @@ public sealed class BoatView
         Properties = added.Any(r => r.As<ThingSet>() is not null) ? new(club, Things.Boat, Key) : before.Properties;
     }
 
-    /// <summary>The keys of a club's boats, in no order; of those out of use too.</summary>
+    /// <summary>The keys of a club's boats, in their own order; of those out of use too.</summary>
+    /// <remarks>Shelves stand in another order each time the program runs: boats of one name would change places in every list.</remarks>
     public static IEnumerable<string> Keys(Club club)
     {
         ArgumentNullException.ThrowIfNull(club);
-        return club.Subjects.Where(s => s.Thing == Things.Boat && s.Key.Length > 0).Select(s => s.Key);
+        return club.Subjects.Where(s => s.Thing == Things.Boat && s.Key.Length > 0).Select(s => s.Key).Order(StringComparer.Ordinal);
     }
 
-    /// <summary>A club's boats, in no order; those out of use too.</summary>
+    /// <summary>A club's boats, by key; those out of use too.</summary>
     public static IEnumerable<BoatView> All(Club club) => Keys(club).Select(key => new BoatView(club, key));
 
     /// <summary>Its key.</summary>

@@ -22,7 +22,7 @@ public sealed record GaugeView(string Key, Gauge Gauge, IReadOnlyList<Recorded> 
         var titles = new ThingTitles(club, Things.Gauge);
         return [.. club.Subjects.Where(s => s.Thing == Things.Gauge)
             .Select(s => Of(club, s.Key, settings, titles))
-            .OrderBy(g => g.Gauge.Name, StringComparer.OrdinalIgnoreCase)];
+            .OrderBy(g => g.Gauge.Name, StringComparer.OrdinalIgnoreCase).ThenBy(g => g.Key, StringComparer.Ordinal)];
     }
 
     /// <summary>A gauge by its key, named so that its name tells it from the others.</summary>

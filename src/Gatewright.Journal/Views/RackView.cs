@@ -27,7 +27,7 @@ public sealed record RackView(string Key, string Title, decimal? Order, Bedding 
         return [.. club.Subjects.Where(s => s.Thing == Things.Rack)
             .Select(s => Of(club, s.Key, titles))
             .OrderBy(r => r.Order ?? decimal.MaxValue)
-            .ThenBy(r => r.Title, StringComparer.OrdinalIgnoreCase)];
+            .ThenBy(r => r.Title, StringComparer.OrdinalIgnoreCase).ThenBy(r => r.Key, StringComparer.Ordinal)];
     }
 
     private static RackView Of(Club club, string key, ThingTitles titles)

@@ -10,7 +10,7 @@ namespace Gatewright.Journal.Views;
 /// <summary>A club's standards: those built in, and its own, by key.</summary>
 public static class StandardsView
 {
-    /// <summary>The standards a boat can be judged by.</summary>
+    /// <summary>The standards a boat can be judged by: those built in first, the others by key.</summary>
     /// <remarks>
     /// What one of the club's own does not state is as in the built-in one of its key, else as in <see cref="Standard.Club"/>.
     /// One whose limits are not in order cannot be judged by and is left out.
@@ -18,8 +18,9 @@ public static class StandardsView
     public static IReadOnlyDictionary<string, Standard> Of(Club club)
     {
         ArgumentNullException.ThrowIfNull(club);
+        // What only grows is gone through as it grew.
         Dictionary<string, Standard> standards = Standard.BuiltIn.ToDictionary(s => s.Name);
-        foreach (Subject subject in club.Subjects.Where(s => s.Thing == Things.Standard))
+        foreach (Subject subject in club.Subjects.Where(s => s.Thing == Things.Standard).OrderBy(s => s.Key, StringComparer.Ordinal))
         {
             Standard own = Read(new(club, Things.Standard, subject.Key), standards.GetValueOrDefault(subject.Key, Standard.Club));
             if (Stations.All.All(station => own.At(station).AreInOrder))
