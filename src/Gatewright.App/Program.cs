@@ -7,16 +7,15 @@ using Gatewright.App.Keeping.People;
 using Gatewright.App.Round;
 using Gatewright.App.Shed;
 using Gatewright.Replica.Shelves;
-using Gatewright.Words;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 
-AppCulture.Begin(Environment.GetEnvironmentVariable("GATEWRIGHT_LANGUAGE") ?? Language.English.Tag);
+AppCulture.Begin(Environment.GetEnvironmentVariable("GATEWRIGHT_LANGUAGE") ?? "en");
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
 builder.RootComponents.Add<Root>("#app");
 builder.Services.AddSingleton(typeof(Texts<>));
 builder.Services.AddSingleton(_ => new HttpClient { BaseAddress = new(new Uri(builder.HostEnvironment.BaseAddress), "/") });
 builder.Services.AddSingleton(TimeProvider.System);
-builder.Services.AddSingleton(_ => Said.Words);
+builder.Services.AddSingleton(_ => AppCulture.BeginFigures());
 builder.Services.AddSingleton<IDeviceShelf, IndexedDbShelf>();
 builder.Services.AddSingleton<ClubInHand>();
 builder.Services.AddSingleton<ThisDevice>();

@@ -7,12 +7,18 @@ namespace Gatewright.App.Frame;
 /// <remarks>The browser's program carries no culture data: what the two languages need of it stands here.</remarks>
 public static class AppCulture
 {
-    /// <summary>Texts, numbers and days are those of a language from here on.</summary>
-    public static void Begin(string language)
+    /// <summary>Texts are those of a language from here on.</summary>
+    /// <param name="language">What browsers call it: "en", "de".</param>
+    public static void Begin(string language) =>
+        CultureInfo.DefaultThreadCurrentUICulture = CultureInfo.CurrentUICulture = new(language);
+
+    /// <summary>Numbers and days are those of the texts' language from here on.</summary>
+    /// <remarks>The first screen has none: nobody who looks at it waits for them.</remarks>
+    /// <returns>The sentences of that language.</returns>
+    public static Wording BeginFigures()
     {
-        CultureInfo culture = Of(Language.Of(language));
-        CultureInfo.DefaultThreadCurrentCulture = CultureInfo.CurrentCulture = culture;
-        CultureInfo.DefaultThreadCurrentUICulture = CultureInfo.CurrentUICulture = culture;
+        CultureInfo.DefaultThreadCurrentCulture = CultureInfo.CurrentCulture = Of(Language.Of(CultureInfo.CurrentUICulture.Name));
+        return Said.Words;
     }
 
     /// <summary>

@@ -40,6 +40,7 @@ public class KeepingPagesTests
         try
         {
             AppCulture.Begin(language);
+            AppCulture.BeginFigures();
             await using ClubOnDevice club = await ClubOnDevice.StartAsync();
             await club.InHand.RecordAsync(
                 new ThingSet(Things.Rack, "a", new Dictionary<string, string?> { ["name"] = "A" }),
