@@ -7,14 +7,16 @@ namespace Gatewright.App.Shed;
 /// <remarks>Whatever changes in the club makes it old, and then it shows no verdicts: a boat that is held since never looks as one that is not.</remarks>
 public sealed class LastShed
 {
-    private readonly IJSRuntime _script;
+    private readonly IJSInProcessRuntime _script;
 
     /// <summary>Follows the club in hand.</summary>
     public LastShed(IJSRuntime script, ClubInHand inHand)
     {
         ArgumentNullException.ThrowIfNull(inHand);
-        _script = script;
-        inHand.Recorded += () => _ = _script.InvokeVoidAsync("gatewright.outdateShed").AsTask();
+        _script = (IJSInProcessRuntime)script;
+
+        // Whoever taps readings in waits for this: a call that nobody waits for costs less than one that tells when it is done.
+        inHand.Recorded += () => _script.InvokeVoid("gatewright.outdateShed");
     }
 
     /// <summary>Keeps what the screen shows.</summary>
