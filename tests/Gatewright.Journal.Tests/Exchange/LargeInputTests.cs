@@ -5,6 +5,7 @@ using Gatewright.Journal.Exchange;
 namespace Gatewright.Journal.Tests.Exchange;
 
 /// <summary>A file of 100 MB that is no file of readings takes neither memory nor patience.</summary>
+[Trait(Runs.Name, Runs.Once)]
 public sealed class LargeInputTests
 {
     private const long Megabyte = 1_000_000;

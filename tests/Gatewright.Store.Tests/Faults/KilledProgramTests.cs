@@ -8,7 +8,7 @@ namespace Gatewright.Store.Tests.Faults;
 [Trait(Runs.Name, Runs.Once)]
 public sealed class KilledProgramTests(Stores stores)
 {
-    private static int Kills => LongRun.IsAsked ? 60 : 6;
+    private static int Kills => LongRun.IsAsked ? 60 : 3;
 
     [Theory]
     [EveryEngine]

@@ -3,6 +3,7 @@ using Gatewright.Journal.Exchange.Archive;
 
 namespace Gatewright.Journal.Tests.Exchange.Archive;
 
+[Trait(Runs.Name, Runs.Once)]
 public sealed class ArchiveFaultTests
 {
     [Theory]
