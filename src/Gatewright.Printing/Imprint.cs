@@ -1,5 +1,6 @@
 using Gatewright.Journal.Entries;
 using Gatewright.Journal.Members;
+using Gatewright.Journal.Standing;
 using Gatewright.Printing.Told;
 using Gatewright.Words;
 
@@ -22,6 +23,11 @@ public sealed record Imprint(string Club, DateOnly Day, Wording Say)
 
     /// <summary>Who recorded an entry: what a crew told over its link stands under no member's id.</summary>
     internal string Who(Entry entry) => CrewTold.Is(entry) ? Texts["CrewByLink"] : NameOf(entry.Member);
+
+    /// <summary>What is said of how a boat stands, in a word or two.</summary>
+    internal string Word(BoatStanding boat) => boat.Shown is { } shown
+        ? Say.Names.Verdict(shown)
+        : Texts[boat.IsToBeReadAgain ? "Verdict.ReadAgain" : "Verdict.NotRead"];
 
     /// <summary>The texts that stand on paper alone.</summary>
     internal PrintTexts Texts => PrintTexts.In(Say.Language);

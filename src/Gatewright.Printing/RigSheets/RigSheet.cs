@@ -68,7 +68,7 @@ internal sealed record RigSheet(
             view.Name,
             view.Class,
             boat.Shown,
-            boat.Shown is { } shown ? say.Names.Verdict(shown) : imprint.Texts[boat.IsToBeReadAgain ? "Verdict.ReadAgain" : "Verdict.NotRead"],
+            imprint.Word(boat),
             told.Rack(club, view),
             $"{(check is null ? imprint.Texts["Sheet.NothingRead"] : told.Read(view, check))} {rig.Measured()}".TrimEnd(),
             [.. boat.Holds.Select(told.Hold)],

@@ -41,7 +41,7 @@ internal sealed class ShedSummaryPage(Book book, IReadOnlyList<RackOfBoats> rack
         IEnumerable<string> counts = Verdicts.All.Reverse().Select(v => _imprint.Say.Names.Verdict(v))
             .Append(_imprint.Texts["Verdict.ReadAgain"])
             .Append(_imprint.Texts["Verdict.NotRead"])
-            .Select(word => (Word: word, Count: all.Count(b => Word(b) == word)))
+            .Select(word => (Word: word, Count: all.Count(b => _imprint.Word(b) == word)))
             .Where(c => c.Count > 0)
             .Select(c => $"{c.Count} {c.Word}");
         return _imprint.Texts["Shed.Summary", all.Count, string.Join(", ", counts), all.Count(b => b.StaysAshore)];
@@ -85,7 +85,7 @@ internal sealed class ShedSummaryPage(Book book, IReadOnlyList<RackOfBoats> rack
         VerdictShape.Draw(leaf, boat.Shown, Frame.Left + 4, y - 1.5, 5.6);
         leaf.Fit(boat.View.Name, NameAt, y, NameWidth, Lettering.WorkBold, Lettering.NoteBold.Points);
         leaf.Text(boat.View.Class?.Name ?? "–", ClassAt, y, Lettering.Work);
-        leaf.Fit(Word(boat), WordAt, y, 40, Lettering.Work, Lettering.LeastInTheHand);
+        leaf.Fit(_imprint.Word(boat), WordAt, y, 40, Lettering.Work, Lettering.LeastInTheHand);
         leaf.Text(boat.LastRead is { } day ? _imprint.Say.Language.Day(day) : "–", ReadAt, y, Lettering.Work, Align.Right);
         flow.Y += Row;
         foreach (string line in Under(leaf, boat))
@@ -160,8 +160,4 @@ internal sealed class ShedSummaryPage(Book book, IReadOnlyList<RackOfBoats> rack
 
         flow.Y += height;
     }
-
-    private string Word(BoatStanding boat) => boat.Shown is { } shown
-        ? _imprint.Say.Names.Verdict(shown)
-        : _imprint.Texts[boat.IsToBeReadAgain ? "Verdict.ReadAgain" : "Verdict.NotRead"];
 }
